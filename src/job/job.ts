@@ -1,0 +1,73 @@
+/**
+ * A job after reading: every default filled in, lengths in mm, angles in radians, forces in N, stresses in MPa.
+ * `job/parse.ts` makes it from a job file's text; the page makes it from its fields by the same parser.
+ */
+export interface Job {
+  readonly title: string;
+  /** Unit of bare numbers in the file and of what is printed for the maker. */
+  readonly units: 'mm' | 'in';
+  readonly sheet: {
+    /** Id of a row of `shared/sheet-metals.json`. */
+    readonly material: string;
+    readonly thickness: number;
+    /** Overrides the table's minimum bend radius, in multiples of the thickness. */
+    readonly minBendRatio: number | null;
+  };
+  readonly bend: {
+    /** Turn away from flat between the legs' planes, radians. */
+    readonly angle: number;
+    readonly length: number;
+    readonly radius: { readonly from: number; readonly to: number };
+    readonly radiusOf: 'finished' | 'form';
+    readonly legs: { readonly held: number; readonly free: number };
+  };
+  readonly runs: readonly Run[];
+  readonly board: {
+    readonly spine: BoardChoice;
+    readonly stations: BoardChoice;
+    readonly backing: BoardChoice;
+  };
+  readonly stations: {
+    /** Longest clear span between stations, mm. */
+    readonly maxSpan: number;
+    /** Most the sheet may sag between stations, mm. */
+    readonly maxSag: number;
+  };
+  readonly screws: {
+    /** Id of a row of `shared/screws.json`, or null to choose by spine thickness. */
+    readonly size: string | null;
+    /** Wood left between a screw's tip and the round edge, mm. */
+    readonly cover: number;
+  };
+  readonly clamps: {
+    /** Diameter wanted for the clamp holes, mm. */
+    readonly hole: number;
+    /** Wood left round each clamp hole, mm. */
+    readonly wood: number;
+    /** Force one clamp is trusted with, N. */
+    readonly rating: number;
+  };
+  readonly effort: {
+    /** Hand force limit, N. */
+    readonly handForce: number;
+    readonly safety: number;
+    /** Most extra metal the sheet can spare as leverage, mm; null for no limit. */
+    readonly maxLeverage: number | null;
+  };
+  /** Neutral-line factor K (0…0.5) where the maker sets his own; null for DIN 6935. */
+  readonly neutral: number | null;
+}
+
+/** A stretch of the bend that is used by one edge of the panel; `from` and `to` along the tangent line, mm. */
+export interface Run {
+  readonly name: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface BoardChoice {
+  /** Id of a row of `shared/boards.json`. */
+  readonly stock: string;
+  /** Thickness as measured by the maker, mm; null for the table's. */
+  readonly thickness: number | null;
+}

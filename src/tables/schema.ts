@@ -1,0 +1,92 @@
+import { z } from 'zod';
+
+/** Shapes of the reference tables in `shared/`. Every row names its source; units are in the field names or stated here. */
+
+const source = z.string().min(3);
+const positive = z.number().positive();
+
+/** mm, MPa, kg/m³. One metal in one temper. */
+export const metalSchema = z.strictObject({
+  id: z.string().regex(/^[a-z0-9-]+$/),
+  name: z.string(),
+  /** Young's modulus, MPa. */
+  modulus: positive,
+  poisson: z.number().min(0).max(0.5),
+  /** 0.2 % proof stress, MPa. */
+  yield: positive,
+  /** Ultimate tensile strength, MPa. */
+  tensile: positive,
+  /** Elongation at fracture, as a fraction (0.3 = 30 %). */
+  elongation: positive,
+  /** Swift curve: strength in MPa, exponent without unit. Null: taken as perfectly plastic. */
+  hardening: z.strictObject({ strength: positive, exponent: z.number().positive().max(0.7) }).nullable(),
+  /** Smallest inside bend radius as multiples of thickness, by thickness; the first row whose `upTo` (mm) is not exceeded. */
+  minBendRatio: z.array(z.strictObject({ upTo: positive, ratio: z.number().min(0) })).min(1),
+  /** kg/m³. */
+  density: positive,
+  /** Id of the gauge table its thickness is sold by, or null. */
+  gauge: z.string().nullable(),
+  source,
+  note: z.string().optional(),
+});
+export type Metal = z.infer<typeof metalSchema>;
+
+/** Gauge number (as text) to thickness in inches. */
+export const gaugeTableSchema = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  inches: z.record(z.string().regex(/^\d+$/), positive),
+  source,
+});
+export type GaugeTable = z.infer<typeof gaugeTableSchema>;
+
+/** mm, MPa. A board as sold. */
+export const boardSchema = z.strictObject({
+  id: z.string().regex(/^[a-z0-9./-]+$/),
+  name: z.string(),
+  /** True thickness, mm (sanded plywood runs under its nominal). */
+  thickness: positive,
+  width: positive,
+  length: positive,
+  /** Modulus of elasticity in bending, MPa. */
+  modulus: positive,
+  /** kg/m³. */
+  density: positive,
+  /** Screws sold alongside it: chooses #6/#8/#10 or 3.5/4/5 mm. */
+  system: z.enum(['in', 'mm']),
+  source,
+});
+export type Board = z.infer<typeof boardSchema>;
+
+/** mm. A countersunk wood screw, one size in all its standard lengths. */
+export const screwSchema = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  system: z.enum(['in', 'mm']),
+  diameter: positive,
+  headDiameter: positive,
+  pilot: positive,
+  /** The pilot drill as the trade calls it, e.g. `7/64 in`. */
+  pilotDrill: z.string(),
+  clearance: positive,
+  clearanceDrill: z.string(),
+  /** Standard lengths, mm, rising. */
+  lengths: z.array(positive).min(1),
+  /** How each length is sold, same order, e.g. `1-1/4 in`. */
+  lengthNames: z.array(z.string()).min(1),
+  /** The thickest spine it is chosen for, mm; null for any thicker. */
+  spineUpTo: positive.nullable(),
+  source,
+});
+export type Screw = z.infer<typeof screwSchema>;
+
+/** Shop rules that hold for any form; mm, N, MPa, degrees. Each may be overridden where the job file has a field for it. */
+export const shopRuleSchema = z.strictObject({ id: z.string(), value: z.union([z.number(), z.array(z.number())]), unit: z.string(), what: z.string(), source });
+
+export const tablesSchema = z.strictObject({
+  metals: z.array(metalSchema),
+  gauges: z.array(gaugeTableSchema),
+  boards: z.array(boardSchema),
+  screws: z.array(screwSchema),
+  rules: z.array(shopRuleSchema),
+});
