@@ -46,6 +46,8 @@ export interface PlanBend {
   readonly twist: Ends;
   readonly neutral: number;
   readonly allowance: Ends;
+  /** From a tangent line to where the legs' outside planes would meet. */
+  readonly setback: Ends;
   /** Degrees between the two tangent lines on the flat blank. */
   readonly fan: number;
   readonly strain: Ends;

@@ -22,6 +22,9 @@ export interface ShopRules {
   readonly safetyFactor: number;
   readonly maxWrapDegrees: number;
   readonly swingExtraDegrees: number;
+  /** Wood left between parts laid out on a board, and uncut along its edges, mm. */
+  readonly partGap: number;
+  readonly boardBorder: number;
 }
 
 /** All reference tables, as the core takes them. */

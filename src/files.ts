@@ -1,0 +1,26 @@
+import type { OutputFile } from './base/drawing';
+import { InternalError } from './base/errors';
+import { drawParts } from './parts';
+import type { Planned } from './pipeline';
+import { layOutSheets } from './sheets';
+import type { Tables } from './tables/tables';
+import { writeDxf } from './write/dxf';
+import { writeSvg } from './write/svg';
+
+/** parts → sheets → files: everything `make` stores for a planned job that has no error finding. Throws where it has one. */
+export function makeFiles(planned: Planned, tables: Tables): OutputFile[] {
+  const { bend, layout, job, plan } = planned;
+  if (!bend || !layout || plan.findings.some((finding) => finding.level === 'error')) throw new InternalError('files asked for a job that cannot be built');
+  const parts = drawParts(layout, bend, job);
+  const drawings = [
+    ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
+    ...layOutSheets(parts, tables).map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),
+  ];
+  return [
+    ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
+      { path: `${path}.dxf`, content: writeDxf(drawing), mime: 'image/vnd.dxf' },
+      { path: `${path}.svg`, content: writeSvg(drawing, { title }), mime: 'image/svg+xml' },
+    ]),
+    { path: 'plan.json', content: `${JSON.stringify(plan, null, 2)}\n`, mime: 'application/json' },
+  ];
+}

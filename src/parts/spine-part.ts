@@ -1,0 +1,128 @@
+import makerjs from 'makerjs';
+import { centreFromTangent, radiusAtCentre, type Cone } from '../base/cone';
+import type { Line, Shape } from '../base/drawing';
+import type { BendPlan } from '../bend/bend-plan';
+import type { FixtureLayout } from '../fixture/fixture';
+import { loopsOf } from './model';
+import { circle, label, mark } from './shapes';
+
+/** Lines nearer than this would be cut or scribed twice, mm. */
+const SAME_LINE = 0.01;
+/** Length of the two strokes that point at a run's end on the long edges, mm. */
+const POINTER = 5;
+
+/**
+ * The spine at 1:1, seen on its front face: centre line along x from the cone's end A at the origin, both long edges true.
+ * Holes and countersinks for the screws, clamp holes; marks: centre line, both faces of every station and backing station,
+ * and the ends of the runs on the edges.
+ */
+export function drawSpine(layout: FixtureLayout, bend: BendPlan): Shape[] {
+  const { length, ears } = layout.spine;
+  const half = (s: number): number => radiusAtCentre(bend.form, s);
+  const [start, end] = [-ears, length + ears];
+  const model = new makerjs.models.ConnectTheDots(true, [
+    [start, -half(start)],
+    [end, -half(end)],
+    [end, half(end)],
+    [start, half(start)],
+  ]);
+  return [
+    ...loopsOf(model, 'outline'),
+    ...layout.clampHoles.map((hole) => circle('hole', hole.at, 0, hole.diameter)),
+    ...screwHoles(layout),
+    ...centreLine(layout, start, end),
+    ...boardLines(layout, bend.form),
+    ...runPointers(bend),
+    ...spineLabels(layout, bend),
+  ];
+}
+
+function screwHoles(layout: FixtureLayout): Shape[] {
+  const driven = [...layout.stations, ...layout.backings].flatMap((board) => board.screws.map((screw) => ({ at: board.at, screw })));
+  return [
+    ...driven.map(({ at, screw }) => circle('hole', at, screw.offset, screw.kind.clearance)),
+    ...driven.map(({ at, screw }) => circle('countersink', at, screw.offset, screw.kind.headDiameter)),
+  ];
+}
+
+/** Broken at every hole it would cross. */
+function centreLine(layout: FixtureLayout, start: number, end: number): Line[] {
+  const holes = [
+    ...layout.clampHoles.map((hole) => ({ at: hole.at, radius: hole.diameter / 2 })),
+    ...[...layout.stations, ...layout.backings].flatMap((board) =>
+      board.screws.filter((screw) => screw.offset === 0).map((screw) => ({ at: board.at, radius: screw.kind.headDiameter / 2 })),
+    ),
+  ].sort((a, b) => a.at - b.at);
+  const from = [start, ...holes.map((hole) => hole.at + hole.radius)];
+  const to = [...holes.map((hole) => hole.at - hole.radius), end];
+  return from.map((s, index) => mark([s, 0], [to[index] ?? end, 0]));
+}
+
+/** Both faces of every board across the spine, each line once, none on the spine's own ends. */
+function boardLines(layout: FixtureLayout, form: Cone): Line[] {
+  const { length, ears } = layout.spine;
+  const faces = [...layout.stations, ...layout.backings].flatMap((board) => [board.at - board.thickness / 2, board.at + board.thickness / 2]);
+  const taken = [-ears, length + ears];
+  return faces.flatMap((s) => {
+    if (taken.some((other) => Math.abs(other - s) < SAME_LINE)) return [];
+    taken.push(s);
+    const half = radiusAtCentre(form, s);
+    return [mark([s, -half], [s, half])];
+  });
+}
+
+function runPointers(bend: BendPlan): Line[] {
+  const points = new Set(bend.runs.flatMap((run) => [run.from, run.to]));
+  return [...points].flatMap((x) => {
+    const s = centreFromTangent(bend.form, x);
+    const half = radiusAtCentre(bend.form, s);
+    const inward = s > centreFromTangent(bend.form, bend.length) - POINTER ? -1 : 1;
+    return [-1, 1].map((side) => mark([s, side * half], [s + inward * POINTER, side * (half - POINTER)]));
+  });
+}
+
+function spineLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
+  return [...boardLabels(layout, bend), ...gapLabels(layout, bend)];
+}
+
+/** Each board's name inside its own footprint, across the grain of the other labels so that it cannot be taken for one. */
+function boardLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
+  const boards = [
+    ...layout.stations.map((board) => ({ ...board, text: board.name })),
+    ...layout.backings.map((board) => ({ ...board, text: `${board.name} BACK` })),
+  ];
+  return boards.flatMap(({ at, thickness, screws, text }) => {
+    const half = radiusAtCentre(bend.form, at);
+    const heads = screws.map((screw) => Math.abs(screw.offset));
+    const inner = screws.some((screw) => screw.offset === 0) ? (screws[0]?.kind.headDiameter ?? 0) / 2 : 0;
+    const outer = Math.max(...heads) > 0 ? Math.max(...heads) - (screws[0]?.kind.headDiameter ?? 0) / 2 : half;
+    const height = Math.min(5, thickness * 0.4);
+    return label(text, at + height / 2, (inner + outer) / 2, outer - inner - 2, height, Math.PI / 2);
+  });
+}
+
+/** What the maker must not mix up, in the clear stretches between boards: the ends and the face. */
+function gapLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
+  const gaps = clearStretches(layout).filter((gap) => gap.high - gap.low > 15);
+  const [first, last] = [gaps[0], gaps.at(-1)];
+  if (!first || !last) return [];
+  const write = (gap: Stretch, side: 1 | -1, text: string): Shape[] => {
+    const middle = (gap.low + gap.high) / 2;
+    const half = Math.min(radiusAtCentre(bend.form, gap.low), radiusAtCentre(bend.form, gap.high));
+    const hole = Math.max(0, ...layout.clampHoles.filter((clamp) => clamp.at + clamp.diameter / 2 > gap.low && clamp.at - clamp.diameter / 2 < gap.high).map((clamp) => clamp.diameter / 2));
+    const height = Math.min(7, (half - hole) / 2.5);
+    return label(text, middle, side * ((half + hole) / 2) - height / 2, gap.high - gap.low - 4, height);
+  };
+  return [...write(first, 1, 'END A'), ...write(last, 1, 'END B'), ...write(first, -1, 'FRONT FACE'), ...(last === first ? [] : write(last, -1, 'FRONT FACE'))];
+}
+
+interface Stretch {
+  readonly low: number;
+  readonly high: number;
+}
+
+function clearStretches(layout: FixtureLayout): Stretch[] {
+  const boards = [...layout.stations, ...layout.backings].map((board) => ({ low: board.at - board.thickness / 2, high: board.at + board.thickness / 2 })).sort((a, b) => a.low - b.low);
+  const { length, ears } = layout.spine;
+  return [{ high: -ears }, ...boards].map((board, index) => ({ low: Math.max(board.high, -ears), high: boards[index]?.low ?? length + ears }));
+}

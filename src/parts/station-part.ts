@@ -1,0 +1,66 @@
+import makerjs from 'makerjs';
+import type { Shape } from '../base/drawing';
+import type { Station } from '../fixture/fixture';
+import { formatLength, type LengthUnit } from './lengths';
+import { loopsOf } from './model';
+import { label, mark } from './shapes';
+
+/** Length of the two strokes that point at a compass point, and of the ticks for the wrap, mm. */
+const TICK = 4;
+
+/** What a station's drawing says beside its own numbers. */
+export interface StationNotes {
+  readonly units: LengthUnit;
+  /** Chosen wrap, radians: marked on the round edge from either end, since the form serves both hands. */
+  readonly wrap: number;
+}
+
+/**
+ * A station at 1:1, seen on its contact face: straight edge along x with the compass point at the origin, round edge up.
+ * Marks: compass point, centre line and screw lines (as deep as their pilots), and where the sheet leaves the edge at the chosen wrap.
+ */
+export function drawStation(station: Station, notes: StationNotes): Shape[] {
+  const { radius, screws } = station;
+  const model: makerjs.IModel = {
+    paths: { round: new makerjs.paths.Arc([0, 0], radius, 0, 180), straight: new makerjs.paths.Line([-radius, 0], [radius, 0]) },
+  };
+  return [
+    ...loopsOf(model, 'outline'),
+    ...compassPoint(),
+    ...screws.map((screw) => mark([screw.offset, 0], [screw.offset, screw.pilotDepth])),
+    ...(screws.some((screw) => screw.offset === 0) ? [] : [mark([0, radius - TICK], [0, radius])]),
+    ...wrapTicks(radius, notes.wrap),
+    ...stationLabels(station, notes.units),
+  ];
+}
+
+function compassPoint(): Shape[] {
+  return [-1, 1].map((side) => mark([0, 0], [side * TICK * Math.SQRT1_2, TICK * Math.SQRT1_2]));
+}
+
+/** The wrap is counted from the end of the straight edge that stands on the sheet: either one. */
+function wrapTicks(radius: number, wrap: number): Shape[] {
+  const at = (angle: number): Shape => {
+    const [x, y] = [Math.cos(angle), Math.sin(angle)];
+    return mark([(radius - TICK) * x, (radius - TICK) * y], [radius * x, radius * y]);
+  };
+  return Math.abs(wrap - Math.PI / 2) < 1e-6 ? [] : [at(wrap), at(Math.PI - wrap)];
+}
+
+function stationLabels(station: Station, units: LengthUnit): Shape[] {
+  const { radius, name, contact } = station;
+  const lines = [name, `R ${formatLength(radius, units)}`, 'CONTACT FACE', `TO END ${contact === 'from' ? 'A' : 'B'}`];
+  const room = labelRoom(station);
+  const height = Math.min(7, radius / 9);
+  const top = radius * 0.74;
+  return lines.flatMap((line, index) => label(line, room.middle, top - index * 1.6 * height - height, room.width, index === 0 ? 1.25 * height : height));
+}
+
+/** Between two screw lines, clear of both; beside a single screw in the middle. */
+function labelRoom({ radius, screws }: Station): { middle: number; width: number } {
+  const margin = 2;
+  const offsets = screws.map((screw) => screw.offset);
+  if (offsets.length === 1) return { middle: radius * 0.38, width: radius * 0.7 - 2 * margin };
+  const [low, high] = offsets.length === 3 ? [offsets[1] ?? 0, offsets[2] ?? 0] : [offsets[0] ?? 0, offsets[1] ?? 0];
+  return { middle: (low + high) / 2, width: high - low - 2 * margin };
+}

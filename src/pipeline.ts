@@ -1,0 +1,25 @@
+import { hasErrors, type Finding } from './base/findings';
+import { planBend } from './bend';
+import type { BendPlan } from './bend/bend-plan';
+import { layOutFixture } from './fixture';
+import type { FixtureLayout } from './fixture/fixture';
+import type { Job } from './job/job';
+import type { Plan } from './plan';
+import type { Tables } from './tables/tables';
+import { toPlan } from './to-plan';
+
+/** A job worked out: the plan to print, and the stages' own results for drawing it. */
+export interface Planned {
+  readonly job: Job;
+  readonly bend: BendPlan | null;
+  readonly layout: FixtureLayout | null;
+  readonly plan: Plan;
+}
+
+/** job → bend → form → fixture: the numbers, without drawings. Errors are findings in the plan; `job` must come from `parseJob`. */
+export function planJob(job: Job, tables: Tables, earlier: readonly Finding[] = []): Planned {
+  const bend = planBend(job, tables);
+  const layout = bend.value && !hasErrors(bend.findings) ? layOutFixture(bend.value, job, tables) : { value: null, findings: [] };
+  const findings = [...earlier, ...bend.findings, ...layout.findings];
+  return { job, bend: bend.value, layout: layout.value, plan: toPlan(job, bend.value, layout.value, findings) };
+}
