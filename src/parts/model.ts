@@ -26,8 +26,9 @@ export function loopsOf(model: makerjs.IModel, operation: Operation): Loop[] {
 function verticesOf(chain: makerjs.IChain): Vertex[] {
   if (!chain.endless) throw new InternalError('an outline is not closed');
   const vertices = chain.links.map((link): Vertex => {
-    const [x, y] = link.endPoints[link.reversed ? 1 : 0] ?? [NaN, NaN];
-    return { x: x ?? NaN, y: y ?? NaN, bulge: bulgeOf(link) };
+    const start = link.endPoints[link.reversed ? 1 : 0];
+    if (!start) throw new InternalError('a path without an end');
+    return { x: start[0] ?? NaN, y: start[1] ?? NaN, bulge: bulgeOf(link) };
   });
   return startLowLeft(turnsLeft(vertices) ? vertices : reversed(vertices));
 }
