@@ -1,0 +1,67 @@
+import boards from '../../shared/boards.json';
+import gauges from '../../shared/gauges.json';
+import screws from '../../shared/screws.json';
+import metals from '../../shared/sheet-metals.json';
+import rules from '../../shared/shop-rules.json';
+import { InternalError } from '../base/errors';
+import type { Board, GaugeTable, Metal, Screw } from './schema';
+import type { ShopRules, Tables } from './tables';
+
+/**
+ * The tables of `shared/`, as bundled with the program. Their rows are held to `schema.ts` by the tests, not here: reading the
+ * schema library would cost every command its start-up time. Throws where a shop rule is missing.
+ */
+export function loadTables(): Tables {
+  return {
+    metals: metals.rows satisfies Metal[],
+    gauges: gauges.rows satisfies LooseGauge[] as GaugeTable[],
+    boards: boards.rows as Board[],
+    screws: screws.rows as Screw[],
+    rules: {
+      screwCover: rule('screwCover'),
+      minBiteDiameters: rule('minBiteDiameters'),
+      pilotExtraDepth: rule('pilotExtraDepth'),
+      thirdScrewAbove: rule('thirdScrewAbove'),
+      clampHole: rule('clampHole'),
+      clampHoleSizes: ruleList('clampHoleSizes'),
+      clampHoleMin: rule('clampHoleMin'),
+      clampWood: rule('clampWood'),
+      clampRating: rule('clampRating'),
+      minClamps: rule('minClamps'),
+      earLength: rule('earLength'),
+      footDepths: ruleList('footDepths'),
+      maxSpan: rule('maxSpan'),
+      maxSag: rule('maxSag'),
+      maxBow: rule('maxBow'),
+      handForceLimit: rule('handForceLimit'),
+      handForceFinding: rule('handForceFinding'),
+      safetyFactor: rule('safetyFactor'),
+      maxWrapDegrees: rule('maxWrapDegrees'),
+      swingExtraDegrees: rule('swingExtraDegrees'),
+      partGap: rule('partGap'),
+      boardBorder: rule('boardBorder'),
+    },
+  };
+}
+
+/** TypeScript reads the gauge tables' number columns as optional, since each table lists its own; the tests hold them to the schema. */
+interface LooseGauge {
+  readonly id: string;
+  readonly inches: Readonly<Partial<Record<string, number>>>;
+}
+
+function rule(id: keyof ShopRules): number {
+  const value = find(id);
+  if (typeof value !== 'number') throw new InternalError(`shop rule ${id} is not a number`);
+  return value;
+}
+
+function ruleList(id: keyof ShopRules): readonly number[] {
+  const value = find(id);
+  if (!Array.isArray(value)) throw new InternalError(`shop rule ${id} is not a list`);
+  return value;
+}
+
+function find(id: keyof ShopRules): number | readonly number[] | undefined {
+  return rules.rows.find((row) => row.id === id)?.value;
+}
