@@ -1,0 +1,107 @@
+import Fraction from 'fraction.js';
+
+/** Quantity text to mm and back: the only conversion factors, the only grammar of lengths. Exact fractions until the last step. */
+
+/** mm in one of each unit a length may be written in. */
+const LENGTH_UNITS: Readonly<Record<string, string>> = {
+  mm: '1',
+  cm: '10',
+  m: '1000',
+  in: '25.4',
+  inch: '25.4',
+  inches: '25.4',
+  '"': '25.4',
+  '″': '25.4',
+  ft: '304.8',
+  foot: '304.8',
+  feet: '304.8',
+  "'": '304.8',
+  '′': '304.8',
+};
+
+/** N in one of each unit a force may be written in. Pound-force: 0.45359237 kg × 9.80665 m/s². */
+const FORCE_UNITS: Readonly<Record<string, number>> = { N: 1, kN: 1000, lbf: 4.4482216152605, lb: 4.4482216152605, kgf: 9.80665 };
+
+const VULGAR: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅓': '1/3', '⅔': '2/3' };
+
+/** Longer than any length a person writes. */
+const LONGEST = 64;
+
+export type LengthUnit = 'mm' | 'in';
+
+export type ParsedLength = { readonly ok: true; readonly mm: number } | { readonly ok: true; readonly gauge: number } | { readonly ok: false; readonly reason: string };
+
+const NUMBER = String.raw`(?:\d+(?:\.\d*)?|\.\d+)`;
+const SIMPLE = String.raw`\d+\s*\/\s*\d+`;
+/** Whole, decimal, fraction, or mixed with a space or a hyphen between. */
+const AMOUNT = String.raw`(\d+(?:\s+|\s*-\s*)${SIMPLE}|${SIMPLE}|${NUMBER})`;
+const UNIT = String.raw`(mm|cm|m|inches|inch|in|feet|foot|ft|"|″|'|′)`;
+const ONE = new RegExp(String.raw`^([+-]?)\s*${AMOUNT}\s*${UNIT}?$`, 'u');
+const FEET_AND_INCHES = new RegExp(String.raw`^([+-]?)\s*(\d+)\s*(?:'|′|ft|feet|foot)[\s-]*${AMOUNT}\s*(?:"|″|in|inch|inches)$`, 'u');
+const GAUGE = /^(\d{1,2})\s*(?:ga|gauge)\.?$/u;
+
+/**
+ * A length as people write it: `38 mm`, `1-1/2 in`, `1 1/2"`, `3/4`, `.063 in`, `5' 3 1/2"`, `½ in`, or a gauge, `18 ga`.
+ * A bare number takes `bare`. Never throws.
+ */
+export function parseLength(text: string, bare: LengthUnit): ParsedLength {
+  if (text.length > LONGEST) return refuse('that is too long to be a length');
+  const plain = spellOutVulgar(text.trim());
+  if (plain === '') return refuse('a length is missing');
+  if (plain.includes(',')) return refuse('write a decimal point, not a comma');
+  const gauge = GAUGE.exec(plain);
+  if (gauge) return { ok: true, gauge: Number(gauge[1]) };
+  const both = FEET_AND_INCHES.exec(plain);
+  if (both) return sum(both[1] ?? '', [both[2] ?? '', "'"], [both[3] ?? '', '"']);
+  const one = ONE.exec(plain);
+  if (!one) return refuse('not a length: write a number or fraction with mm, cm, m, in or ft, as in 38 mm, 1-1/2 in, 3/4" or 5\' 3 1/2"');
+  return sum(one[1] ?? '', [one[2] ?? '', one[3] ?? bare]);
+}
+
+/** A force, N: `200 N`, `45 lbf`; a bare number is N. Null where the text is none. */
+export function parseForce(text: string): number | null {
+  const match = new RegExp(String.raw`^(${NUMBER})\s*(N|kN|lbf|lb|kgf)?$`, 'u').exec(text.length > LONGEST ? '' : text.trim());
+  if (!match) return null;
+  return Number(match[1]) * (FORCE_UNITS[match[2] ?? 'N'] ?? NaN);
+}
+
+function refuse(reason: string): ParsedLength {
+  return { ok: false, reason };
+}
+
+function spellOutVulgar(text: string): string {
+  return text.replaceAll(/(\d?)\s*([½¼¾⅛⅜⅝⅞⅓⅔])/gu, (_, before: string, sign: string) => (before ? `${before} ${VULGAR[sign] ?? ''}` : (VULGAR[sign] ?? '')));
+}
+
+function sum(sign: string, ...terms: readonly (readonly [string, string])[]): ParsedLength {
+  let total = new Fraction(0);
+  for (const [amount, unit] of terms) {
+    const value = readAmount(amount);
+    if (!value) return refuse('a fraction cannot have 0 under the line');
+    total = total.add(value.mul(LENGTH_UNITS[unit] ?? '1'));
+  }
+  const mm = total.valueOf();
+  return { ok: true, mm: sign === '-' ? -mm : mm };
+}
+
+function readAmount(text: string): Fraction | null {
+  const match = /^(?:(\d+)(?:\s+|\s*-\s*))?(\d+)\s*\/\s*(\d+)$/u.exec(text);
+  if (!match) return new Fraction(text.startsWith('.') ? `0${text}` : text.replace(/\.$/u, ''));
+  if (BigInt(match[3] ?? '0') === 0n) return null;
+  return new Fraction(BigInt(match[2] ?? '0'), BigInt(match[3] ?? '1')).add(new Fraction(match[1] ?? '0'));
+}
+
+/** A length as inches to the nearest 1/`parts`, `1-1/2`, with what is left over, mm (positive: the length is longer than the text says). */
+export function toFractionalInches(mm: number, parts = 32): { readonly text: string; readonly leftover: number } {
+  const count = Math.round((Math.abs(mm) / 25.4) * parts);
+  const [whole, rest] = [Math.floor(count / parts), count % parts];
+  const fraction = rest === 0 ? '' : new Fraction(rest, parts).toFraction();
+  const sign = mm < 0 && count > 0 ? '-' : '';
+  const text = `${sign}${whole > 0 || rest === 0 ? String(whole) : ''}${whole > 0 && rest > 0 ? '-' : ''}${fraction}`;
+  return { text, leftover: mm - (Math.sign(mm) * count * 25.4) / parts };
+}
+
+/** A length for reading: `41.3 mm`, or `1-5/8 in`, nearest 1/32. */
+export function formatLength(mm: number, unit: LengthUnit, decimals = 1): string {
+  return unit === 'mm' ? `${mm.toFixed(decimals)} mm` : `${toFractionalInches(mm).text} in`;
+}
