@@ -1,9 +1,8 @@
-/** Unit a drawing's labels are written in: the job's own. */
-export type LengthUnit = 'mm' | 'in';
+import type { LengthUnit } from '../base/units';
 
 const MM_PER_INCH = 25.4;
 
 /** A length (mm) as a label: hundredths of a mm, or thousandths of an inch; fractions are on the shop sheet. */
-export function formatLength(length: number, unit: LengthUnit): string {
+export function labelLength(length: number, unit: LengthUnit): string {
   return unit === 'mm' ? `${length.toFixed(2)} mm` : `${(length / MM_PER_INCH).toFixed(3)} in`;
 }

@@ -1,4 +1,6 @@
 import makerjs from 'makerjs';
+import { loopArea } from '../base/area';
+import { bulgeFromSweep } from '../base/arc';
 import type { Loop, Operation, Vertex } from '../base/drawing';
 import { InternalError } from '../base/errors';
 
@@ -30,24 +32,14 @@ function verticesOf(chain: makerjs.IChain): Vertex[] {
     if (!start) throw new InternalError('a path without an end');
     return { x: start[0] ?? NaN, y: start[1] ?? NaN, bulge: bulgeOf(link) };
   });
-  return startLowLeft(turnsLeft(vertices) ? vertices : reversed(vertices));
+  return startLowLeft(loopArea(vertices) > 0 ? vertices : reversed(vertices));
 }
 
 function bulgeOf(link: makerjs.IChainLink): number {
   const path = link.walkedPath.pathContext;
   if (path.type !== makerjs.pathType.Arc) return 0;
-  const bulge = Math.tan(makerjs.angle.toRadians(makerjs.angle.ofArcSpan(path as makerjs.IPathArc)) / 4);
+  const bulge = bulgeFromSweep(makerjs.angle.toRadians(makerjs.angle.ofArcSpan(path as makerjs.IPathArc)));
   return link.reversed ? -bulge : bulge;
-}
-
-/** Whether the loop runs counter-clockwise, by the area of its chords and arcs (an arc of bulge b over chord c adds about b·c²/3 here: its sign is what counts). */
-function turnsLeft(vertices: readonly Vertex[]): boolean {
-  const area = vertices.reduce((sum, from, index) => {
-    const to = vertices[(index + 1) % vertices.length] ?? from;
-    const chord2 = (to.x - from.x) ** 2 + (to.y - from.y) ** 2;
-    return sum + (from.x * to.y - to.x * from.y) / 2 + (from.bulge * chord2) / 3;
-  }, 0);
-  return area > 0;
 }
 
 function reversed(vertices: readonly Vertex[]): Vertex[] {

@@ -1,7 +1,8 @@
 import makerjs from 'makerjs';
 import type { Shape } from '../base/drawing';
 import type { Station } from '../fixture/fixture';
-import { formatLength, type LengthUnit } from './lengths';
+import type { LengthUnit } from '../base/units';
+import { labelLength } from './lengths';
 import { loopsOf } from './model';
 import { label, mark } from './shapes';
 
@@ -49,7 +50,7 @@ function wrapTicks(radius: number, wrap: number): Shape[] {
 
 function stationLabels(station: Station, units: LengthUnit): Shape[] {
   const { radius, name, contact } = station;
-  const lines = [name, `R ${formatLength(radius, units)}`, 'CONTACT FACE', `TO END ${contact === 'from' ? 'A' : 'B'}`];
+  const lines = [name, `R ${labelLength(radius, units)}`, 'CONTACT FACE', `TO END ${contact === 'from' ? 'A' : 'B'}`];
   const room = labelRoom(station);
   const height = Math.min(7, radius / 9);
   const top = radius * 0.74;

@@ -1,0 +1,45 @@
+import type { Drawing, Shape } from './drawing';
+
+/** A turn by `angle` (radians, counter-clockwise) about the origin, then a shift, mm. */
+export interface Move {
+  readonly dx: number;
+  readonly dy: number;
+  readonly angle: number;
+}
+
+/** The drawing moved; shapes, bulges and text alike. */
+export function moveDrawing(drawing: Drawing, move: Move): Drawing {
+  const [cosine, sine] = quarterTurn(move.angle) ?? [Math.cos(move.angle), Math.sin(move.angle)];
+  const place = (x: number, y: number): readonly [number, number] => [x * cosine - y * sine + move.dx, x * sine + y * cosine + move.dy];
+  const moved = <Placed extends { readonly x: number; readonly y: number }>(thing: Placed): Placed => {
+    const [x, y] = place(thing.x, thing.y);
+    return { ...thing, x, y };
+  };
+  return {
+    shapes: drawing.shapes.map((shape): Shape => {
+      switch (shape.kind) {
+        case 'loop':
+          return { ...shape, vertices: shape.vertices.map(moved) };
+        case 'circle':
+          return moved(shape);
+        case 'line':
+          return { ...shape, from: place(...shape.from), to: place(...shape.to) };
+        case 'text':
+          return { ...moved(shape), angle: shape.angle + move.angle };
+      }
+    }),
+  };
+}
+
+/** Exact cosine and sine of whole quarter turns, so that a turned board stays square. */
+function quarterTurn(angle: number): readonly [number, number] | null {
+  const quarters = angle / (Math.PI / 2);
+  if (!Number.isInteger(quarters)) return null;
+  const turns: readonly (readonly [number, number])[] = [
+    [1, 0],
+    [0, 1],
+    [-1, 0],
+    [0, -1],
+  ];
+  return turns[((quarters % 4) + 4) % 4] ?? null;
+}

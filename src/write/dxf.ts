@@ -1,0 +1,145 @@
+import { operations, type Drawing, type Loop, type Operation, type Text } from '../base/drawing';
+import { boundsOf } from '../base/bounds';
+import { toDegrees } from '../base/angle';
+import { InternalError } from '../base/errors';
+import { fixed } from './number';
+
+/**
+ * DXF release 11/12 (AC1009), the oldest that every reader opens: closed polylines with bulges, circles, lines, single-line
+ * text; one layer an operation, all declared; millimetres. Source: the format owner's published group-code reference.
+ */
+
+/** Colour indexes of the layers: ours, any of which a job may change. 1 red, 2 yellow, 3 green, 4 cyan, 5 blue, 6 magenta, 7 black or white, 8 grey. */
+export const DXF_COLOURS: Readonly<Record<Operation, number>> = { outline: 7, hole: 4, pilot: 6, countersink: 3, groove: 30, mark: 8, label: 5 };
+
+const COORDINATE_DECIMALS = 6;
+/** A bulge is a tangent of a quarter angle: at radii of metres it needs more digits than a coordinate to say as much. */
+const BULGE_DECIMALS = 12;
+
+type Tag = readonly [code: number, value: string];
+
+/** A drawing as DXF text. Throws where the drawing holds a number that is none, or a loop of fewer than two corners. */
+export function writeDxf(drawing: Drawing, colours: Readonly<Record<Operation, number>> = DXF_COLOURS): string {
+  const tags: Tag[] = [...header(drawing), ...tables(colours), ...section('BLOCKS', []), ...section('ENTITIES', entities(drawing)), [0, 'EOF']];
+  return tags.map(([code, value]) => `${code}\r\n${value}\r\n`).join('');
+}
+
+function section(name: string, tags: readonly Tag[]): Tag[] {
+  return [[0, 'SECTION'], [2, name], ...tags, [0, 'ENDSEC']];
+}
+
+function point(x: number, y: number, first = 10): Tag[] {
+  return [
+    [first, fixed(x, COORDINATE_DECIMALS)],
+    [first + 10, fixed(y, COORDINATE_DECIMALS)],
+    [first + 20, '0'],
+  ];
+}
+
+function header(drawing: Drawing): Tag[] {
+  const { minX, minY, maxX, maxY } = boundsOf(drawing);
+  return section('HEADER', [
+    [9, '$ACADVER'],
+    [1, 'AC1009'],
+    [9, '$INSUNITS'],
+    [70, '4'],
+    [9, '$MEASUREMENT'],
+    [70, '1'],
+    [9, '$EXTMIN'],
+    ...point(minX, minY),
+    [9, '$EXTMAX'],
+    ...point(maxX, maxY),
+  ]);
+}
+
+function tables(colours: Readonly<Record<Operation, number>>): Tag[] {
+  const layer = (name: string, colour: number): Tag[] => [
+    [0, 'LAYER'],
+    [2, name],
+    [70, '0'],
+    [62, String(colour)],
+    [6, 'CONTINUOUS'],
+  ];
+  const table = (name: string, count: number, tags: readonly Tag[]): Tag[] => [[0, 'TABLE'], [2, name], [70, String(count)], ...tags, [0, 'ENDTAB']];
+  return section('TABLES', [
+    ...table('LTYPE', 1, [
+      [0, 'LTYPE'],
+      [2, 'CONTINUOUS'],
+      [70, '0'],
+      [3, 'Solid line'],
+      [72, '65'],
+      [73, '0'],
+      [40, '0'],
+    ]),
+    ...table('LAYER', operations.length + 1, [...layer('0', 7), ...operations.flatMap((operation) => layer(operation, colours[operation]))]),
+    ...table('STYLE', 1, [
+      [0, 'STYLE'],
+      [2, 'STANDARD'],
+      [70, '0'],
+      [40, '0'],
+      [41, '1'],
+      [50, '0'],
+      [71, '0'],
+      [42, '2.5'],
+      [3, 'txt'],
+      [4, ''],
+    ]),
+  ]);
+}
+
+function entities(drawing: Drawing): Tag[] {
+  return drawing.shapes.flatMap((shape): Tag[] => {
+    switch (shape.kind) {
+      case 'loop':
+        return polyline(shape);
+      case 'circle':
+        return [[0, 'CIRCLE'], [8, shape.operation], ...point(shape.x, shape.y), [40, fixed(shape.radius, COORDINATE_DECIMALS)]];
+      case 'line':
+        return [[0, 'LINE'], [8, shape.operation], ...point(...shape.from), ...point(...shape.to, 11)];
+      case 'text':
+        return textEntity(shape);
+    }
+  });
+}
+
+function polyline({ operation, vertices }: Loop): Tag[] {
+  if (vertices.length < 2) throw new InternalError('a loop needs two corners at least');
+  return [
+    [0, 'POLYLINE'],
+    [8, operation],
+    [66, '1'],
+    [70, '1'],
+    ...point(0, 0),
+    ...vertices.flatMap(({ x, y, bulge }): Tag[] => [[0, 'VERTEX'], [8, operation], ...point(x, y), [42, fixed(bulge, BULGE_DECIMALS)]]),
+    [0, 'SEQEND'],
+    [8, operation],
+  ];
+}
+
+const JUSTIFY = { start: 0, middle: 1, end: 2 } as const;
+
+function textEntity({ operation, x, y, height, angle, anchor, text }: Text): Tag[] {
+  return [
+    [0, 'TEXT'],
+    [8, operation],
+    ...point(x, y),
+    [40, fixed(height, COORDINATE_DECIMALS)],
+    [1, plainText(text)],
+    [50, fixed(toDegrees(angle), COORDINATE_DECIMALS)],
+    [72, String(JUSTIFY[anchor])],
+    ...(anchor === 'start' ? [] : point(x, y, 11)),
+  ];
+}
+
+/**
+ * Text as a DXF string that shows it literally: beyond ASCII as \U+XXXX (a character beyond the first plane as its two halves),
+ * control characters as spaces, and the characters that begin the format's own codes, `%%` and `\`, written as code points.
+ */
+function plainText(text: string): string {
+  return [...text.replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ')].map(characterCode).join('');
+}
+
+function characterCode(character: string): string {
+  if (character !== '\\' && character !== '%' && character >= ' ' && character <= '~') return character;
+  return [...Array(character.length).keys()].map((index) => `\\U+${character.charCodeAt(index).toString(16).toUpperCase().padStart(4, '0')}`).join('');
+}
