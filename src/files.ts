@@ -1,5 +1,6 @@
 import type { OutputFile } from './base/drawing';
 import { InternalError } from './base/errors';
+import { hasErrors } from './base/findings';
 import { drawParts } from './parts';
 import type { Planned } from './pipeline';
 import { layOutSheets } from './sheets';
@@ -10,7 +11,7 @@ import { writeSvg } from './write/svg';
 /** parts → sheets → files: everything `make` stores for a planned job that has no error finding. Throws where it has one. */
 export function makeFiles(planned: Planned, tables: Tables): OutputFile[] {
   const { bend, layout, job, plan } = planned;
-  if (!bend || !layout || plan.findings.some((finding) => finding.level === 'error')) throw new InternalError('files asked for a job that cannot be built');
+  if (!bend || !layout || hasErrors(plan.findings)) throw new InternalError('files asked for a job that cannot be built');
   const parts = drawParts(layout, bend, job);
   const drawings = [
     ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),

@@ -83,8 +83,12 @@ export interface PlanScrew {
   readonly offset: number;
   readonly size: string;
   readonly length: number;
+  /** The length as it is sold, e.g. `1-1/2 in`. */
+  readonly lengthName: string;
   /** Pilot drill diameter, mm. */
   readonly pilot: number;
+  /** The pilot drill as the trade calls it, e.g. `7/64 in`. */
+  readonly pilotDrill: string;
   /** Pilot depth into the station's straight edge, mm. */
   readonly pilotDepth: number;
 }

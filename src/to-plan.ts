@@ -61,8 +61,8 @@ function planStation({ name, at, thickness, contact, radius, farRadius, screws, 
   return { name, at, thickness, contact, radius, farRadius, bevel: toDegrees(Math.abs(bend?.form.halfAngle ?? 0)), screws: screws.map(planScrew), ends };
 }
 
-function planScrew({ offset, length, pilotDepth, kind }: DrivenScrew): PlanScrew {
-  return { offset, size: kind.id, length, pilot: kind.pilot, pilotDepth };
+function planScrew({ offset, length, lengthName, pilotDepth, kind }: DrivenScrew): PlanScrew {
+  return { offset, size: kind.id, length, lengthName, pilot: kind.pilot, pilotDrill: kind.pilotDrill, pilotDepth };
 }
 
 function planSpine(bend: BendPlan, layout: FixtureLayout): PlanSpine {

@@ -1,5 +1,6 @@
-import { arcBetween, sidesOf, type ArcSpan } from './arc';
+import { pointOnSide, sidesOf, sweepFromBulge } from './arc';
 import type { Drawing, Shape, Vertex } from './drawing';
+import { InternalError } from './errors';
 
 export interface Bounds {
   readonly minX: number;
@@ -10,14 +11,19 @@ export interface Bounds {
 
 type Place = readonly [number, number];
 
-/** The box round a drawing, mm, arcs to their true edge. Labels are left out: they lie within what they label. Empty drawings throw. */
+const TURN = 2 * Math.PI;
+
+/**
+ * The box round a drawing, mm, arcs to their true edge. Labels are left out: a font decides their width, and they lie within what
+ * they label. Throws where there is nothing but labels.
+ */
 export function boundsOf(drawing: Drawing): Bounds {
   return boundsOfPoints(drawing.shapes.flatMap(extremes));
 }
 
-/** The box round some points; a RangeError where there are none. */
+/** The box round some points, mm; throws where there are none. */
 export function boundsOfPoints(points: readonly Place[]): Bounds {
-  if (points.length === 0) throw new RangeError('nothing to take the bounds of');
+  if (points.length === 0) throw new InternalError('nothing to take the bounds of');
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const [x, y] of points) {
     [minX, minY, maxX, maxY] = [Math.min(minX, x), Math.min(minY, y), Math.max(maxX, x), Math.max(maxY, y)];
@@ -42,19 +48,17 @@ function extremes(shape: Shape): Place[] {
 }
 
 function loopExtremes(vertices: readonly Vertex[]): Place[] {
-  return sidesOf(vertices).flatMap(([from, to]) => {
-    const arc = arcBetween(from, to);
-    return [[from.x, from.y] as const, ...(arc ? quadrants(arc) : [])];
-  });
+  return sidesOf(vertices).flatMap(([from, to]): Place[] => [[from.x, from.y], ...arcExtremes(from, to)]);
 }
 
-/** The points of an arc that lie furthest along an axis. */
-function quadrants(arc: ArcSpan): Place[] {
-  return [0, 1, 2, 3].flatMap((quarter) => {
-    const angle = (quarter * Math.PI) / 2;
-    const turn = 2 * Math.PI;
-    const along = arc.sweep > 0 ? (((angle - arc.start) % turn) + turn) % turn : (((arc.start - angle) % turn) + turn) % turn;
-    if (along > Math.abs(arc.sweep)) return [];
-    return [[arc.centreX + arc.radius * Math.cos(angle), arc.centreY + arc.radius * Math.sin(angle)] as const];
+/** The points inside an arc where it runs along an axis: there it lies furthest along the other. */
+function arcExtremes(from: Vertex, to: Vertex): Place[] {
+  const sweep = sweepFromBulge(from.bulge);
+  if (sweep === 0) return [];
+  const heading = Math.atan2(to.y - from.y, to.x - from.x) - sweep / 2;
+  return [0, 1, 2, 3].flatMap((quarter): Place[] => {
+    const turned = (((quarter * Math.PI) / 2 - heading) * Math.sign(sweep)) % TURN;
+    const share = (turned < 0 ? turned + TURN : turned) / Math.abs(sweep);
+    return share < 1 ? [pointOnSide(from, to, share)] : [];
   });
 }

@@ -9,18 +9,30 @@ import { fixed } from './number';
  * text; one layer an operation, all declared; millimetres. Source: the format owner's published group-code reference.
  */
 
-/** Colour indexes of the layers: ours, any of which a job may change. 1 red, 2 yellow, 3 green, 4 cyan, 5 blue, 6 magenta, 7 black or white, 8 grey. */
+/** Colour indexes of the layers: ours, any of which a job may change. 3 green, 4 cyan, 5 blue, 6 magenta, 7 black or white, 8 grey, 30 orange. */
 export const DXF_COLOURS: Readonly<Record<Operation, number>> = { outline: 7, hole: 4, pilot: 6, countersink: 3, groove: 30, mark: 8, label: 5 };
 
+/** A tenth of a thousandth of the finest tolerance here. */
 const COORDINATE_DECIMALS = 6;
 /** A bulge is a tangent of a quarter angle: at radii of metres it needs more digits than a coordinate to say as much. */
 const BULGE_DECIMALS = 12;
+/** Longer strings make the format's own program refuse the file: "the maximum DXF file string length is 256 characters". */
+const LONGEST_STRING = 255;
 
 type Tag = readonly [code: number, value: string];
 
-/** A drawing as DXF text. Throws where the drawing holds a number that is none, or a loop of fewer than two corners. */
-export function writeDxf(drawing: Drawing, colours: Readonly<Record<Operation, number>> = DXF_COLOURS): string {
-  const tags: Tag[] = [...header(drawing), ...tables(colours), ...section('BLOCKS', []), ...section('ENTITIES', entities(drawing)), [0, 'EOF']];
+/**
+ * A drawing as DXF text; `colours` (1…255) overrides single layers. Nothing is merged or left out.
+ * Throws InternalError on a number that cannot be drawn, a loop of fewer than two corners, a colour outside 1…255, an empty drawing.
+ */
+export function writeDxf(drawing: Drawing, colours: Readonly<Partial<Record<Operation, number>>> = {}): string {
+  const tags: Tag[] = [
+    ...header(drawing),
+    ...tables({ ...DXF_COLOURS, ...colours }),
+    ...section('BLOCKS', []),
+    ...section('ENTITIES', entities(drawing)),
+    [0, 'EOF'],
+  ];
   return tags.map(([code, value]) => `${code}\r\n${value}\r\n`).join('');
 }
 
@@ -57,7 +69,7 @@ function tables(colours: Readonly<Record<Operation, number>>): Tag[] {
     [0, 'LAYER'],
     [2, name],
     [70, '0'],
-    [62, String(colour)],
+    [62, colourIndex(colour)],
     [6, 'CONTINUOUS'],
   ];
   const table = (name: string, count: number, tags: readonly Tag[]): Tag[] => [[0, 'TABLE'], [2, name], [70, String(count)], ...tags, [0, 'ENDTAB']];
@@ -85,6 +97,11 @@ function tables(colours: Readonly<Record<Operation, number>>): Tag[] {
       [4, ''],
     ]),
   ]);
+}
+
+function colourIndex(colour: number): string {
+  if (!(Number.isInteger(colour) && colour >= 1 && colour <= 255)) throw new InternalError(`a DXF colour index must be 1 to 255, not ${colour}`);
+  return String(colour);
 }
 
 function entities(drawing: Drawing): Tag[] {
@@ -127,19 +144,30 @@ function textEntity({ operation, x, y, height, angle, anchor, text }: Text): Tag
     [1, plainText(text)],
     [50, fixed(toDegrees(angle), COORDINATE_DECIMALS)],
     [72, String(JUSTIFY[anchor])],
+    [73, '0'],
     ...(anchor === 'start' ? [] : point(x, y, 11)),
   ];
 }
 
 /**
- * Text as a DXF string that shows it literally: beyond ASCII as \U+XXXX (a character beyond the first plane as its two halves),
- * control characters as spaces, and the characters that begin the format's own codes, `%%` and `\`, written as code points.
+ * Text as a DXF string that shows it literally. Control characters become spaces, so that none can end the string; a caret is
+ * written caret, space; beyond ASCII and a backslash as \U+XXXX; what lies beyond the first plane as `?`, since readers decode code
+ * by code and would be left with half characters. Percent signs are parted (`% %`): a pair begins a code, and readers
+ * disagree on how to write a literal pair. Cut, with `...`, where the format allows no more.
+ * Source: the format owner's reference, "ASCII control characters in DXF files" and "control codes and special characters".
  */
 function plainText(text: string): string {
-  return [...text.replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ')].map(characterCode).join('');
+  const codes = [...text.replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ').replaceAll(/%(?=%)/gu, '% ')].map(characterCode);
+  if (codes.join('').length <= LONGEST_STRING) return codes.join('');
+  const dots = '...';
+  while (codes.join('').length > LONGEST_STRING - dots.length) codes.pop();
+  return codes.join('') + dots;
 }
 
 function characterCode(character: string): string {
-  if (character !== '\\' && character !== '%' && character >= ' ' && character <= '~') return character;
-  return [...Array(character.length).keys()].map((index) => `\\U+${character.charCodeAt(index).toString(16).toUpperCase().padStart(4, '0')}`).join('');
+  const code = character.codePointAt(0) ?? 0;
+  if (character === '^') return '^ ';
+  if (character !== '\\' && code < 0x7f) return character;
+  if (code > 0xffff || (code >= 0xd800 && code <= 0xdfff)) return '?';
+  return `\\U+${code.toString(16).toUpperCase().padStart(4, '0')}`;
 }

@@ -1,0 +1,140 @@
+import { createHash } from 'node:crypto';
+import { rmSync } from 'node:fs';
+import { lstat, mkdir, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, sep } from 'node:path';
+import type { OutputFile } from '../base/drawing';
+import { InternalError } from '../base/errors';
+import { EXIT, Stop } from './io';
+
+/** The list of a set's files that makes a folder known as ours; no dates, no paths of the machine. */
+const MANIFEST = 'bendbuck.json';
+/** Paths our files may have inside their folder. */
+const SAFE = /^[A-Za-z0-9_-][A-Za-z0-9_.-]*(?:\/[A-Za-z0-9_-][A-Za-z0-9_.-]*)*$/u;
+
+interface Manifest {
+  readonly madeBy: 'bendbuck';
+  readonly files: Readonly<Record<string, string>>;
+}
+
+/**
+ * Stores a whole set of files as `folder`, or leaves everything as it was: written beside it first, then renamed into place.
+ * A folder that is there already is replaced only where it is one of ours in which nothing was added or changed.
+ */
+export async function storeSet(folder: string, files: readonly OutputFile[]): Promise<void> {
+  for (const { path } of files) if (!SAFE.test(path)) throw new InternalError(`an output file has an unsafe path: ${path}`);
+  await asStop(`cannot write to ${dirname(folder)}`, async () => {
+    await refuseStranger(folder);
+    await mkdir(dirname(folder), { recursive: true });
+    const fresh = await mkdtemp(join(dirname(folder), `.${basename(folder)}-`));
+    const letGo = removeOnSignal(fresh);
+    try {
+      await writeAll(fresh, files);
+      await swapIn(fresh, folder);
+    } finally {
+      letGo();
+      await rm(fresh, { recursive: true, force: true });
+    }
+  });
+}
+
+async function writeAll(folder: string, files: readonly OutputFile[]): Promise<void> {
+  for (const { path, content } of files) {
+    const target = join(folder, ...path.split('/'));
+    await mkdir(dirname(target), { recursive: true });
+    await writeFile(target, content, { flag: 'wx' });
+  }
+  const manifest: Manifest = { madeBy: 'bendbuck', files: Object.fromEntries(files.map(({ path, content }) => [path, digest(content)])) };
+  await writeFile(join(folder, MANIFEST), `${JSON.stringify(manifest, null, 2)}\n`, { flag: 'wx' });
+}
+
+/** Puts the fresh folder in place of the old one; where that fails the old one is put back. */
+async function swapIn(fresh: string, folder: string): Promise<void> {
+  const old = `${fresh}-old`;
+  const had = await exists(folder);
+  if (had) await rename(folder, old);
+  try {
+    await rename(fresh, folder);
+  } catch (problem) {
+    if (had) await rename(old, folder);
+    throw problem;
+  }
+  if (had) await rm(old, { recursive: true, force: true });
+}
+
+/** Stops unless there is nothing at `folder`, or an unchanged folder of ours. */
+async function refuseStranger(folder: string): Promise<void> {
+  const found = await lstat(folder).catch(() => null);
+  if (!found) return;
+  if (!found.isDirectory()) throw new Stop(`${folder} is not a folder (a file or a link); it is left as it is. Move it, or choose another --out.`, EXIT.unwritten);
+  const manifest = await readManifest(folder);
+  if (!manifest) throw new Stop(`${folder} was not made by bendbuck; it is left as it is. Move it, or choose another --out.`, EXIT.unwritten);
+  const touched = await touchedFiles(folder, manifest);
+  if (touched.length > 0) {
+    throw new Stop(`${folder} holds files you added or changed; it is left as it is. Move them elsewhere first:\n${touched.slice(0, 20).map((path) => `  ${path}\n`).join('')}`, EXIT.unwritten);
+  }
+}
+
+async function readManifest(folder: string): Promise<Manifest | null> {
+  try {
+    const read = JSON.parse(await readFile(join(folder, MANIFEST), 'utf8')) as Partial<Manifest> | null;
+    return read?.madeBy === 'bendbuck' && typeof read.files === 'object' ? (read as Manifest) : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Files of a set that are not as we left them: added, or with other content. Files taken away are no loss of ours to guard. */
+async function touchedFiles(folder: string, manifest: Manifest): Promise<string[]> {
+  const touched: string[] = [];
+  for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
+    if (entry.isDirectory()) continue;
+    const path = join(entry.parentPath, entry.name).slice(folder.length + 1).split(sep).join('/');
+    if (path === MANIFEST) continue;
+    const unchanged = entry.isFile() && Object.hasOwn(manifest.files, path) && digest(await readFile(join(folder, path))) === manifest.files[path];
+    if (!unchanged) touched.push(path);
+  }
+  return touched.sort();
+}
+
+function digest(content: string | Uint8Array): string {
+  return createHash('sha256').update(content).digest('hex');
+}
+
+async function exists(path: string): Promise<boolean> {
+  return (await lstat(path).catch(() => null)) !== null;
+}
+
+/** Ctrl-C while writing leaves nothing behind. Returns what undoes the watch. */
+function removeOnSignal(folder: string): () => void {
+  const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+  const clean = (signal: NodeJS.Signals): void => {
+    rmSync(folder, { recursive: true, force: true });
+    process.exit(signal === 'SIGINT' ? 130 : 143);
+  };
+  for (const signal of signals) process.once(signal, clean);
+  return () => {
+    for (const signal of signals) process.off(signal, clean);
+  };
+}
+
+/** A refusal of the file system as a plain message; anything else passes through. */
+async function asStop(what: string, action: () => Promise<void>): Promise<void> {
+  try {
+    await action();
+  } catch (problem) {
+    const code = (problem as NodeJS.ErrnoException).code;
+    if (problem instanceof Stop || problem instanceof InternalError || code === undefined) throw problem;
+    throw new Stop(`${what}: ${REASONS[code] ?? code}. Nothing was changed.`, EXIT.unwritten);
+  }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  EACCES: 'you may not write there',
+  EPERM: 'you may not write there',
+  EROFS: 'the disk is read-only',
+  ENOSPC: 'the disk is full',
+  ENOTDIR: 'part of that path is a file, not a folder',
+  EEXIST: 'part of that path is a file, not a folder',
+  ENOENT: 'there is no such place',
+  ENAMETOOLONG: 'the path is too long',
+};

@@ -1,0 +1,25 @@
+/** The program's edges, so that its commands can be run without a terminal. */
+export interface Io {
+  readonly cwd: string;
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  /** Whether stdout is a terminal that shows colour. */
+  readonly colour: boolean;
+  /** Whether stderr is a terminal that may show a line of progress. */
+  readonly progress: boolean;
+}
+
+/** 0 done · 1 our fault · 2 the job, or the command, is wrong · 3 files could not be written. */
+export const EXIT = { done: 0, fault: 1, wrong: 2, unwritten: 3 } as const;
+export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
+
+/** What stops a command with a plain message and an exit code; everything else that is thrown is our own fault. */
+export class Stop extends Error {
+  override readonly name = 'Stop';
+  constructor(
+    message: string,
+    readonly code: ExitCode,
+  ) {
+    super(message);
+  }
+}

@@ -1,0 +1,32 @@
+import { open } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import { text as streamText } from 'node:stream/consumers';
+import { EXIT, Stop, type Io } from './io';
+
+/** Far more than the longest job that is read; the rest of a longer file is left alone. Bytes. */
+const MOST = 1024 * 1024;
+
+/** The text of a job file, or of standard input for `-`. A file that cannot be read stops the command: the command line is wrong. */
+export async function readJobFile(io: Io, path: string): Promise<string> {
+  if (path === '-') return streamText(process.stdin);
+  try {
+    const file = await open(resolve(io.cwd, path));
+    try {
+      const { buffer, bytesRead } = await file.read(Buffer.alloc(MOST), 0, MOST, 0);
+      return new TextDecoder('utf-8', { fatal: true }).decode(buffer.subarray(0, bytesRead));
+    } finally {
+      await file.close();
+    }
+  } catch (problem) {
+    throw new Stop(`${path}: ${whyUnreadable(problem)}`, EXIT.wrong);
+  }
+}
+
+function whyUnreadable(problem: unknown): string {
+  if (problem instanceof TypeError) return 'this is not a text file in UTF-8';
+  const code = (problem as NodeJS.ErrnoException).code;
+  if (code === 'ENOENT') return 'there is no such file';
+  if (code === 'EISDIR') return 'this is a folder, not a job file';
+  if (code === 'EACCES') return 'this file may not be read';
+  return `the file cannot be read (${code ?? String(problem)})`;
+}

@@ -1,0 +1,35 @@
+import { join, relative, resolve } from 'node:path';
+import { hasErrors } from '../base/findings';
+import { folderName } from './folder-name';
+import { EXIT, type ExitCode, type Io } from './io';
+import { storeSet } from './files';
+import { work } from './plan';
+import { startProgress } from './progress';
+import { printFindings } from './report';
+
+/** `make`: every file of the job in a folder of its own, or nothing at all. */
+export async function make(io: Io, path: string, out: string): Promise<ExitCode> {
+  const progress = startProgress(io, 'working the form out');
+  try {
+    const { plan, planned, tables } = await work(io, path);
+    if (!planned || hasErrors(plan.findings)) {
+      progress.stop();
+      io.err(printFindings(plan.findings, io.colour));
+      io.err('Nothing was written.\n');
+      return EXIT.wrong;
+    }
+    progress.say('drawing');
+    const { makeFiles } = await import('../files');
+    const files = makeFiles(planned, tables);
+    progress.say('writing');
+    const folder = join(resolve(io.cwd, out), folderName(plan.title));
+    await storeSet(folder, files);
+    progress.stop();
+    io.err(printFindings(plan.findings, io.colour));
+    io.out(`Wrote ${files.length} files to ${relative(io.cwd, folder) || folder}\n`);
+    for (const file of files) io.out(`  ${file.path}\n`);
+    return EXIT.done;
+  } finally {
+    progress.stop();
+  }
+}

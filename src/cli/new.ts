@@ -1,0 +1,36 @@
+import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { basename, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { nearest } from '../base/suggest';
+import { EXIT, Stop, type ExitCode, type Io } from './io';
+
+/** The starter jobs stand beside the program. */
+const TEMPLATES = fileURLToPath(new URL('../templates/', import.meta.url));
+
+/** `new`: lists the starters, or copies one to a file that does not exist yet. */
+export async function newJob(io: Io, starter: string | undefined, file: string | undefined): Promise<ExitCode> {
+  const names = (await readdir(TEMPLATES)).filter((name) => name.endsWith('.yaml')).map((name) => basename(name, '.yaml')).sort();
+  if (starter === undefined) {
+    for (const name of names) io.out(`${name.padEnd(20)} ${await firstComment(name)}\n`);
+    io.out('\nbendbuck new STARTER [FILE] copies one to begin from.\n');
+    return EXIT.done;
+  }
+  if (!names.includes(starter)) {
+    const near = nearest(starter, names);
+    throw new Stop(`there is no starter called ${JSON.stringify(starter)}${near === null ? '' : `; did you mean ${near}?`}\nStarters: ${names.join(', ')}`, EXIT.wrong);
+  }
+  const target = file ?? `${starter}.yaml`;
+  try {
+    await writeFile(resolve(io.cwd, target), await readFile(`${TEMPLATES}${starter}.yaml`), { flag: 'wx' });
+  } catch (problem) {
+    const code = (problem as NodeJS.ErrnoException).code;
+    throw new Stop(code === 'EEXIST' ? `${target} exists already; it is left as it is. Name another file.` : `${target} cannot be written (${code ?? String(problem)})`, EXIT.unwritten);
+  }
+  io.out(`Wrote ${target}. Look it over, change it, then: bendbuck plan ${target}\n`);
+  return EXIT.done;
+}
+
+async function firstComment(name: string): Promise<string> {
+  const [line = ''] = (await readFile(`${TEMPLATES}${name}.yaml`, 'utf8')).split('\n');
+  return line.replace(/^#\s*/u, '');
+}

@@ -1,0 +1,59 @@
+import { Command, CommanderError, Option } from 'commander';
+import { EXIT, Stop, type ExitCode, type Io } from './io';
+
+/** Runs one command line and gives back its exit code. Each command is loaded when it is asked for, so that all start quickly. */
+export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
+  let code: ExitCode = EXIT.done;
+  const done = (result: ExitCode): void => {
+    code = result;
+  };
+  try {
+    await program(io, done).parseAsync(args, { from: 'user' });
+    return code;
+  } catch (problem) {
+    if (problem instanceof CommanderError) return problem.exitCode === 0 ? EXIT.done : EXIT.wrong;
+    if (problem instanceof Stop) {
+      io.err(`${problem.message}\n`);
+      return problem.code;
+    }
+    io.err(`This is a fault in bendbuck, not in your job. Please report it with the job file.\n${problem instanceof Error ? (problem.stack ?? problem.message) : String(problem)}\n`);
+    return EXIT.fault;
+  }
+}
+
+function program(io: Io, done: (code: ExitCode) => void): Command {
+  const bendbuck = new Command('bendbuck')
+    .description('Works out and draws the wooden form that bends one sheet-metal part by hand, springback included.')
+    .exitOverride()
+    .configureOutput({ writeOut: io.out, writeErr: io.err })
+    .showHelpAfterError('(bendbuck --help lists the commands)')
+    .addHelpText('after', '\nExit codes: 0 done, 1 our fault, 2 the job is wrong or impossible (nothing written), 3 the files could not be written.');
+
+  bendbuck
+    .command('new [starter] [file]')
+    .description('copy a starter job to begin from; without arguments, list the starters')
+    .action(async (starter: string | undefined, file: string | undefined) => done(await (await import('./new')).newJob(io, starter, file)));
+  bendbuck
+    .command('check <job>')
+    .description('say what is wrong or doubtful about a job (- reads standard input)')
+    .action(async (job: string) => done(await (await import('./plan')).check(io, job)));
+  bendbuck
+    .command('plan <job>')
+    .description('work the form out: radii, wrap, pull, clamps, where everything goes')
+    .option('--json', 'print the numbers as JSON: mm, degrees, N, MPa, N·mm')
+    .addOption(new Option('--units <unit>', 'print in mm or in, rather than in the job’s unit').choices(['mm', 'in']))
+    .action(async (job: string, options: { json?: true; units?: 'mm' | 'in' }) => done(await (await import('./plan')).plan(io, job, options)));
+  bendbuck
+    .command('make <job>')
+    .description('write every drawing and list, or nothing')
+    .option('--out <dir>', 'folder in which the job’s own folder is made', 'out')
+    .action(async (job: string, options: { out: string }) => done(await (await import('./make')).make(io, job, options.out)));
+  bendbuck
+    .command('schema')
+    .description('print the JSON Schema of a job file, for editors')
+    .action(async () => {
+      const { jobJsonSchema } = await import('../job/json-schema');
+      io.out(`${JSON.stringify(jobJsonSchema(), null, 2)}\n`);
+    });
+  return bendbuck;
+}

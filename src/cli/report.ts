@@ -1,0 +1,29 @@
+import type { Finding } from '../base/findings';
+
+/** Findings as lines of text: the one place where they are printed. */
+export function printFindings(findings: readonly Finding[], colour: boolean): string {
+  return findings.map((finding) => printFinding(finding, colour)).join('');
+}
+
+const PAINT = { error: '31;1', warning: '33;1', note: '36' } as const;
+
+function printFinding({ level, path, line, message, got, allowed, hint, code }: Finding, colour: boolean): string {
+  const where = [line === undefined ? '' : `line ${line}`, path].filter((part) => part !== '').join(', ');
+  const lines = [
+    `${paint(level, PAINT[level], colour)}${where === '' ? '' : ` at ${where}`}: ${message} [${code}]`,
+    ...(got === undefined ? [] : [`    got:     ${got}`]),
+    ...(allowed === undefined ? [] : [`    allowed: ${clip(allowed)}`]),
+    ...(hint === '' ? [] : [`    try:     ${hint}`]),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+/** Long lists of allowed names are cut; the nearest match stands in the hint. */
+function clip(text: string): string {
+  return text.length > 300 ? `${text.slice(0, 297)}…` : text;
+}
+
+/** Text in a terminal colour, where the terminal shows any. */
+export function paint(text: string, style: string, colour: boolean): string {
+  return colour ? `\u001B[${style}m${text}\u001B[0m` : text;
+}

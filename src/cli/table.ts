@@ -1,0 +1,131 @@
+import { toFractionalInches, type LengthUnit } from '../base/units';
+import type { Plan, PlanScrew, PlanStation } from '../plan';
+import { paint } from './report';
+
+/** The plan as tables for reading at the bench: what the maker needs first stands first. */
+export function printPlan(plan: Plan, units: LengthUnit, colour: boolean): string {
+  const length = (mm: number): string => printLength(mm, units);
+  const heading = (text: string): string => `\n${paint(text, '1', colour)}\n`;
+  const { sheet, bend, effort, spine, blank } = plan;
+  let text = `${paint(plan.title, '1', colour)}\n`;
+  if (sheet && bend) {
+    text += `${sheet.material}, ${length(sheet.thickness)} thick; bent ${degrees(bend.angle)} over ${length(bend.length)}\n`;
+    text += heading('Bend');
+    text += pairs([
+      ['form radius, end A / end B', `${length(bend.form.from)} / ${length(bend.form.to)}`],
+      ['springs back to', `${length(bend.finished.from)} / ${length(bend.finished.to)}`],
+      ['wrap to pull to', `${degrees(bend.wrap.chosen)}  (A needs ${degrees(bend.wrap.from)}, B ${degrees(bend.wrap.to)})`],
+      ['twist left, A / B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
+      ['between bend lines on the blank, A / B', `${length(bend.allowance.from)} / ${length(bend.allowance.to)}  (fan ${degrees(bend.fan)})`],
+      ['outside strain, A / B', `${percent(bend.strain.from)} / ${percent(bend.strain.to)}`],
+    ]);
+  }
+  if (effort) {
+    text += heading('Pull and clamps');
+    text += pairs([
+      ['pull at the hands', `${force(effort.handForce, units)} at ${length(effort.lever)} from the tangent line`],
+      ['extra metal to leave, trimmed after', effort.leverage > 0 ? length(effort.leverage) : 'none'],
+      ['clamps', `${effort.clamps}, ${force(effort.clampForce, units)} together`],
+      ['foot behind the spine', length(effort.foot)],
+    ]);
+  }
+  if (spine) {
+    text += heading('Spine');
+    text += pairs([
+      ['length', length(spine.length)],
+      ['width, end A / end B', `${length(spine.widthFrom)} / ${length(spine.widthTo)}`],
+      ['thickness', length(spine.thickness)],
+      ...(spine.ears > 0 ? [['ears past each end', length(spine.ears)] as const] : []),
+      ['clamp holes', spine.clampHoles.map((hole) => `⌀ ${length(hole.diameter)} at ${length(hole.at)}`).join('; ') || 'none: clamp on the ears'],
+    ]);
+  }
+  if (plan.stations.length > 0) {
+    text += heading('Stations (at: middle of the board, along the centre line from end A)');
+    text += table(
+      ['', 'at', 'cut to radius', 'contact face', 'other face', 'bevel', 'screws', 'pilot', 'ends'],
+      plan.stations.map((station) => [
+        station.name,
+        length(station.at),
+        length(station.radius),
+        station.radius === station.farRadius ? 'either' : station.contact === 'from' ? 'to end A' : 'to end B',
+        length(station.farRadius),
+        degrees(station.bevel),
+        screws(station.screws, length),
+        pilots(station.screws, length),
+        endsOf(station),
+      ]),
+    );
+  }
+  if (plan.backings.length > 0) {
+    text += heading('Backing stations');
+    text += table(
+      ['', 'at', 'height', 'depth (foot)', 'screws', 'pilot'],
+      plan.backings.map((backing) => [backing.name, length(backing.at), length(backing.width), length(backing.depth), screws(backing.screws, length), pilots(backing.screws, length)]),
+    );
+  }
+  if (blank) {
+    const [xs, ys] = [blank.outline.map(([x]) => x), blank.outline.map(([, y]) => y)];
+    const size = (values: readonly number[]): string => length(Math.max(...values) - Math.min(...values));
+    text += heading('Blank');
+    text += pairs([['sheet needed', `${size(xs)} × ${size(ys)}`]]);
+  }
+  if (effort) {
+    text += heading('Mind');
+    text += '  A bent sheet is a spring: stand clear of its end and let it back slowly. Deburr the edges and wear gloves.\n  Fix every clamp before you pull. Wear a mask when you cut MDF.\n';
+  }
+  return `${text}\n`;
+}
+
+/** mm to a hundredth; or inches to the nearest 1/32 with what is left over in thousandths. */
+function printLength(mm: number, units: LengthUnit): string {
+  if (units === 'mm') return `${mm.toFixed(2)} mm`;
+  const { text, leftover } = toFractionalInches(mm);
+  const mils = Math.round((leftover / 25.4) * 1000);
+  return `${text}${mils === 0 ? '' : mils > 0 ? ` +.${String(mils).padStart(3, '0')}` : ` -.${String(-mils).padStart(3, '0')}`} in`;
+}
+
+function degrees(value: number): string {
+  return `${value.toFixed(1).replace(/^-0\.0$/u, '0.0')}°`;
+}
+
+function percent(value: number): string {
+  return `${(100 * value).toFixed(1)} %`;
+}
+
+function force(newtons: number, units: LengthUnit): string {
+  return units === 'mm' ? `${newtons.toFixed(0)} N` : `${(newtons / 4.4482216152605).toFixed(0)} lbf`;
+}
+
+function screws(list: readonly PlanScrew[], length: (mm: number) => string): string {
+  const [first] = list;
+  return first ? `${list.length} × ${first.size} × ${first.lengthName} at ${list.map(({ offset }) => (offset === 0 ? '0' : `${offset > 0 ? '+' : '−'}${length(Math.abs(offset))}`)).join(', ')}` : 'none';
+}
+
+function pilots(list: readonly PlanScrew[], length: (mm: number) => string): string {
+  const depths = [...new Set(list.map(({ pilotDrill, pilotDepth }) => `${pilotDrill}, ${length(pilotDepth)} deep`))];
+  return depths.join('; ');
+}
+
+function endsOf(station: PlanStation): string {
+  return station.ends.length > 0 ? station.ends.map(({ run, end }) => `${run} ${end === 'from' ? 'start' : 'end'}`).join('; ') : 'infill';
+}
+
+function pairs(rows: readonly (readonly [string, string])[]): string {
+  const width = Math.max(...rows.map(([name]) => columns(name)));
+  return rows.map(([name, value]) => `  ${pad(name, width)}  ${value}\n`).join('');
+}
+
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const widths = head.map((title, column) => Math.max(columns(title), ...rows.map((row) => columns(row[column] ?? ''))));
+  const line = (cells: readonly string[]): string => `  ${cells.map((cell, column) => pad(cell, widths[column] ?? 0)).join('  ').trimEnd()}\n`;
+  return [line(head), ...rows.map(line)].join('');
+}
+
+function pad(text: string, width: number): string {
+  return text + ' '.repeat(Math.max(0, width - columns(text)));
+}
+
+/** How many columns of a terminal a text takes: wide characters two, marks that stand over another none. */
+function columns(text: string): number {
+  return [...text].reduce((sum, character) => sum + (/\p{M}/u.test(character) ? 0 : /[\p{sc=Han}\p{sc=Hangul}\p{sc=Hiragana}\p{sc=Katakana}\p{Emoji_Presentation}]/u.test(character) ? 2 : 1), 0);
+}
