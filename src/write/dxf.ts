@@ -12,12 +12,14 @@ import { fixed } from './number';
 /** Colour indexes of the layers: ours, any of which a job may change. 3 green, 4 cyan, 5 blue, 6 magenta, 7 black or white, 8 grey, 30 orange. */
 export const DXF_COLOURS: Readonly<Record<Operation, number>> = { outline: 7, hole: 4, pilot: 6, countersink: 3, groove: 30, mark: 8, label: 5 };
 
-/** A tenth of a thousandth of the finest tolerance here. */
+/** A hundredth of 10⁻⁴ mm, to which drawings are checked against the plan. */
 const COORDINATE_DECIMALS = 6;
 /** A bulge is a tangent of a quarter angle: at radii of metres it needs more digits than a coordinate to say as much. */
 const BULGE_DECIMALS = 12;
 /** Longer strings make the format's own program refuse the file: "the maximum DXF file string length is 256 characters". */
 const LONGEST_STRING = 255;
+/** Ends a text that was cut. */
+const DOTS = '...';
 
 type Tag = readonly [code: number, value: string];
 
@@ -157,11 +159,14 @@ function textEntity({ operation, x, y, height, angle, anchor, text }: Text): Tag
  * Source: the format owner's reference, "ASCII control characters in DXF files" and "control codes and special characters".
  */
 function plainText(text: string): string {
-  const codes = [...text.replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ').replaceAll(/%(?=%)/gu, '% ')].map(characterCode);
-  if (codes.join('').length <= LONGEST_STRING) return codes.join('');
-  const dots = '...';
-  while (codes.join('').length > LONGEST_STRING - dots.length) codes.pop();
-  return codes.join('') + dots;
+  const shown = text.replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ').replaceAll(/%(?=%)/gu, '% ');
+  let [whole, cut] = ['', ''];
+  for (const character of shown) {
+    whole += characterCode(character);
+    if (whole.length <= LONGEST_STRING - DOTS.length) cut = whole;
+    if (whole.length > LONGEST_STRING) return cut + DOTS;
+  }
+  return whole;
 }
 
 function characterCode(character: string): string {

@@ -1,7 +1,7 @@
-import { arcBetween, sidesOf } from '../base/arc';
+import { pointOnSide, radiusFromBulge, sagittaFromBulge, sidesOf, sweepFromBulge } from '../base/arc';
 import { boundsOf, type Bounds } from '../base/bounds';
 import { toDegrees } from '../base/angle';
-import { operations, type Drawing, type Loop, type Operation, type Shape } from '../base/drawing';
+import { operations, type Drawing, type Loop, type Operation, type Shape, type Vertex } from '../base/drawing';
 import { InternalError } from '../base/errors';
 import { el, write, type Element } from './xml';
 import { fixed } from './number';
@@ -24,16 +24,28 @@ const LINE_WIDTH = 0.25;
 /** Capital height over font size of the plain sans faces browsers fall back to (Helvetica 0.72, Arial 0.716, DejaVu Sans 0.729). */
 const CAPITAL_HEIGHT = 0.72;
 const DECIMALS = 5;
+/**
+ * A wider arc is written as equal pieces. Of a half circle the printed radius fixes the middle badly: a radius 10⁻⁵ mm too large
+ * flattens a disc of 35 mm by 0.03 mm (√(2·r·error)); up to a right angle the error stays as small as it is.
+ */
+const WIDEST_ARC = Math.PI / 2;
+/** A side that swells less than this, mm, is drawn straight: nobody can cut it, and its radius grows without bound. */
+const FLATTEST = 1e-4;
+const COLOUR = /^#[0-9a-f]{6}$/iu;
 
 export interface SvgOptions {
   readonly title: string;
   /** Blank border round the drawing, mm. */
   readonly margin?: number;
-  readonly colours?: Readonly<Record<Operation, string>>;
+  /** Overrides of single groups' colours, `#rrggbb`. */
+  readonly colours?: Readonly<Partial<Record<Operation, string>>>;
 }
 
-/** A drawing as a whole SVG file. Throws where the drawing holds a number that is none. */
-export function writeSvg(drawing: Drawing, { title, margin = 5, colours = SVG_COLOURS }: SvgOptions): string {
+/**
+ * A drawing as a whole SVG file, y turned to point down. Throws InternalError on a number that cannot be drawn, a loop of fewer than
+ * two corners, a colour that is none, an empty drawing.
+ */
+export function writeSvg(drawing: Drawing, { title, margin = 5, colours = {} }: SvgOptions): string {
   const bounds = boundsOf(drawing);
   const width = bounds.maxX - bounds.minX + 2 * margin;
   const height = bounds.maxY - bounds.minY + 2 * margin;
@@ -51,14 +63,20 @@ export function writeSvg(drawing: Drawing, { title, margin = 5, colours = SVG_CO
 }
 
 /** One named group an operation, in the order of the operations; what a page puts into a picture of its own. */
-export function drawingGroups(drawing: Drawing, bounds: Bounds, margin: number, colours: Readonly<Record<Operation, string>> = SVG_COLOURS): Element[] {
+export function drawingGroups(drawing: Drawing, bounds: Bounds, margin: number, colours: Readonly<Partial<Record<Operation, string>>> = {}): Element[] {
   const frame: Frame = { x: (x) => x - bounds.minX + margin, y: (y) => bounds.maxY - y + margin };
   return operations.flatMap((operation) => {
     const shapes = drawing.shapes.filter((shape) => shape.operation === operation);
     if (shapes.length === 0) return [];
-    const paint = operation === 'label' ? { fill: colours[operation], stroke: 'none' } : { fill: 'none', stroke: colours[operation], 'stroke-width': String(LINE_WIDTH) };
+    const colour = colourText(colours[operation] ?? SVG_COLOURS[operation]);
+    const paint = operation === 'label' ? { fill: colour, stroke: 'none' } : { fill: 'none', stroke: colour, 'stroke-width': mm(LINE_WIDTH) };
     return [el('g', { id: operation, ...paint }, shapes.map((shape) => draw(shape, frame)))];
   });
+}
+
+function colourText(colour: string): string {
+  if (!COLOUR.test(colour)) throw new InternalError(`a colour must be written #rrggbb, not ${colour}`);
+  return colour;
 }
 
 /** Drawing coordinates (y up) to the page's (y down). */
@@ -78,7 +96,7 @@ function draw(shape: Shape, frame: Frame): Element {
     case 'circle':
       return el('circle', { cx: mm(frame.x(shape.x)), cy: mm(frame.y(shape.y)), r: mm(shape.radius) });
     case 'line':
-      return el('path', { d: `M${mm(frame.x(shape.from[0]))} ${mm(frame.y(shape.from[1]))}L${mm(frame.x(shape.to[0]))} ${mm(frame.y(shape.to[1]))}` });
+      return el('path', { d: `M${point(shape.from, frame)}L${point(shape.to, frame)}` });
     case 'text': {
       const [x, y] = [mm(frame.x(shape.x)), mm(frame.y(shape.y))];
       return el(
@@ -97,15 +115,26 @@ function draw(shape: Shape, frame: Frame): Element {
   }
 }
 
+function point([x, y]: readonly [number, number], frame: Frame): string {
+  return `${mm(frame.x(x))} ${mm(frame.y(y))}`;
+}
+
 function loopPath({ vertices }: Loop, frame: Frame): string {
   const [first] = vertices;
   if (!first || vertices.length < 2) throw new InternalError('a loop needs two corners at least');
-  const sides = sidesOf(vertices).map(([from, to]) => {
-    const arc = arcBetween(from, to);
-    const end = `${mm(frame.x(to.x))} ${mm(frame.y(to.y))}`;
-    if (!arc) return `L${end}`;
-    // Flipping y turns a counter-clockwise arc into a clockwise one: sweep flag 0.
-    return `A${mm(arc.radius)} ${mm(arc.radius)} 0 ${Math.abs(arc.sweep) > Math.PI ? 1 : 0} ${arc.sweep > 0 ? 0 : 1} ${end}`;
-  });
-  return `M${mm(frame.x(first.x))} ${mm(frame.y(first.y))}${sides.join('')}Z`;
+  return `M${point([first.x, first.y], frame)}${sidesOf(vertices).map(([from, to]) => sidePath(from, to, frame)).join('')}Z`;
+}
+
+function sidePath(from: Vertex, to: Vertex, frame: Frame): string {
+  const chord = Math.hypot(to.x - from.x, to.y - from.y);
+  if (!Number.isFinite(from.bulge)) throw new InternalError(`a loop has a bulge that is none: ${from.bulge}`);
+  if (Math.abs(sagittaFromBulge(chord, from.bulge)) < FLATTEST) return `L${point([to.x, to.y], frame)}`;
+  const radius = mm(radiusFromBulge(chord, from.bulge));
+  // Turning y over makes a counter-clockwise arc (positive bulge) clockwise on paper: sweep flag 0. No piece is a large arc.
+  const flags = from.bulge > 0 ? '0 0' : '0 1';
+  const pieces = Math.ceil(Math.abs(sweepFromBulge(from.bulge)) / WIDEST_ARC - 1e-9);
+  return Array.from({ length: pieces }, (_, index) => {
+    const end = index === pieces - 1 ? ([to.x, to.y] as const) : pointOnSide(from, to, (index + 1) / pieces);
+    return `A${radius} ${radius} 0 ${flags} ${point(end, frame)}`;
+  }).join('');
 }
