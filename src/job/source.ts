@@ -25,7 +25,7 @@ export function readSource(text: string): { readonly source: Source | null; read
   const plain = text.trimStart().startsWith('{') ? text.replaceAll('\t', ' ') : text;
   let document: Document.Parsed;
   try {
-    document = parseDocument(plain, { version: '1.2', merge: false, uniqueKeys: true, lineCounter: lines, prettyErrors: false, stringKeys: true, logLevel: 'silent' });
+    document = parseDocument(plain, { version: '1.2', merge: false, uniqueKeys: true, lineCounter: lines, prettyErrors: false, stringKeys: true, logLevel: 'error' });
   } catch (problem) {
     if (problem instanceof RangeError) return tooDeep();
     throw problem;

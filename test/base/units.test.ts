@@ -1,0 +1,96 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { formatLength, parseForce, parseLength, toFractionalInches } from '../../src/base/units';
+
+const mm = (text: string, bare: 'mm' | 'in' = 'mm'): number => {
+  const read = parseLength(text, bare);
+  if (!read.ok || !('mm' in read)) throw new Error(`${text} is no length`);
+  return read.mm;
+};
+
+describe('lengths as people write them', () => {
+  // 1 in = 25.4 mm and 1 ft = 12 in exactly (international yard and pound agreement, 1959).
+  it.each([
+    ['38 mm', 38],
+    ['38mm', 38],
+    ['3.8 cm', 38],
+    ['0.62 m', 620],
+    ['1-1/2 in', 38.1],
+    ['1 1/2"', 38.1],
+    ['1 - 1/2 in', 38.1],
+    ['3/4"', 19.05],
+    ['.063 in', 1.6002],
+    ['½ in', 12.7],
+    ['1½"', 38.1],
+    ['2 ⅜ in', 60.325],
+    [`5' 3 1/2"`, 1612.9],
+    ['2 ft 3 in', 685.8],
+    [`5'`, 1524],
+    ['1/32 in', 0.79375],
+    ['+4 mm', 4],
+    ['-4 mm', -4],
+    ['12', 12],
+  ])('%s is %d mm', (text, expected) => {
+    expect(mm(text)).toBe(expected);
+  });
+
+  it('bare numbers take the job’s unit', () => {
+    expect(mm('3/4', 'in')).toBe(19.05);
+    expect(mm('3/4', 'mm')).toBe(0.75);
+  });
+
+  it('reads gauges', () => {
+    expect(parseLength('18 ga', 'mm')).toEqual({ ok: true, gauge: 18 });
+    expect(parseLength('20 gauge', 'in')).toEqual({ ok: true, gauge: 20 });
+  });
+
+  it.each(['', ' ', '3,5 mm', '1/0 in', '1 1/0"', 'NaN', 'Infinity', '1e3 mm', '10 MM', '10 M', 'inch', '1 2 3 mm', '1/2/3 in', '--3', '3 mm mm', '0x10', '9'.repeat(80), '٣ mm', '1"2'])('refuses %j', (text) => {
+    expect(parseLength(text, 'mm').ok).toBe(false);
+  });
+
+  it('never throws, whatever the text', () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.string({ unit: 'grapheme' }), fc.stringMatching(/^[-+0-9 ./'"inmft½]{0,20}$/)), (text) => {
+        const read = parseLength(text, 'in');
+        if (read.ok && 'mm' in read) expect(Number.isFinite(read.mm)).toBe(true);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('a fraction printed and read again is itself', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 5000 }), (count) => {
+        const exact = (count * 25.4) / 32;
+        const { text, leftover } = toFractionalInches(exact);
+        expect(Math.abs(leftover)).toBeLessThan(1e-9);
+        expect(mm(`${text} in`)).toBeCloseTo(exact, 9);
+      }),
+    );
+  });
+
+  it('the nearest 1/32 and what is left over make the length', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -500, max: 500, noNaN: true }), (value) => {
+        const { text, leftover } = toFractionalInches(value);
+        expect(mm(`${text.startsWith('-') ? '-' : ''}${text.replace(/^-/u, '')} in`) + leftover).toBeCloseTo(value, 9);
+        expect(Math.abs(leftover)).toBeLessThanOrEqual(25.4 / 64 + 1e-9);
+      }),
+    );
+    expect(toFractionalInches(38.1).text).toBe('1-1/2');
+    expect(toFractionalInches(0).text).toBe('0');
+    expect(formatLength(19.05, 'in')).toBe('3/4 in');
+    expect(formatLength(19.05, 'mm', 2)).toBe('19.05 mm');
+  });
+});
+
+describe('forces', () => {
+  it('reads newtons and pounds-force', () => {
+    expect(parseForce('200 N')).toBe(200);
+    expect(parseForce('1.5 kN')).toBe(1500);
+    // 1 lbf = 0.45359237 kg × 9.80665 m/s².
+    expect(parseForce('45 lbf')).toBeCloseTo(45 * 0.45359237 * 9.80665, 9);
+    expect(parseForce('strong')).toBeNull();
+    expect(parseForce('-3 N')).toBeNull();
+  });
+});

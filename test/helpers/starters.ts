@@ -1,0 +1,16 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { parseJob } from '../../src/job/parse';
+import { planJob, type Planned } from '../../src/pipeline';
+import { loadTables } from '../../src/tables/bundled';
+
+export const tables = loadTables();
+
+/** Names of the starter jobs. */
+export const starters = readdirSync('templates').map((name) => name.replace(/\.yaml$/u, ''));
+
+/** A starter job worked out; `change` edits its text first. */
+export function planStarter(name: string, change: (text: string) => string = (text) => text): Planned {
+  const { job, findings } = parseJob(change(readFileSync(`templates/${name}.yaml`, 'utf8')), tables);
+  if (!job) throw new Error(JSON.stringify(findings, null, 2));
+  return planJob(job, tables, findings);
+}

@@ -1,0 +1,70 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const root = resolve('src');
+const sources = readdirSync(root, { recursive: true, encoding: 'utf8' })
+  .filter((path) => path.endsWith('.ts'))
+  .map((path) => ({ path: path.replaceAll('\\', '/'), text: readFileSync(join(root, path), 'utf8') }));
+
+/** The stages in order: each may import itself and what stands before it. Files at the top of src/ tie stages together. */
+const stages = ['base', 'plan', 'tables', 'job', 'bend', 'form', 'fixture', 'picture', 'to-plan', 'parts', 'aids', 'sheets', 'write', 'paper', 'shop-sheet', 'pipeline', 'files', 'cli', 'page'];
+const rank = (path: string): number => stages.indexOf(path.split('/')[0]?.replace(/\.ts$/u, '') ?? '');
+
+function importsOf(text: string): string[] {
+  return [...text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/gu)].map((match) => match[1] ?? '');
+}
+
+describe('the shape of the code', () => {
+  it('has files to look at, all in a known stage', () => {
+    expect(sources.length).toBeGreaterThan(40);
+    expect(sources.filter(({ path }) => rank(path) < 0).map(({ path }) => path)).toEqual([]);
+  });
+
+  it('imports point one way, from later stages to earlier', () => {
+    const backward = sources.flatMap(({ path, text }) =>
+      importsOf(text)
+        .filter((target) => target.startsWith('.') && !target.includes('/shared/'))
+        .map((target) => relative(root, resolve(root, dirname(path), target)).replaceAll('\\', '/'))
+        .filter((target) => rank(target) < 0 || rank(target) > rank(path))
+        .map((target) => `${path} imports ${target}`),
+    );
+    expect(backward).toEqual([]);
+  });
+
+  it('no two files import each other in a ring', () => {
+    const edges = new Map(
+      sources.map(({ path, text }) => [
+        path.replace(/(?:\/index)?\.ts$/u, ''),
+        importsOf(text)
+          .filter((target) => target.startsWith('.'))
+          .map((target) => relative(root, resolve(root, dirname(path), target)).replaceAll('\\', '/')),
+      ]),
+    );
+    const rings: string[] = [];
+    const visit = (node: string, trail: readonly string[]): void => {
+      if (trail.includes(node)) {
+        rings.push([...trail.slice(trail.indexOf(node)), node].join(' → '));
+        return;
+      }
+      for (const next of edges.get(node) ?? []) if (rings.length === 0) visit(next, [...trail, node]);
+    };
+    for (const node of edges.keys()) visit(node, []);
+    expect(rings).toEqual([]);
+  });
+
+  it('only the edges touch files, the network, the DOM, the clock, chance or the console', () => {
+    const forbidden = /from 'node:|\bconsole\.|\bprocess\.|\bdocument\.|\bwindow\.|\bDate\b|Math\.random|performance\.now|\bfetch\(|setTimeout/u;
+    const touching = sources
+      .filter(({ path }) => !path.startsWith('cli/') && !path.startsWith('page/'))
+      .filter(({ text }) => forbidden.test(text.replaceAll(/\/\*[\s\S]*?\*\/|\/\/.*$/gmu, '').replaceAll(/\bdocument: Document|document\.(?:errors|warnings|toJS|getIn|contents)/gu, '')))
+      .map(({ path }) => path);
+    expect(touching).toEqual([]);
+  });
+
+  it('only parts/ and aids/ draw with makerjs', () => {
+    const users = sources.filter(({ text }) => importsOf(text).includes('makerjs')).map(({ path }) => path.split('/')[0]);
+    expect(new Set(users).size).toBeGreaterThan(0);
+    expect(users.filter((stage) => stage !== 'parts' && stage !== 'aids')).toEqual([]);
+  });
+});
