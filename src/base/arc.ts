@@ -5,6 +5,9 @@ import type { Vertex } from './drawing';
  * Source: the DXF owner's reference (bulge, group 42); r = c(1 + b²)/(4|b|) and sagitta b·c/2 follow from tan's half-angle laws.
  */
 
+/** Along an arc of less than this sweep, radians, the share of the chord is the share of the arc to the last digit. */
+const STRAIGHT = 1e-8;
+
 /** A circular arc between two corners: centre, radius (mm), start angle and signed sweep (radians, positive counter-clockwise). */
 export interface ArcSpan {
   readonly centreX: number;
@@ -70,7 +73,7 @@ export function arcBetween(from: Vertex, to: Place): ArcSpan | null {
 export function pointOnSide(from: Vertex, to: Place, share: number): readonly [number, number] {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const sweep = sweepFromBulge(from.bulge);
-  const ratio = sweep === 0 ? share : Math.sin((share * sweep) / 2) / Math.sin(sweep / 2);
+  const ratio = Math.abs(sweep) < STRAIGHT ? share : Math.sin((share * sweep) / 2) / Math.sin(sweep / 2);
   const turn = ((share - 1) * sweep) / 2;
   const [cosine, sine] = [ratio * Math.cos(turn), ratio * Math.sin(turn)];
   return [from.x + dx * cosine - dy * sine, from.y + dx * sine + dy * cosine];

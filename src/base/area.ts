@@ -1,7 +1,7 @@
 import { sidesOf, sweepFromBulge } from './arc';
 import type { Vertex } from './drawing';
 
-/** Below this sweep, radians, θ − sin θ loses digits to cancellation and its series is exact to the last one. */
+/** Below this sweep, radians, θ − sin θ loses digits to cancellation; the series is exact to the last one. */
 const FLAT = 0.02;
 
 /** Signed area of a closed loop, mm², positive counter-clockwise: the polygon of its corners plus the segment under each arc, exact. */
@@ -12,9 +12,8 @@ export function loopArea(vertices: readonly Vertex[]): number {
   }, 0);
 }
 
-/** Signed area between an arc and its chord, mm²: r²·(θ − sin θ)/2 with r = c/(2·sin(θ/2)). */
+/** Signed area between an arc and its chord, mm²: r²·(θ − sin θ)/2 with r = c/(2·sin(θ/2)); flat arcs by its series c²·θ/12·(1 + θ²/30 + θ⁴/840 + …). */
 function segmentArea(chord: number, sweep: number): number {
-  if (sweep === 0) return 0;
-  const excess = Math.abs(sweep) < FLAT ? (sweep ** 3 / 6) * (1 - (sweep ** 2 / 20) * (1 - sweep ** 2 / 42)) : sweep - Math.sin(sweep);
-  return (chord ** 2 * excess) / (8 * Math.sin(sweep / 2) ** 2);
+  if (Math.abs(sweep) < FLAT) return (chord ** 2 * sweep * (1 + sweep ** 2 / 30 + sweep ** 4 / 840)) / 12;
+  return (chord ** 2 * (sweep - Math.sin(sweep))) / (8 * Math.sin(sweep / 2) ** 2);
 }
