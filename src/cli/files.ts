@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { rmSync } from 'node:fs';
-import { lstat, mkdir, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, mkdtemp, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, sep } from 'node:path';
 import type { OutputFile } from '../base/drawing';
 import { InternalError } from '../base/errors';
@@ -24,7 +24,7 @@ export async function storeSet(folder: string, files: readonly OutputFile[]): Pr
   for (const { path } of files) if (!SAFE.test(path)) throw new InternalError(`an output file has an unsafe path: ${path}`);
   await asStop(`cannot write to ${dirname(folder)}`, async () => {
     await refuseStranger(folder);
-    await mkdir(dirname(folder), { recursive: true });
+    await makeFolders(dirname(folder));
     const fresh = await mkdtemp(join(dirname(folder), `.${basename(folder)}-`));
     const letGo = removeOnSignal(fresh);
     try {
@@ -45,6 +45,19 @@ async function writeAll(folder: string, files: readonly OutputFile[]): Promise<v
   }
   const manifest: Manifest = { madeBy: 'bendbuck', files: Object.fromEntries(files.map(({ path, content }) => [path, digest(content)])) };
   await writeFile(join(folder, MANIFEST), `${JSON.stringify(manifest, null, 2)}\n`, { flag: 'wx' });
+}
+
+/** Makes a folder and those above it that are missing, one by one: on some file systems making them in one go never comes back. */
+async function makeFolders(folder: string): Promise<void> {
+  if (await isFolder(folder)) return;
+  if (dirname(folder) !== folder) await makeFolders(dirname(folder));
+  await mkdir(folder).catch(async (problem: unknown) => {
+    if (!(await isFolder(folder))) throw problem;
+  });
+}
+
+async function isFolder(path: string): Promise<boolean> {
+  return (await stat(path).catch(() => null))?.isDirectory() === true;
 }
 
 /** Puts the fresh folder in place of the old one; where that fails the old one is put back. */

@@ -21,10 +21,10 @@ export interface Worked {
 /** Reads and works out a job. */
 export async function work(io: Io, path: string): Promise<Worked> {
   const tables = loadTables();
-  const { job, findings } = parseJob(await readJobFile(io, path), tables);
+  const { job, findings, locate } = parseJob(await readJobFile(io, path), tables);
   if (!job) return { job, planned: null, plan: { ...NOTHING, findings }, tables };
   const planned = planJob(job, tables, findings);
-  return { job, planned, plan: planned.plan, tables };
+  return { job, planned, plan: { ...planned.plan, findings: locate(planned.plan.findings) }, tables };
 }
 
 const NOTHING: Plan = { title: '', sheet: null, bend: null, runs: [], effort: null, stations: [], spine: null, backings: [], blank: null, findings: [] };

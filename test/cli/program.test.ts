@@ -1,0 +1,215 @@
+import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../src/plan';
+import { bendbuck, freshFolder, snapshot, start } from '../helpers/program';
+
+const STARTER = readFileSync('templates/plain-curve.yaml', 'utf8');
+const FOLDER = 'workshop-shelf-front-edge';
+
+/** A folder with the starter job in it, changed as told. */
+function withJob(change: (text: string) => string = (text) => text): string {
+  const folder = freshFolder();
+  writeFileSync(join(folder, 'job.yaml'), change(STARTER));
+  return folder;
+}
+
+describe('new', () => {
+  it('lists the starters with what each is', () => {
+    const { code, out } = bendbuck(freshFolder(), ['new']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/tapered-two-runs +A splash coaming/u);
+  });
+
+  it('copies a starter, and never over a file', () => {
+    const folder = freshFolder();
+    expect(bendbuck(folder, ['new', 'plain-curve', 'mine.yaml']).code).toBe(0);
+    expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe(STARTER);
+    writeFileSync(join(folder, 'mine.yaml'), 'precious');
+    expect(bendbuck(folder, ['new', 'plain-curve', 'mine.yaml'])).toMatchObject({ code: 3, err: expect.stringContaining('exists already') as string });
+    expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe('precious');
+  });
+
+  it('does not know other starters, and says which is near', () => {
+    expect(bendbuck(freshFolder(), ['new', 'plane-curve'])).toMatchObject({ code: 2, err: expect.stringContaining('did you mean plain-curve') as string });
+    expect(bendbuck(freshFolder(), ['new', '../package.json']).code).toBe(2);
+  });
+});
+
+describe('check and plan', () => {
+  it('check says so when all is well', () => {
+    expect(bendbuck(withJob(), ['check', 'job.yaml'])).toMatchObject({ code: 0, out: 'Nothing wrong, nothing doubtful.\n' });
+  });
+
+  it('plan prints a table, without colour in a pipe', () => {
+    const { code, out } = bendbuck(withJob(), ['plan', 'job.yaml']);
+    expect(code).toBe(0);
+    expect(out).toContain('wrap to pull to');
+    expect(out).not.toContain('\u001B');
+  });
+
+  it('plan --json prints nothing but the plan, names as in the design', () => {
+    const { code, out, err } = bendbuck(withJob(), ['plan', 'job.yaml', '--json']);
+    expect([code, err]).toEqual([0, '']);
+    const plan = JSON.parse(out) as Plan;
+    expect(Object.keys(plan)).toEqual(expect.arrayContaining(['title', 'sheet', 'bend', 'runs', 'effort', 'stations', 'spine', 'backings', 'blank', 'findings']));
+    expect(Object.keys(plan.bend ?? {})).toEqual(expect.arrayContaining(['angle', 'length', 'finished', 'form', 'wrap', 'twist', 'neutral', 'allowance', 'fan', 'strain']));
+    expect(Object.keys(plan.effort ?? {})).toEqual(expect.arrayContaining(['moment', 'lever', 'handForce', 'leverNeeded', 'leverage', 'clampForce', 'clamps', 'foot', 'safety']));
+    expect(Object.keys(plan.stations[0] ?? {})).toEqual(expect.arrayContaining(['name', 'at', 'thickness', 'contact', 'radius', 'farRadius', 'bevel', 'screws']));
+    expect(Object.keys(plan.stations[0]?.screws[0] ?? {})).toEqual(expect.arrayContaining(['offset', 'size', 'length', 'pilot']));
+    expect(Object.keys(plan.spine ?? {})).toEqual(expect.arrayContaining(['length', 'thickness', 'widthFrom', 'widthTo', 'clampHoles', 'screwHoles']));
+    expect(Object.keys(plan.spine?.screwHoles[0] ?? {})).toEqual(expect.arrayContaining(['at', 'offset', 'diameter', 'countersink', 'side', 'holds']));
+    expect(plan.bend?.angle).toBeCloseTo(90, 10);
+  });
+
+  it('reads a job from standard input', () => {
+    expect(bendbuck(freshFolder(), ['check', '-'], STARTER)).toMatchObject({ code: 0 });
+  });
+
+  it('prints the findings and exits 2 where the job is impossible, --json too', () => {
+    const folder = withJob((text) => text.replace('angle: 90', 'angle: 168'));
+    expect(bendbuck(folder, ['plan', 'job.yaml'])).toMatchObject({ code: 2, out: expect.stringMatching(/error at line \d+, bend\.angle: .*half-disc/u) as string });
+    const { code, out } = bendbuck(folder, ['plan', 'job.yaml', '--json']);
+    expect(code).toBe(2);
+    const plan = JSON.parse(out) as Plan;
+    expect(plan.findings.map((finding) => finding.code)).toContain('wrap-too-far');
+    expect(plan.bend?.wrap.chosen).toBeGreaterThan(170);
+    expect(plan.spine).toBeNull();
+  });
+
+  it('a job that cannot be read at all still gives JSON', () => {
+    const { code, out } = bendbuck(freshFolder(), ['plan', '-', '--json'], 'title: [');
+    expect(code).toBe(2);
+    expect((JSON.parse(out) as Plan).findings[0]).toMatchObject({ code: 'unreadable', line: 1 });
+  });
+});
+
+describe('bad command lines', () => {
+  it.each([
+    [['plan'], /missing required argument/u],
+    [['plan', 'job.yaml', '--units', 'cubits'], /Allowed choices are mm, in/u],
+    [['bend', 'job.yaml'], /unknown command/u],
+    [['plan', 'nothing.yaml'], /there is no such file/u],
+    [['plan', '.'], /this is a folder/u],
+  ])('%j exits 2', (args, message) => {
+    const { code, err } = bendbuck(withJob(), args);
+    expect(code).toBe(2);
+    expect(err).toMatch(message);
+  });
+
+  it('a file that is not text exits 2', () => {
+    const folder = freshFolder();
+    writeFileSync(join(folder, 'job.yaml'), Buffer.from([0xff, 0xfe, 0x80, 0x00]));
+    expect(bendbuck(folder, ['plan', 'job.yaml'])).toMatchObject({ code: 2, err: expect.stringContaining('UTF-8') as string });
+  });
+
+  it('schema prints a JSON Schema', () => {
+    const { code, out } = bendbuck(freshFolder(), ['schema']);
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ $schema: 'https://json-schema.org/draft/2020-12/schema', type: 'object', additionalProperties: false });
+  });
+});
+
+describe('make', () => {
+  it('writes a folder named after the title, the same bytes each time', () => {
+    const folder = withJob();
+    const { code, out } = bendbuck(folder, ['make', 'job.yaml']);
+    expect(code).toBe(0);
+    expect(out).toContain(join('out', FOLDER));
+    const first = snapshot(join(folder, 'out'));
+    expect(Object.keys(first)).toContain(join(FOLDER, 'parts/spine.dxf'));
+    expect(Object.values(first).some((bytes) => Buffer.from(bytes, 'base64').includes(folder))).toBe(false);
+    expect(bendbuck(folder, ['make', 'job.yaml']).code).toBe(0);
+    expect(snapshot(join(folder, 'out'))).toEqual(first);
+    expect(readdirSync(join(folder, 'out'))).toEqual([FOLDER]);
+  });
+
+  it.each([
+    ['an unknown metal', (text: string) => text.replace('steel-cold-rolled-cs', 'unobtainium')],
+    ['a negative length', (text: string) => text.replace('length: 457.2', 'length: -3')],
+    ['an absurd length', (text: string) => text.replace('length: 457.2', 'length: 99999999')],
+    ['a taper as steep as its length', (text: string) => text.replace('radius: 38.1', 'radius: { from: 20, to: 477.2 }')],
+    ['a form that would not set the sheet', (text: string) => text.replace('radius: 38.1', 'radius: 2000\n  radiusOf: form')],
+    ['a wrap over 170°', (text: string) => text.replace('angle: 90', 'angle: 160')],
+    ['a run outside the form', (text: string) => `${text}runs: [{ name: a, from: 0, to: 500 }]\n`],
+    ['overlapping stations', (text: string) => `${text}runs: [{ name: a, from: 0, to: 200 }, { name: b, from: 190, to: 457.2 }]\n`],
+    ['a radius too small for screws', (text: string) => text.replace('radius: 38.1', 'radius: 8')],
+    ['NaN', (text: string) => text.replace('length: 457.2', 'length: .nan')],
+    ['a title with slashes', (text: string) => text.replace('Workshop', '../../Workshop')],
+    ['a title with control characters', (text: string) => text.replace('Workshop shelf front edge', '"a\\u0000b"')],
+    ['10 MB of YAML', (text: string) => text + '# padding\n'.repeat(1_000_000)],
+    ['an alias bomb', () => 'a: &a [1]\nb: &b [*a, *a]\nc: [*b, *b]\n'],
+  ])('%s: exit 2, a clear error, no file touched', (_, change) => {
+    const folder = withJob(change);
+    const before = snapshot(folder);
+    const { code, err } = bendbuck(folder, ['make', 'job.yaml']);
+    expect(code).toBe(2);
+    expect(err).toMatch(/^error/mu);
+    expect(err).toContain('Nothing was written');
+    expect(snapshot(folder)).toEqual(before);
+    expect(readdirSync(folder)).toEqual(['job.yaml']);
+  });
+
+  it('a radius too small for clamps and ears both says so', () => {
+    const folder = withJob((text) => text.replace('radius: 38.1', 'radius: 26').replace('length: 457.2', 'length: 60'));
+    const { code, err } = bendbuck(folder, ['make', 'job.yaml']);
+    if (code === 2) expect(err).toMatch(/no-room-for-clamps/u);
+    else expect(code).toBe(0);
+  });
+
+  it.each([
+    ['a file where the output folder should be', (folder: string) => writeFileSync(join(folder, 'out'), 'mine')],
+    ['a file where the job’s folder should be', (folder: string) => (mkdirSync(join(folder, 'out')), writeFileSync(join(folder, 'out', FOLDER), 'mine'))],
+    ['a folder that is not ours', (folder: string) => (mkdirSync(join(folder, 'out', FOLDER), { recursive: true }), writeFileSync(join(folder, 'out', FOLDER, 'thesis.txt'), 'mine'))],
+    ['a folder with a false list', (folder: string) => (mkdirSync(join(folder, 'out', FOLDER), { recursive: true }), writeFileSync(join(folder, 'out', FOLDER, 'bendbuck.json'), '{"madeBy":"bendbuck"'))],
+    ['a link in place of the job’s folder', (folder: string) => (mkdirSync(join(folder, 'out')), mkdirSync(join(folder, 'elsewhere')), symlinkSync(join(folder, 'elsewhere'), join(folder, 'out', FOLDER)))],
+  ])('%s: exit 3, nothing touched', (_, prepare) => {
+    const folder = withJob();
+    prepare(folder);
+    const before = [snapshot(folder), readdirSync(folder, { recursive: true })];
+    const { code, err } = bendbuck(folder, ['make', 'job.yaml']);
+    expect(code).toBe(3);
+    expect(err).toMatch(/left as it is|Nothing was changed/u);
+    expect([snapshot(folder), readdirSync(folder, { recursive: true })]).toEqual(before);
+  });
+
+  it.each(['/dev/null/deeper', '/proc/nowhere'])('an output folder that cannot be written (%s): exit 3', (out) => {
+    expect(bendbuck(withJob(), ['make', 'job.yaml', '--out', out])).toMatchObject({ code: 3, err: expect.stringContaining('cannot write') as string });
+  });
+
+  it('never loses what the maker added to a folder of ours, or changed in it', () => {
+    const folder = withJob();
+    expect(bendbuck(folder, ['make', 'job.yaml']).code).toBe(0);
+    writeFileSync(join(folder, 'out', FOLDER, 'notes.txt'), 'cut twice');
+    expect(bendbuck(folder, ['make', 'job.yaml'])).toMatchObject({ code: 3, err: expect.stringContaining('notes.txt') as string });
+    expect(readFileSync(join(folder, 'out', FOLDER, 'notes.txt'), 'utf8')).toBe('cut twice');
+    const other = withJob();
+    expect(bendbuck(other, ['make', 'job.yaml']).code).toBe(0);
+    writeFileSync(join(other, 'out', FOLDER, 'parts/spine.svg'), 'redrawn');
+    expect(bendbuck(other, ['make', 'job.yaml'])).toMatchObject({ code: 3, err: expect.stringContaining('parts/spine.svg') as string });
+    expect(readFileSync(join(other, 'out', FOLDER, 'parts/spine.svg'), 'utf8')).toBe('redrawn');
+  });
+
+  it('replaces its own unchanged folder when the job has changed', () => {
+    const folder = withJob();
+    expect(bendbuck(folder, ['make', 'job.yaml']).code).toBe(0);
+    const before = snapshot(join(folder, 'out'));
+    writeFileSync(join(folder, 'job.yaml'), STARTER.replace('radius: 38.1', 'radius: 60'));
+    expect(bendbuck(folder, ['make', 'job.yaml']).code).toBe(0);
+    const after = snapshot(join(folder, 'out'));
+    expect(after[join(FOLDER, 'parts/S1.dxf')]).not.toBe(before[join(FOLDER, 'parts/S1.dxf')]);
+    expect(readdirSync(join(folder, 'out'))).toEqual([FOLDER]);
+  });
+
+  it('stopped at any moment, leaves a whole set or none, and nothing beside it', async () => {
+    for (const wait of [5, 60, 120, 180, 240, 300]) {
+      const folder = withJob();
+      const child = start(folder, ['make', 'job.yaml']);
+      setTimeout(() => child.kill('SIGINT'), wait);
+      await new Promise((done) => child.on('close', done));
+      const left = readdirSync(folder).includes('out') ? readdirSync(join(folder, 'out')) : [];
+      expect(left.filter((name) => name !== FOLDER)).toEqual([]);
+      if (left.includes(FOLDER)) expect(Object.keys(snapshot(join(folder, 'out', FOLDER)))).toContain('bendbuck.json');
+    }
+  });
+});

@@ -1,0 +1,37 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll } from 'vitest';
+
+const MAIN = resolve('dist/main.js');
+
+export interface Result {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Starts the real program and waits for it. */
+export function bendbuck(cwd: string, args: readonly string[], input?: string): Result {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [MAIN, ...args], { cwd, encoding: 'utf8', timeout: 60_000, maxBuffer: 64 * 1024 * 1024, ...(input === undefined ? {} : { input }) });
+  return { code: status, out: stdout, err: stderr };
+}
+
+/** Starts the real program and does not wait. */
+export function start(cwd: string, args: readonly string[]): ReturnType<typeof spawn> {
+  return spawn(process.execPath, [MAIN, ...args], { cwd });
+}
+
+/** A fresh folder, gone after the tests of the file. */
+export function freshFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'bendbuck-test-'));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+/** Every file below a folder with its bytes, by path. */
+export function snapshot(folder: string): Record<string, string> {
+  const paths = readdirSync(folder, { recursive: true, encoding: 'utf8' }).sort();
+  return Object.fromEntries(paths.filter((path) => statSync(join(folder, path)).isFile()).map((path) => [path, readFileSync(join(folder, path), 'base64')]));
+}
