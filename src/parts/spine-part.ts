@@ -8,6 +8,8 @@ import { circle, label, mark } from './shapes';
 
 /** Lines nearer than this would be cut or scribed twice, mm. */
 const SAME_LINE = 0.01;
+/** Height of the run names along the edge, mm. */
+const EDGE_LABEL = 2.4;
 /** Length of the two strokes that point at a run's end on the long edges, mm. */
 const POINTER = 5;
 
@@ -82,22 +84,39 @@ function runPointers(bend: BendPlan): Line[] {
 }
 
 function spineLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
-  return [...boardLabels(layout, bend), ...gapLabels(layout, bend)];
+  return [...boardLabels(layout, bend), ...gapLabels(layout, bend), ...runLabels(layout, bend)];
 }
 
-/** Each board's name inside its own footprint, across the grain of the other labels so that it cannot be taken for one. */
+/** Which run ends at a pointer, along the upper edge just inside the clear stretch beside the station there. */
+function runLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
+  return layout.stations
+    .filter((station) => station.ends.length > 0)
+    .flatMap((station) => {
+      const starts = station.ends.some(({ end }) => end === 'from');
+      const names = station.ends.map(({ run, end }) => `${run} ${end === 'from' ? 'start' : 'end'}`).join(', ');
+      const face = station.at + ((starts ? 1 : -1) * station.thickness) / 2;
+      const gap = clearStretches(layout).find(({ low, high }) => Math.abs((starts ? low : high) - face) < SAME_LINE);
+      if (!gap) return [];
+      const room = Math.min(gap.high - gap.low - 3, 70);
+      const half = Math.min(radiusAtCentre(bend.form, gap.low), radiusAtCentre(bend.form, gap.high));
+      return label(names, face + (starts ? 1 : -1) * (1.5 + room / 2), half - EDGE_LABEL - 1, room, EDGE_LABEL);
+    });
+}
+
+/** Each board's name inside its own footprint, and on which face of the spine it stands, across the grain of the other labels so that it cannot be taken for one. */
 function boardLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
   const boards = [
-    ...layout.stations.map((board) => ({ ...board, text: board.name })),
-    ...layout.backings.map((board) => ({ ...board, text: `${board.name} BACK` })),
+    ...layout.stations.map((board) => ({ ...board, face: 'FRONT' })),
+    ...layout.backings.map((board) => ({ ...board, face: 'BACK' })),
   ];
-  return boards.flatMap(({ at, thickness, screws, text }) => {
+  return boards.flatMap(({ name, at, thickness, screws, face }) => {
     const half = radiusAtCentre(bend.form, at);
     const heads = screws.map((screw) => Math.abs(screw.offset));
     const inner = screws.some((screw) => screw.offset === 0) ? (screws[0]?.kind.headDiameter ?? 0) / 2 : 0;
     const outer = Math.max(...heads) > 0 ? Math.max(...heads) - (screws[0]?.kind.headDiameter ?? 0) / 2 : half;
     const height = Math.min(5, thickness * 0.4);
-    return label(text, at + height / 2, (inner + outer) / 2, outer - inner - 2, height, Math.PI / 2);
+    const write = (words: string, side: 1 | -1): Shape[] => label(words, at + height / 2, (side * (inner + outer)) / 2, outer - inner - 2, height, Math.PI / 2, half - 2);
+    return [...write(name, 1), ...write(face, -1)];
   });
 }
 
@@ -110,8 +129,10 @@ function gapLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
     const middle = (gap.low + gap.high) / 2;
     const half = Math.min(radiusAtCentre(bend.form, gap.low), radiusAtCentre(bend.form, gap.high));
     const hole = Math.max(0, ...layout.clampHoles.filter((clamp) => clamp.at + clamp.diameter / 2 > gap.low && clamp.at - clamp.diameter / 2 < gap.high).map((clamp) => clamp.diameter / 2));
-    const height = Math.min(7, (half - hole) / 2.5);
-    return label(text, middle, side * ((half + hole) / 2) - height / 2, gap.high - gap.low - 4, height);
+    // Clear of the run names along the edge.
+    const band = half - hole - 2 * EDGE_LABEL;
+    const height = Math.min(7, band / 1.6);
+    return label(text, middle, side * (hole + band / 2) - height / 2 + (side > 0 ? 1 : 0), gap.high - gap.low - 4, height);
   };
   return [...write(first, 1, 'END A'), ...write(last, 1, 'END B'), ...write(first, -1, 'FRONT FACE'), ...(last === first ? [] : write(last, -1, 'FRONT FACE'))];
 }

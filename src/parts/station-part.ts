@@ -9,6 +9,11 @@ import { label, mark } from './shapes';
 /** Length of the two strokes that point at a compass point, and of the ticks for the wrap, mm. */
 const TICK = 4;
 
+/** From one line of a label to the next, as a share of its height. */
+const LINE_PITCH = 1.6;
+/** Clear of edges and screw lines, mm. */
+const MARGIN = 2;
+
 /** What a station's drawing says beside its own numbers. */
 export interface StationNotes {
   readonly units: LengthUnit;
@@ -52,16 +57,19 @@ function stationLabels(station: Station, units: LengthUnit): Shape[] {
   const { radius, name, contact } = station;
   const lines = [name, `R ${labelLength(radius, units)}`, 'CONTACT FACE', `TO END ${contact === 'from' ? 'A' : 'B'}`];
   const room = labelRoom(station);
-  const height = Math.min(7, radius / 9);
+  const height = Math.max(1.8, Math.min(7, radius / 9));
   const top = radius * 0.74;
-  return lines.flatMap((line, index) => label(line, room.middle, top - index * 1.6 * height - height, room.width, index === 0 ? 1.25 * height : height));
+  return lines.flatMap((line, index) => {
+    const base = top - index * LINE_PITCH * height - height;
+    const chord = 2 * Math.sqrt(radius ** 2 - (base + 1.25 * height) ** 2) - 2 * MARGIN;
+    return label(line, room.middle, base, room.width, index === 0 ? 1.25 * height : height, 0, chord - 2 * Math.abs(room.middle));
+  });
 }
 
-/** Between two screw lines, clear of both; beside a single screw in the middle. */
+/** Between two screw lines, clear of both; over a single screw in the middle, which only small stations have. */
 function labelRoom({ radius, screws }: Station): { middle: number; width: number } {
-  const margin = 2;
   const offsets = screws.map((screw) => screw.offset);
-  if (offsets.length === 1) return { middle: radius * 0.38, width: radius * 0.7 - 2 * margin };
+  if (offsets.length === 1) return { middle: 0, width: 1.2 * radius - 2 * MARGIN };
   const [low, high] = offsets.length === 3 ? [offsets[1] ?? 0, offsets[2] ?? 0] : [offsets[0] ?? 0, offsets[1] ?? 0];
-  return { middle: (low + high) / 2, width: high - low - 2 * margin };
+  return { middle: (low + high) / 2, width: high - low - 2 * MARGIN };
 }

@@ -1,0 +1,28 @@
+// Timings as ratios within one run: process against process, in turn, on this machine. `npm run bench` builds first.
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+
+const PAIRS = 15;
+const JOB = 'templates/tapered-two-runs.yaml';
+
+/** One run of node with these arguments: wall time in ms and what it printed. */
+function time(args) {
+  const began = performance.now();
+  const { status, stdout } = spawnSync(process.execPath, args, { encoding: 'utf8' });
+  if (status !== 0) throw new Error(`node ${args.join(' ')} ended with ${status}`);
+  return { ms: performance.now() - began, stdout };
+}
+
+const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+
+const plan = ['dist/main.js', 'plan', JOB];
+const bare = ['-e', '0'];
+time(plan);
+time(bare);
+const pairs = Array.from({ length: PAIRS }, () => ({ plan: time(plan), bare: time(bare) }));
+const ratio = median(pairs.map((pair) => pair.plan.ms / pair.bare.ms));
+const checksum = createHash('sha256').update(pairs[0].plan.stdout).digest('hex').slice(0, 12);
+
+console.log(`plan ${JOB}: median ${median(pairs.map(({ plan: { ms } }) => ms)).toFixed(0)} ms`);
+console.log(`bare node -e 0: median ${median(pairs.map(({ bare: { ms } }) => ms)).toFixed(0)} ms`);
+console.log(`ratio, pair by pair: median ${ratio.toFixed(2)} (wanted: under 3); output ${checksum}`);
