@@ -1,3 +1,20 @@
+/** The papers drawings may be printed on; their sizes are in `paper/paper.ts`. */
+export const paperSizes = ['letter', 'A4', 'tabloid', 'A3', 'roll'] as const;
+export const paperOrientations = ['auto', 'portrait', 'landscape'] as const;
+
+/** What the drawings are printed on. */
+export interface PaperChoice {
+  readonly size: (typeof paperSizes)[number];
+  /** `auto` takes whichever needs fewer pages; a roll has none. */
+  readonly orientation: (typeof paperOrientations)[number];
+  /** Width of a roll, mm; null for the other sizes. */
+  readonly width: number | null;
+  /** Edge the printer leaves blank, mm. */
+  readonly margin: number;
+  /** Width of the strip two neighbouring pages both show, mm. */
+  readonly overlap: number;
+}
+
 /**
  * A job after reading: every default filled in, lengths in mm, angles in radians, forces in N, stresses in MPa.
  * `job/parse.ts` makes it from a job file's text; the page makes it from its fields by the same parser.
@@ -56,6 +73,7 @@ export interface Job {
   };
   /** Neutral-line factor K (0…0.5) where the maker sets his own; null for DIN 6935. */
   readonly neutral: number | null;
+  readonly paper: PaperChoice;
 }
 
 /** A stretch of the bend that is used by one edge of the panel; `from` and `to` along the tangent line, mm. */

@@ -6,7 +6,7 @@ import { findMetal, gaugeThickness } from '../tables/look-up';
 import type { Metal } from '../tables/schema';
 import type { Tables } from '../tables/tables';
 import { show, shorten } from './explain';
-import type { BoardChoice, Job, Run } from './job';
+import { paperOrientations, paperSizes, type BoardChoice, type Job, type PaperChoice, type Run } from './job';
 import { pathText, type Path } from './path';
 
 /** What may be asked of a length, mm. Outside it the number is a slip of the pen, whatever the rest of the job says. */
@@ -71,6 +71,7 @@ export function readJob(data: unknown, tables: Tables): { readonly job: Job; rea
       maxLeverage: reader.length(['effort', 'maxLeverage'], { min: 0, max: 3000 }) ?? null,
     },
     neutral: reader.number(['neutral'], { min: 0.2, max: 0.5 }) ?? null,
+    paper: readPaper(reader),
   };
   return { job, findings: reader.findings };
 }
@@ -130,6 +131,29 @@ function readBoards(reader: Reader, tables: Tables): Job['board'] {
     return { stock: reader.named([...path, 'stock'], 'board', tables.boards) ?? stock, thickness: reader.length([...path, 'thickness'], BOARD) ?? null };
   };
   return { spine: choose('spine'), stations: choose('stations'), backing: choose('backing') };
+}
+
+/** Blank edge of desk and office printers: 6 mm, 1/4 in, and a little over (common practice). */
+const PAPER_MARGIN = 7;
+/** Wide enough for a glue stick or tape (common practice), mm. */
+const PAPER_OVERLAP = 10;
+
+function readPaper(reader: Reader): PaperChoice {
+  const size = paperSizes.find((known) => known === reader.at(['paper', 'size'])) ?? (reader.units === 'in' ? 'letter' : 'A4');
+  const width = reader.length(['paper', 'width'], { min: 200, max: 1600 });
+  if (size === 'roll' && reader.at(['paper', 'width']) === undefined) {
+    reader.refuse('roll-without-width', ['paper', 'width'], 'a roll of paper needs its width', 'add paper.width, as in 24 in or 610 mm');
+  }
+  if (size !== 'roll' && width !== undefined) {
+    reader.refuse('width-without-roll', ['paper', 'width'], `${size} paper has a width of its own`, 'leave paper.width out, or let paper.size be roll', reader.print(width));
+  }
+  return {
+    size,
+    orientation: paperOrientations.find((known) => known === reader.at(['paper', 'orientation'])) ?? 'auto',
+    width: width ?? null,
+    margin: reader.length(['paper', 'margin'], { min: 3, max: 25 }) ?? PAPER_MARGIN,
+    overlap: reader.length(['paper', 'overlap'], { min: 6, max: 40 }) ?? PAPER_OVERLAP,
+  };
 }
 
 /** The board a form is made of unless the job says otherwise. */

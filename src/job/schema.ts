@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { paperOrientations, paperSizes } from './job';
 
 /**
  * The shape of a job file. It says which keys there are and what kind of value each takes; what the values may be
@@ -57,6 +58,15 @@ export const jobFileSchema = z
       })
       .optional(),
     neutral: number('Neutral-line factor K, where you use your own instead of DIN 6935’s').optional(),
+    paper: z
+      .strictObject({
+        size: z.enum(paperSizes).optional().meta({ description: 'Paper for the full-size drawings: A4 for jobs in mm, letter for jobs in inches unless said' }),
+        orientation: z.enum(paperOrientations).optional().meta({ description: 'auto: whichever needs fewer pages' }),
+        width: length.optional().meta({ description: 'Width of the roll' }),
+        margin: length.optional().meta({ description: 'Edge your printer leaves blank' }),
+        overlap: length.optional().meta({ description: 'Strip that neighbouring pages share, for gluing' }),
+      })
+      .optional(),
   })
   .meta({ title: 'bendbuck job', description: 'One bend of one sheet-metal part, and the form to bend it on' });
 

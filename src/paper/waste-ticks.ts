@@ -1,0 +1,61 @@
+import { pointOnSide, sidesOf, sweepFromBulge } from '../base/arc';
+import { loopArea } from '../base/area';
+import type { Circle, Drawing, Line, Loop, Vertex } from '../base/drawing';
+import { flattenLoop } from '../base/flatten';
+
+/** Short slanted strokes that stand on the side of a cut that is thrown away: clear without colour. */
+
+/** Length of a tick and distance from one to the next, mm. */
+const LENGTH = 2;
+const SPACING = 6;
+/** A hole smaller than this is drilled, and its cross says all, mm. */
+const SMALLEST_SAWN_HOLE = 6;
+/** Slant of a tick from the cut's direction, radians. */
+const SLANT = Math.PI / 4;
+const CHORD_ERROR = 0.05;
+
+/** Ticks for every closed cut of a drawing: outside its outlines, inside its holes and inside outlines that lie within another. */
+export function wasteTicks(drawing: Drawing): Line[] {
+  const loops = drawing.shapes.flatMap((shape): Loop[] => (shape.kind === 'loop' ? [shape] : shape.kind === 'circle' ? [asLoop(shape)] : []));
+  const outlines = loops.filter(({ operation }) => operation === 'outline').map(({ vertices }) => ({ vertices, polygon: flattenLoop(vertices, CHORD_ERROR) }));
+  const cuts = outlines.map(({ vertices, polygon }) => {
+    const [start] = polygon;
+    const around = outlines.filter((other) => other.polygon !== polygon && start !== undefined && isInside(start, other.polygon));
+    return { vertices, wasteInside: around.length % 2 === 1 };
+  });
+  const holes = loops.filter((loop) => loop.operation === 'hole' && Math.sqrt(Math.abs(loopArea(loop.vertices))) > SMALLEST_SAWN_HOLE);
+  return [...cuts, ...holes.map(({ vertices }) => ({ vertices, wasteInside: true }))].flatMap(({ vertices, wasteInside }) => ticksAlong(vertices, wasteInside));
+}
+
+function asLoop({ x, y, radius, operation }: Circle): Loop {
+  return { kind: 'loop', operation, vertices: [-radius, radius].map((aside) => ({ x: x + aside, y, bulge: 1 })) };
+}
+
+function ticksAlong(vertices: readonly Vertex[], wasteInside: boolean): Line[] {
+  const sides = sidesOf(vertices);
+  // Inside is to the left of a counter-clockwise loop.
+  const aside = loopArea(vertices) > 0 === wasteInside ? SLANT : -SLANT;
+  const ticks: Line[] = [];
+  let next = SPACING / 2;
+  for (const [from, to] of sides) {
+    const sweep = sweepFromBulge(from.bulge);
+    const chord = Math.hypot(to.x - from.x, to.y - from.y);
+    const length = sweep === 0 ? chord : (chord * sweep) / 2 / Math.sin(sweep / 2);
+    for (; next < length; next += SPACING) {
+      const share = next / length;
+      const [x, y] = pointOnSide(from, to, share);
+      const heading = Math.atan2(to.y - from.y, to.x - from.x) + sweep * (share - 1 / 2) + aside;
+      ticks.push({ kind: 'line', operation: 'mark', from: [x, y], to: [x + LENGTH * Math.cos(heading), y + LENGTH * Math.sin(heading)] });
+    }
+    next -= length;
+  }
+  return ticks;
+}
+
+/** Whether a point lies within a polygon, by the crossings of a ray. */
+function isInside([x, y]: readonly [number, number], polygon: readonly (readonly [number, number])[]): boolean {
+  return polygon.reduce((inside, [x1, y1], index) => {
+    const [x2, y2] = polygon[(index + 1) % polygon.length] ?? [x1, y1];
+    return y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1) ? !inside : inside;
+  }, false);
+}
