@@ -12,17 +12,20 @@ const LENGTH_UNITS: Readonly<Record<string, string>> = {
   inches: '25.4',
   '"': '25.4',
   '″': '25.4',
+  '”': '25.4',
   ft: '304.8',
   foot: '304.8',
   feet: '304.8',
   "'": '304.8',
   '′': '304.8',
+  '’': '304.8',
 };
 
 /** N in one of each unit a force may be written in. Pound-force: 0.45359237 kg × 9.80665 m/s². */
 const FORCE_UNITS: Readonly<Record<string, number>> = { N: 1, kN: 1000, lbf: 4.4482216152605, lb: 4.4482216152605, kgf: 9.80665 };
 
-const VULGAR: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅓': '1/3', '⅔': '2/3' };
+/** ½ ¼ ⅞ and their like, each of one character, with the digit before it. No digit may follow, or `½2` would read as 1/22. */
+const VULGAR = /(\d?)\s*([\u00BC-\u00BE\u2150-\u215E])(?!\d)/gu;
 
 /** Longer than any length a person writes. */
 const LONGEST = 64;
@@ -33,11 +36,13 @@ export type ParsedLength = { readonly ok: true; readonly mm: number } | { readon
 
 const NUMBER = String.raw`(?:\d+(?:\.\d*)?|\.\d+)`;
 const SIMPLE = String.raw`\d+\s*\/\s*\d+`;
-/** Whole, decimal, fraction, or mixed with a space or a hyphen between. */
-const AMOUNT = String.raw`(\d+(?:\s+|\s*-\s*)${SIMPLE}|${SIMPLE}|${NUMBER})`;
-const UNIT = String.raw`(mm|cm|m|inches|inch|in|feet|foot|ft|"|″|'|′)`;
+/** Joins a whole to its fraction, and feet to inches: a space, or a hyphen spaced alike on both sides. */
+const JOINT = String.raw`(?:\s+-\s+|-|\s+)`;
+/** Whole, decimal, fraction, or mixed. */
+const AMOUNT = String.raw`(\d+${JOINT}${SIMPLE}|${SIMPLE}|${NUMBER})`;
+const UNIT = String.raw`(mm|cm|m|inches|inch|in|feet|foot|ft|["″”'′’])`;
 const ONE = new RegExp(String.raw`^([+-]?)\s*${AMOUNT}\s*${UNIT}?$`, 'u');
-const FEET_AND_INCHES = new RegExp(String.raw`^([+-]?)\s*(\d+)\s*(?:'|′|ft|feet|foot)[\s-]*${AMOUNT}\s*(?:"|″|in|inch|inches)$`, 'u');
+const FEET_AND_INCHES = new RegExp(String.raw`^([+-]?)\s*(\d+)\s*(?:['′’]|ft|feet|foot)${JOINT}?${AMOUNT}\s*(?:["″”]|in|inch|inches)$`, 'u');
 const GAUGE = /^(\d{1,2})\s*(?:ga|gauge)\.?$/u;
 
 /**
@@ -69,8 +74,9 @@ function refuse(reason: string): ParsedLength {
   return { ok: false, reason };
 }
 
+/** `1½` → `1 1/2`; the fraction slash ⁄ of typesetters becomes the plain one. */
 function spellOutVulgar(text: string): string {
-  return text.replaceAll(/(\d?)\s*([½¼¾⅛⅜⅝⅞⅓⅔])/gu, (_, before: string, sign: string) => (before ? `${before} ${VULGAR[sign] ?? ''}` : (VULGAR[sign] ?? '')));
+  return text.replaceAll(VULGAR, (_, whole: string, sign: string) => `${whole === '' ? '' : `${whole} `}${sign.normalize('NFKC')}`).replaceAll('⁄', '/');
 }
 
 function sum(sign: string, ...terms: readonly (readonly [string, string])[]): ParsedLength {
@@ -85,7 +91,7 @@ function sum(sign: string, ...terms: readonly (readonly [string, string])[]): Pa
 }
 
 function readAmount(text: string): Fraction | null {
-  const match = /^(?:(\d+)(?:\s+|\s*-\s*))?(\d+)\s*\/\s*(\d+)$/u.exec(text);
+  const match = /^(?:(\d+)[\s-]+)?(\d+)\s*\/\s*(\d+)$/u.exec(text);
   if (!match) return new Fraction(text.startsWith('.') ? `0${text}` : text.replace(/\.$/u, ''));
   if (BigInt(match[3] ?? '0') === 0n) return null;
   return new Fraction(BigInt(match[2] ?? '0'), BigInt(match[3] ?? '1')).add(new Fraction(match[1] ?? '0'));

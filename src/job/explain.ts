@@ -13,7 +13,6 @@ const KINDS: Readonly<Record<string, string>> = {
   array: 'a list',
   undefined: 'nothing',
   null: 'nothing',
-  nan: 'not a number',
 };
 
 /** One complaint of the schema as findings in shop words; `value` is what stands at the complaint's path. */
@@ -25,7 +24,7 @@ export function explain(issue: z.core.$ZodIssue, value: unknown): Finding[] {
     case 'invalid_value':
       return [badValue(path, value, issue.values.map(String))];
     case 'invalid_type':
-      return [value === undefined ? missing(path) : wrongKind(path, value, kindName(issue.expected))];
+      return [value === undefined ? missing(path, knownKeys(path)) : wrongKind(path, value, KINDS[issue.expected] ?? issue.expected)];
     case 'invalid_union':
       return [value === undefined ? missing(path) : unionTrouble(issue, value)].flat();
     case 'too_small':
@@ -43,7 +42,18 @@ function unionTrouble(issue: z.core.$ZodIssueInvalidUnion, value: unknown): Find
     const inner = issue.errors.find((issues) => issues.every((found) => found.path.length > 0 || found.code === 'unrecognized_keys'));
     if (inner) return inner.flatMap((found) => explain({ ...found, path: [...issue.path, ...found.path] }, inside(value, found.path)));
   }
-  return [wrongKind(issue.path, value, 'a number, or text such as 38 mm or 1-1/2 in')];
+  return [wrongKind(issue.path, value, choices(issue))];
+}
+
+/** What a union takes: `a number, or text with its unit, or a block with from, to`. */
+function choices(issue: z.core.$ZodIssueInvalidUnion): string {
+  const kinds = issue.errors.flatMap((issues) => issues.flatMap((found) => (found.code === 'invalid_type' && found.path.length === 0 ? [found.expected] : [])));
+  const words: Readonly<Record<string, string>> = {
+    ...KINDS,
+    string: kinds.includes('number') ? 'text with its unit' : 'a name',
+    object: `a block with ${knownKeys(issue.path).join(', ')}`,
+  };
+  return kinds.map((kind) => words[kind] ?? kind).join(', or ');
 }
 
 function inside(value: unknown, path: Path): unknown {
@@ -73,23 +83,26 @@ function badValue(path: Path, value: unknown, allowed: readonly string[]): Findi
   });
 }
 
-function missing(path: Path): Finding {
-  return error('missing', pathText(path), `${pathText(path)} is missing`, 'add it; the starters show how');
+function missing(path: Path, within: readonly string[] = []): Finding {
+  return error('missing', pathText(path), `${pathText(path)} is missing`, within.length > 0 ? `add it, with ${within.join(', ')}; the starters show how` : 'add it; the starters show how');
 }
 
 function wrongKind(path: Path, value: unknown, wanted: string): Finding {
   const where = path.length > 0 ? pathText(path) : 'the job';
-  return error('wrong-kind', pathText(path), `${where} should be ${wanted}, not ${show(value)}`, 'see the job file reference in the README', { got: show(value), allowed: wanted });
+  return error('wrong-kind', pathText(path), `${where} should be ${wanted}, not ${show(value)}`, hintForKind(path, value, wanted), { got: show(value), allowed: wanted });
 }
 
-function kindName(kind: string): string {
-  return KINDS[kind] ?? kind;
+function hintForKind(path: Path, value: unknown, wanted: string): string {
+  if (wanted === KINDS.string && (typeof value === 'number' || typeof value === 'boolean')) return `put it in quotes: "${value}"`;
+  if (wanted === KINDS.number && typeof value === 'string') return 'write the number alone, without unit or quotes';
+  if (wanted === KINDS.object) return `write it as a block with ${knownKeys(path).join(', ')}`;
+  return 'see the job file reference in the README';
 }
 
 /** A value as the maker wrote it, short enough for a message. */
 export function show(value: unknown): string {
   if (typeof value === 'string') return `“${shorten(value)}”`;
-  if (typeof value === 'number') return Number.isNaN(value) ? 'not a number' : String(value);
+  if (typeof value === 'number') return Number.isFinite(value) ? String(value) : Number.isNaN(value) ? '.nan' : 'an endless number';
   if (typeof value === 'boolean') return String(value);
   if (value === null || value === undefined) return 'nothing';
   return Array.isArray(value) ? 'a list' : 'a block of keys';
@@ -98,5 +111,5 @@ export function show(value: unknown): string {
 /** At most 60 characters, control characters shown as �. */
 export function shorten(text: string): string {
   const plain = text.replaceAll(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/gu, '\uFFFD');
-  return plain.length > 60 ? `${plain.slice(0, 57)}…` : plain;
+  return plain.length > 60 ? `${plain.slice(0, 57).replace(/\p{Cs}$/u, '')}…` : plain;
 }

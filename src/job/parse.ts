@@ -1,27 +1,39 @@
-import { hasErrors, type Finding } from '../base/findings';
+import { error, hasErrors, type Finding } from '../base/findings';
 import type { Tables } from '../tables/tables';
 import { explain } from './explain';
 import type { Job } from './job';
 import { readJob } from './read';
 import { jobFileSchema } from './schema';
 import { readSource, type Source } from './source';
-import type { Path } from './path';
+import { pathFromText, type Path } from './path';
 
 /** A job file read: the job, or null where errors were found, and everything found, in the order of the file. */
 export interface ParsedJob {
   readonly job: Job | null;
   readonly findings: readonly Finding[];
+  /** Later findings with the lines of this file's text that their paths stand on. */
+  readonly locate: (findings: readonly Finding[]) => Finding[];
 }
 
 /** Job file text (YAML or JSON) → job. All mistakes are reported at once, each with its line. Never throws on any text. */
 export function parseJob(text: string, tables: Tables): ParsedJob {
   const { source, findings } = readSource(text);
-  if (!source) return { job: null, findings };
+  if (!source) return { job: null, findings, locate: (later) => [...later] };
+  const locate = (later: readonly Finding[]): Finding[] => withLines(later, source);
   const shape = jobFileSchema.safeParse(source.data);
   const complaints = shape.success ? [] : shape.error.issues.flatMap((issue) => explain(issue, valueAt(source.data, issue.path)));
   const read = readJob(source.data, tables);
-  const all = withLines([...complaints, ...read.findings], source);
-  return { job: hasErrors(all) ? null : read.job, findings: all };
+  const all = locate([...complaints, ...read.findings]).sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
+  return { job: hasErrors(all) ? null : read.job, findings: firstFew(all), locate };
+}
+
+/** More mistakes than this are no longer read one by one. */
+const MOST = 100;
+
+function firstFew(findings: readonly Finding[]): readonly Finding[] {
+  if (findings.length <= MOST) return findings;
+  const rest = findings.length - MOST;
+  return [...findings.slice(0, MOST), error('more-mistakes', '', `and ${rest} more mistakes`, 'mend these first, then check again')];
 }
 
 function valueAt(data: unknown, path: Path): unknown {
@@ -29,16 +41,8 @@ function valueAt(data: unknown, path: Path): unknown {
 }
 
 function withLines(findings: readonly Finding[], source: Source): Finding[] {
-  return findings
-    .map((finding): Finding => {
-      const line = source.lineOf(stepsOf(finding.path));
-      return line === undefined ? finding : { ...finding, line };
-    })
-    .sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
+  return findings.map((finding): Finding => {
+    const line = finding.path === '' || finding.line !== undefined ? undefined : source.lineOf(pathFromText(finding.path));
+    return line === undefined ? finding : { ...finding, line };
+  });
 }
-
-/** The steps of a printed path; inverse of `pathText` for keys without dots and brackets. */
-function stepsOf(text: string): Path {
-  return [...text.matchAll(/\[(\d+)\]|([^.[\]]+)/gu)].map((match) => (match[1] === undefined ? (match[2] ?? '') : Number(match[1])));
-}
-
