@@ -1,10 +1,24 @@
-import { describe, expect, it } from 'vitest';
+import { build } from 'esbuild';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { parseLength } from '../../src/base/units';
 import { loadTables } from '../../src/tables/bundled';
-import { gaugeThickness, minBendRatioFor, screwFor } from '../../src/tables/look-up';
+import { findBoard, findMetal, findScrew, gaugeThickness, minBendRatioFor, screwFor } from '../../src/tables/look-up';
 import { boardSchema, gaugeTableSchema, metalSchema, screwSchema, shopRuleSchema } from '../../src/tables/schema';
 import rules from '../../shared/shop-rules.json';
 
 const tables = loadTables();
+
+/** What a name says, mm: `1-1/4 in`, `3.5 mm`. */
+function millimetres(name: string): number {
+  const read = parseLength(name, 'mm');
+  if (!read.ok || !('mm' in read)) throw new Error(`not a length: ${name}`);
+  return read.mm;
+}
+
+afterEach(() => {
+  vi.doUnmock('../../shared/shop-rules.json');
+  vi.resetModules();
+});
 
 describe('reference tables', () => {
   it.each([
@@ -43,10 +57,47 @@ describe('reference tables', () => {
     }
   });
 
+  it('hardening curves peak near the published tensile strength (Considère: true stress equals its slope)', () => {
+    for (const { id, hardening, yield: yieldStress, tensile } of tables.metals) {
+      if (!hardening) continue;
+      const { strength, exponent } = hardening;
+      const initial = (yieldStress / strength) ** (1 / exponent);
+      const nominalPeak = (strength * exponent ** exponent) / Math.exp(exponent - initial);
+      // 20 % is the scatter between books; the one pair beyond it says so in its note.
+      expect(Math.abs(nominalPeak / tensile - 1), id).toBeLessThan(id === 'aluminium-5052-o' ? 0.3 : 0.2);
+    }
+  });
+
+  it('gauge tables run from 10 to 28 without a gap, each number thinner than the one before', () => {
+    const numbers = Array.from({ length: 19 }, (_, index) => String(10 + index));
+    expect(tables.gauges.map(({ id }) => id).sort()).toEqual(['browne-sharpe', 'galvanised', 'stainless', 'steel']);
+    for (const { id, inches } of tables.gauges) {
+      expect(Object.keys(inches), id).toEqual(numbers);
+      const thicknesses = Object.values(inches);
+      expect(thicknesses, id).toEqual([...new Set(thicknesses)].sort((a, b) => b - a));
+    }
+  });
+
+  it('boards are as thick as they are called; sanded plywood up to 1/32 in thinner', () => {
+    for (const { id, thickness, system, modulus, density, width, length } of tables.boards) {
+      const nominal = millimetres(`${id.slice(id.lastIndexOf('-') + 1)} ${system}`);
+      const sanded = /^ply-\d/.test(id) ? 25.4 / 32 : 0;
+      expect(nominal - thickness, id).toBeCloseTo(sanded, 3);
+      expect(width, id).toBeLessThanOrEqual(length);
+      expect(modulus, id).toBeGreaterThanOrEqual(1900);
+      expect(modulus, id).toBeLessThan(12_500);
+      expect(density, id).toBeGreaterThan(400);
+      expect(density, id).toBeLessThan(900);
+    }
+  });
+
   it('screws come in rising lengths, each with its name, and for every spine one size of either system', () => {
     for (const screw of tables.screws) {
       expect(screw.lengthNames).toHaveLength(screw.lengths.length);
       expect(screw.lengths).toEqual([...screw.lengths].sort((a, b) => a - b));
+      screw.lengths.forEach((length, index) => expect(length, screw.id).toBeCloseTo(millimetres(screw.lengthNames[index] ?? ''), 6));
+      expect(screw.pilot, screw.id).toBeCloseTo(millimetres(screw.pilotDrill), 3);
+      expect(screw.clearance, screw.id).toBeCloseTo(millimetres(screw.clearanceDrill), 3);
       expect(screw.pilot).toBeLessThan(screw.diameter);
       expect(screw.clearance).toBeGreaterThan(screw.diameter);
       expect(screw.headDiameter).toBeGreaterThan(screw.clearance);
@@ -60,6 +111,31 @@ describe('reference tables', () => {
     const metal = tables.metals.find(({ id }) => id === 'aluminium-3003-h14');
     if (!metal) throw new Error('no such metal');
     expect(gaugeThickness(tables, metal, 9)).toBeNull();
+    expect(gaugeThickness(tables, { ...metal, gauge: null }, 16)).toBeNull();
+    expect(gaugeThickness(tables, metal, NaN)).toBeNull();
     expect(minBendRatioFor(metal, 10)).toBeNull();
+  });
+
+  it('finds nothing under an id no row has, were it a word every object knows', () => {
+    for (const id of ['', 'unobtainium', 'constructor', '__proto__']) {
+      expect([findMetal(tables, id), findBoard(tables, id), findScrew(tables, id)]).toEqual([undefined, undefined, undefined]);
+    }
+  });
+
+  it.each([
+    ['is missing', rules.rows.filter(({ id }) => id !== 'maxSag')],
+    ['has a list for a number', rules.rows.map((row) => (row.id === 'maxSag' ? { ...row, value: [0.1] } : row))],
+  ])('a shop rule that %s is a fault of ours', async (_, rows) => {
+    vi.resetModules();
+    vi.doMock('../../shared/shop-rules.json', () => ({ default: { rows } }));
+    const { loadTables: load } = await import('../../src/tables/bundled');
+    expect(load).toThrow(expect.objectContaining({ name: 'InternalError', message: expect.stringContaining('shop rule maxSag') as string }) as Error);
+  });
+
+  it('are read without the schema library, which would cost every command its start-up', async () => {
+    const { metafile } = await build({ entryPoints: ['src/tables/bundled.ts', 'src/tables/look-up.ts'], bundle: true, write: false, metafile: true, outdir: 'out', format: 'esm' });
+    const inputs = Object.keys(metafile.inputs);
+    expect(inputs).toContain('shared/sheet-metals.json');
+    expect(inputs.filter((path) => path.includes('node_modules'))).toEqual([]);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadTables } from '../../src/tables/bundled';
-import { findMetal, findScrew, gaugeThickness, minBendRatioFor } from '../../src/tables/look-up';
+import { findBoard, findMetal, findScrew, gaugeThickness, minBendRatioFor } from '../../src/tables/look-up';
 import type { Metal, Screw } from '../../src/tables/schema';
 
 /** Published values typed by hand, each with where it stands; “from memory” where the source was not at hand. Inches, psi. */
@@ -101,11 +101,70 @@ describe('metals', () => {
     ['aluminium-1100-h14', 17, 18],
     ['aluminium-3003-h14', 21, 22],
     ['aluminium-2024-t3', 50, 70],
-    // Mill data sheet C26000 (read).
-    ['brass-c260-half-hard', 51, 62],
+    ['aluminium-3003-o', 6, 16],
+    ['aluminium-2024-o', 11, 27],
+    // Aluminium and copper, typical values (from memory).
+    ['aluminium-5052-h32', 28, 33],
+    ['aluminium-6061-t6', 40, 45],
+    ['copper-c110-half-hard', 36, 42],
+    // ASTM A36 minimum; 4130 sheet to .187 in, minimum (from memory).
+    ['steel-a36', 36, 58],
+    ['steel-4130-normalised', 75, 95],
   ])('%s: yield %d, strength %d ksi', (id, yieldStress, tensile) => {
     expect(Math.abs(metal(id).yield / KSI - yieldStress)).toBeLessThan(0.01);
     expect(Math.abs(metal(id).tensile / KSI - tensile)).toBeLessThan(0.01);
+  });
+
+  it.each([
+    // Mill data sheet C26000 (read): yield, range of the ultimate, ksi.
+    ['brass-c260-soft', 21, 45, 61],
+    ['brass-c260-half-hard', 51, 57, 67],
+  ])('%s: yield %d, strength %d to %d ksi', (id, yieldStress, from, to) => {
+    expect(Math.abs(metal(id).yield / KSI - yieldStress)).toBeLessThan(0.01);
+    expect(metal(id).tensile / KSI).toBeGreaterThan(from);
+    expect(metal(id).tensile / KSI).toBeLessThan(to);
+  });
+
+  it.each([
+    // ASTM A1008 and A1011 typical ranges of yield; 304 sheet, typical (from memory), ksi.
+    ['steel-cold-rolled-cs', 20, 40],
+    ['steel-cold-rolled-ds', 22, 35],
+    ['steel-cold-rolled-dds', 17, 29],
+    ['steel-hot-rolled-cs', 30, 50],
+    ['stainless-304-annealed', 35, 42],
+  ])('%s yields between %d and %d ksi', (id, from, to) => {
+    expect(metal(id).yield / KSI).toBeGreaterThan(from);
+    expect(metal(id).yield / KSI).toBeLessThan(to);
+  });
+
+  it.each([
+    // Strain hardening exponent table of a public encyclopaedia (read): strength MPa, exponent.
+    ['aluminium-1100-o', 180, 0.2],
+    ['aluminium-5052-o', 210, 0.13],
+    ['aluminium-6061-o', 205, 0.2],
+    ['aluminium-6061-t6', 410, 0.05],
+    ['aluminium-2024-t3', 690, 0.16],
+    // Callister, as quoted (read).
+    ['copper-c110-soft', 530, 0.44],
+    // Kalpakjian (from memory).
+    ['steel-cold-rolled-cs', 530, 0.26],
+    ['stainless-304-annealed', 1275, 0.45],
+    ['brass-c260-soft', 895, 0.49],
+  ])('%s hardens as %d·ε^%d', (id, strength, exponent) => {
+    expect(metal(id).hardening).toEqual({ strength, exponent });
+  });
+
+  it.each([
+    // Supplier’s table of aluminium densities and mill data sheet C26000 (read); steel and copper from memory; lb/in³.
+    ['aluminium-3003-h14', 0.099],
+    ['aluminium-5052-h32', 0.097],
+    ['aluminium-6061-t6', 0.098],
+    ['aluminium-2024-t3', 0.1],
+    ['brass-c260-soft', 0.308],
+    ['steel-cold-rolled-cs', 0.284],
+    ['copper-c110-soft', 0.322],
+  ])('%s weighs %d lb/in³', (id, density) => {
+    expect(Math.abs(metal(id).density / ((0.45359237 * 1e9) / INCH ** 3) - density)).toBeLessThan(0.0005);
   });
 
   it('5052-H32: E 70.3 GPa (Aluminum Design Manual, read)', () => {
@@ -128,5 +187,42 @@ describe('screws', () => {
     expect([kind.pilot / INCH, kind.headDiameter / INCH, kind.clearance / INCH]).toEqual([pilot, head, clearance].map((value) => expect.closeTo(value, 4) as number));
     // 3/16 in is below a #10 shank of .190: a clearance drill must clear.
     expect(kind.clearance).toBeGreaterThan(kind.diameter);
+  });
+});
+
+describe('boards', () => {
+  it.each([
+    // EN 622-5, dry general-purpose MDF, modulus by thickness (from memory), MPa.
+    ['mdf-6', 2700],
+    ['mdf-9', 2700],
+    ['mdf-12', 2500],
+    ['mdf-18', 2200],
+    ['mdf-25', 2100],
+    // ANSI A208.2 MD grade, as in the USDA Wood Handbook (from memory), MPa.
+    ['mdf-3/4', 2400],
+  ])('%s: E %d MPa', (id, modulus) => {
+    expect(findBoard(tables, id)?.modulus).toBe(modulus);
+  });
+
+  it.each([
+    // Sanded plywood’s true thicknesses (from memory), in.
+    ['ply-1/2', 15 / 32],
+    ['ply-3/4', 23 / 32],
+  ])('%s is %d in thick', (id, thickness) => {
+    expect((findBoard(tables, id)?.thickness ?? NaN) / INCH).toBeCloseTo(thickness, 4);
+  });
+});
+
+describe('shop rules', () => {
+  it('two-handed pull: 200 N at medium traction, 300 N at high (MIL-STD-1472, from memory)', () => {
+    expect([tables.rules.handForceLimit, tables.rules.handForceFinding]).toEqual([200, 300]);
+  });
+
+  it('a pilot is 1 mm deeper than the screw (MDF panel makers’ fixing guide, read)', () => {
+    expect(tables.rules.pilotExtraDepth).toBe(1);
+  });
+
+  it('a clamp is trusted with less than the weakest average of a bench test, 370 lb less 40 % (magazine, read)', () => {
+    expect(tables.rules.clampRating).toBeLessThan(370 * 0.6 * 4.4482216);
   });
 });
