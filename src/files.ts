@@ -4,24 +4,27 @@ import { hasErrors } from './base/findings';
 import { drawParts } from './parts';
 import type { Planned } from './pipeline';
 import { layOutSheets } from './sheets';
+import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
 import type { Tables } from './tables/tables';
 import { writeDxf } from './write/dxf';
 import { writeSvg } from './write/svg';
 
-/** parts → sheets → files: everything `make` stores for a planned job that has no error finding. Throws where it has one. */
-export function makeFiles(planned: Planned, tables: Tables): OutputFile[] {
+/** parts → sheets → files: everything `make` stores for a planned job that has no error finding. Throws where it has one. `options` are the shop sheet's. */
+export function makeFiles(planned: Planned, tables: Tables, options: ShopSheetOptions = {}): OutputFile[] {
   const { bend, layout, job, plan } = planned;
   if (!bend || !layout || hasErrors(plan.findings)) throw new InternalError('files asked for a job that cannot be built');
   const parts = drawParts(layout, bend, job);
+  const boards = layOutSheets(parts, tables);
   const drawings = [
     ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
-    ...layOutSheets(parts, tables).map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),
+    ...boards.map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),
   ];
   return [
     ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
       { path: `${path}.dxf`, content: writeDxf(drawing), mime: 'image/vnd.dxf' },
       { path: `${path}.svg`, content: writeSvg(drawing, { title }), mime: 'image/svg+xml' },
     ]),
+    { path: 'shop-sheet.html', content: writeShopSheet(planned, parts, boards, tables, options), mime: 'text/html' },
     { path: 'plan.json', content: `${JSON.stringify(plan, null, 2)}\n`, mime: 'application/json' },
   ];
 }

@@ -1,5 +1,6 @@
 import { join, relative, resolve } from 'node:path';
 import { hasErrors } from '../base/findings';
+import type { ShopSheetOptions } from '../shop-sheet';
 import { folderName } from './folder-name';
 import { EXIT, type ExitCode, type Io } from './io';
 import { storeSet } from './files';
@@ -8,7 +9,7 @@ import { startProgress } from './progress';
 import { printFindings } from './report';
 
 /** `make`: every file of the job in a folder of its own, or nothing at all. */
-export async function make(io: Io, path: string, out: string): Promise<ExitCode> {
+export async function make(io: Io, path: string, out: string, options: ShopSheetOptions = {}): Promise<ExitCode> {
   const progress = startProgress(io, 'working the form out');
   try {
     const { plan, planned, tables } = await work(io, path);
@@ -20,7 +21,7 @@ export async function make(io: Io, path: string, out: string): Promise<ExitCode>
     }
     progress.say('drawing');
     const { makeFiles } = await import('../files');
-    const files = makeFiles(planned, tables);
+    const files = makeFiles(planned, tables, options);
     progress.say('writing');
     const folder = join(resolve(io.cwd, out), folderName(plan.title));
     await storeSet(folder, files);

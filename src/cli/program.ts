@@ -47,7 +47,14 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .command('make <job>')
     .description('write every drawing and list, or nothing')
     .option('--out <dir>', 'folder in which the job’s own folder is made', 'out')
-    .action(async (job: string, options: { out: string }) => done(await (await import('./make')).make(io, job, options.out)));
+    .addOption(new Option('--units <unit>', 'write the shop sheet in mm, in, or both, rather than in the job’s unit').choices(['mm', 'in', 'both']))
+    .action(async (job: string, { out, ...options }: { out: string; units?: 'mm' | 'in' | 'both' }) => done(await (await import('./make')).make(io, job, out, options)));
+  bendbuck
+    .command('page [job]')
+    .description('see the form and change it in the browser; serves one page to this machine only')
+    .option('--port <number>', 'port to serve on; 0 takes a free one', '0')
+    .option('--no-open', 'only print the address')
+    .action(async (job: string | undefined, options: { port: string; open: boolean }) => done(await (await import('./page')).page(io, job, options)));
   bendbuck
     .command('schema')
     .description('print the JSON Schema of a job file, for editors')

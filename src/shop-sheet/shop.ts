@@ -1,0 +1,24 @@
+import type { BendPlan } from '../bend/bend-plan';
+import type { FixtureLayout } from '../fixture/fixture';
+import type { Job } from '../job/job';
+import type { Part } from '../parts/part';
+import type { Plan } from '../plan';
+import type { Sheet } from '../sheets/sheet';
+import type { Board, Screw } from '../tables/schema';
+import type { Tables } from '../tables/tables';
+import type { Measures } from './measures';
+
+/** Everything a section of the sheet may speak of. */
+export interface Shop {
+  readonly job: Job;
+  readonly bend: BendPlan;
+  readonly layout: FixtureLayout;
+  readonly plan: Plan;
+  readonly parts: readonly Part[];
+  readonly boards: readonly Sheet[];
+  readonly tables: Tables;
+  readonly say: Measures;
+  readonly board: { readonly spine: Board; readonly stations: Board; readonly backing: Board };
+  /** The one screw size of the form. */
+  readonly screw: Screw;
+}
