@@ -1,6 +1,6 @@
 import { pointOnSide, sidesOf, sweepFromBulge } from '../base/arc';
 import { loopArea } from '../base/area';
-import type { Circle, Drawing, Line, Loop, Vertex } from '../base/drawing';
+import type { Circle, Drawing, Line, Loop, Operation, Vertex } from '../base/drawing';
 import { flattenLoop } from '../base/flatten';
 
 /** Short slanted strokes that stand on the side of a cut that is thrown away: clear without colour. */
@@ -17,21 +17,29 @@ const CHORD_ERROR = 0.05;
 /** Ticks for every closed cut of a drawing: outside its outlines, inside its holes and inside outlines that lie within another. */
 export function wasteTicks(drawing: Drawing): Line[] {
   const loops = drawing.shapes.flatMap((shape): Loop[] => (shape.kind === 'loop' ? [shape] : shape.kind === 'circle' ? [asLoop(shape)] : []));
-  const outlines = loops.filter(({ operation }) => operation === 'outline').map(({ vertices }) => ({ vertices, polygon: flattenLoop(vertices, CHORD_ERROR) }));
-  const cuts = outlines.map(({ vertices, polygon }) => {
-    const [start] = polygon;
-    const around = outlines.filter((other) => other.polygon !== polygon && start !== undefined && isInside(start, other.polygon));
-    return { vertices, wasteInside: around.length % 2 === 1 };
-  });
-  const holes = loops.filter((loop) => loop.operation === 'hole' && Math.sqrt(Math.abs(loopArea(loop.vertices))) > SMALLEST_SAWN_HOLE);
-  return [...cuts, ...holes.map(({ vertices }) => ({ vertices, wasteInside: true }))].flatMap(({ vertices, wasteInside }) => ticksAlong(vertices, wasteInside));
+  const cutsOf = (operation: Operation): Cut[] => loops.filter((loop) => loop.operation === operation).map(({ vertices }) => ({ vertices, polygon: flattenLoop(vertices, CHORD_ERROR) }));
+  const outlines = cutsOf('outline');
+  const holes = cutsOf('hole').filter(({ vertices }) => Math.sqrt(Math.abs(loopArea(vertices))) > SMALLEST_SAWN_HOLE);
+  return [...outlines.flatMap((cut) => ticksAlong(cut, liesWithin(cut, outlines))), ...holes.flatMap((cut) => ticksAlong(cut, true))];
+}
+
+interface Cut {
+  readonly vertices: readonly Vertex[];
+  /** The same with its arcs as chords. */
+  readonly polygon: readonly (readonly [number, number])[];
+}
+
+/** Whether a loop lies within an odd number of others: what is inside it is then cut out. */
+function liesWithin(cut: Cut, others: readonly Cut[]): boolean {
+  const [start] = cut.polygon;
+  return others.filter((other) => other !== cut && start !== undefined && isInside(start, other.polygon)).length % 2 === 1;
 }
 
 function asLoop({ x, y, radius, operation }: Circle): Loop {
   return { kind: 'loop', operation, vertices: [-radius, radius].map((aside) => ({ x: x + aside, y, bulge: 1 })) };
 }
 
-function ticksAlong(vertices: readonly Vertex[], wasteInside: boolean): Line[] {
+function ticksAlong({ vertices, polygon }: Cut, wasteInside: boolean): Line[] {
   const sides = sidesOf(vertices);
   // Inside is to the left of a counter-clockwise loop.
   const aside = loopArea(vertices) > 0 === wasteInside ? SLANT : -SLANT;
@@ -45,7 +53,9 @@ function ticksAlong(vertices: readonly Vertex[], wasteInside: boolean): Line[] {
       const share = next / length;
       const [x, y] = pointOnSide(from, to, share);
       const heading = Math.atan2(to.y - from.y, to.x - from.x) + sweep * (share - 1 / 2) + aside;
-      ticks.push({ kind: 'line', operation: 'mark', from: [x, y], to: [x + LENGTH * Math.cos(heading), y + LENGTH * Math.sin(heading)] });
+      const tip = [x + LENGTH * Math.cos(heading), y + LENGTH * Math.sin(heading)] as const;
+      // Just before a corner a tick would run across the cut: left out.
+      if (isInside(tip, polygon) === wasteInside) ticks.push({ kind: 'line', operation: 'mark', from: [x, y], to: tip });
     }
     next -= length;
   }
