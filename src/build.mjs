@@ -1,19 +1,30 @@
-// Bundles the command line into dist/. Heavy parts stay behind dynamic import() so that `plan` starts fast.
-import { rmSync } from 'node:fs';
+// Bundles the command line into dist/ and the page into one self-contained dist/bendbuck.html. Heavy parts of the command line stay
+// behind dynamic import() so that `plan` starts fast.
+import { createHash } from 'node:crypto';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
+
+const loader = { '.yaml': 'text', '.ttf': 'binary' };
+const common = { bundle: true, format: 'esm', minify: true, legalComments: 'none', logLevel: 'warning', loader };
 
 rmSync('dist', { recursive: true, force: true });
 
 await build({
+  ...common,
   entryPoints: { main: 'src/cli/main.ts' },
   outdir: 'dist',
-  bundle: true,
   splitting: true,
-  format: 'esm',
   platform: 'node',
   target: 'node20',
-  minify: true,
-  legalComments: 'none',
-  logLevel: 'warning',
   banner: { js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);" },
 });
+
+const page = await build({ ...common, entryPoints: ['src/page/main.tsx'], outdir: 'dist', write: false, platform: 'browser', target: 'es2022', jsx: 'automatic', jsxImportSource: 'preact' });
+// Nothing inside the script may look like its own end.
+const script = page.outputFiles[0].text.replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
+const style = readFileSync('src/page/style.css', 'utf8');
+const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+const policy = `default-src 'none'; script-src ${hash(script)}; style-src ${hash(style)}; img-src data:; base-uri 'none'; form-action 'none'`;
+const parts = { POLICY: policy, STYLE: style, SCRIPT: script };
+const html = readFileSync('src/page/index.html', 'utf8').replaceAll(/%(POLICY|STYLE|SCRIPT)%/g, (_, name) => parts[name]);
+writeFileSync('dist/bendbuck.html', html);

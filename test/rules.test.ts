@@ -4,12 +4,12 @@ import { describe, expect, it } from 'vitest';
 
 const root = resolve('src');
 const sources = readdirSync(root, { recursive: true, encoding: 'utf8' })
-  .filter((path) => path.endsWith('.ts'))
+  .filter((path) => /\.tsx?$/u.test(path))
   .map((path) => ({ path: path.replaceAll('\\', '/'), text: readFileSync(join(root, path), 'utf8') }));
 
 /** The stages in order: each may import itself and what stands before it. Files at the top of src/ tie stages together. */
 const stages = ['base', 'plan', 'tables', 'job', 'bend', 'form', 'fixture', 'picture', 'to-plan', 'parts', 'aids', 'sheets', 'write', 'paper', 'shop-sheet', 'pipeline', 'files', 'cli', 'page'];
-const rank = (path: string): number => stages.indexOf(path.split('/')[0]?.replace(/\.ts$/u, '') ?? '');
+const rank = (path: string): number => stages.indexOf(path.split('/')[0]?.replace(/\.tsx?$/u, '') ?? '');
 
 function importsOf(text: string): string[] {
   return [...text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/gu)].map((match) => match[1] ?? '');
@@ -24,7 +24,7 @@ describe('the shape of the code', () => {
   it('imports point one way, from later stages to earlier', () => {
     const backward = sources.flatMap(({ path, text }) =>
       importsOf(text)
-        .filter((target) => target.startsWith('.') && !target.includes('/shared/'))
+        .filter((target) => target.startsWith('.') && !/\/(?:shared|templates)\//u.test(target))
         .map((target) => relative(root, resolve(root, dirname(path), target)).replaceAll('\\', '/'))
         .filter((target) => rank(target) < 0 || rank(target) > rank(path))
         .map((target) => `${path} imports ${target}`),
@@ -35,7 +35,7 @@ describe('the shape of the code', () => {
   it('no two files import each other in a ring', () => {
     const edges = new Map(
       sources.map(({ path, text }) => [
-        path.replace(/(?:\/index)?\.ts$/u, ''),
+        path.replace(/(?:\/index)?\.tsx?$/u, ''),
         importsOf(text)
           .filter((target) => target.startsWith('.'))
           .map((target) => relative(root, resolve(root, dirname(path), target)).replaceAll('\\', '/')),

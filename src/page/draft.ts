@@ -1,0 +1,110 @@
+import { parse, stringify } from 'yaml';
+
+/**
+ * What stands in the page's fields, as typed: a job file's shape with text in every leaf. It becomes a job only through the same
+ * parser that reads job files, so that the page and the command line say the same of the same job.
+ */
+export type Draft = { readonly [key: string]: Draft | string } | readonly (Draft | string)[];
+export type Step = string | number;
+export type DraftPath = readonly Step[];
+
+const DECIMAL = /^-?\d+(?:\.\d+)?$/u;
+
+/** The text at a path; empty where there is none. */
+export function textAt(draft: Draft, path: DraftPath): string {
+  const found = nodeAt(draft, path);
+  return typeof found === 'string' ? found : '';
+}
+
+/** Whatever stands at a path. */
+export function nodeAt(draft: Draft, path: DraftPath): Draft | string | undefined {
+  return path.reduce<Draft | string | undefined>((held, step) => {
+    if (held === undefined || typeof held === 'string') return undefined;
+    return Array.isArray(held) ? (held as readonly (Draft | string)[])[Number(step)] : (held as Readonly<Record<string, Draft | string>>)[step];
+  }, draft);
+}
+
+/** The draft with one thing changed; `undefined` takes it out. The rest is shared, not copied. */
+export function changed(draft: Draft | undefined, [step, ...rest]: DraftPath, value: Draft | string | undefined): Draft {
+  if (step === undefined) throw new RangeError('a change needs a path');
+  const inner = (held: Draft | string | undefined): Draft | string | undefined => (rest.length === 0 ? value : changed(typeof held === 'string' ? undefined : held, rest, value));
+  if (typeof step === 'number') {
+    const list = Array.isArray(draft) ? [...(draft as readonly (Draft | string)[])] : [];
+    const next = inner(list[step]);
+    if (next === undefined) list.splice(step, 1);
+    else list[step] = next;
+    return list;
+  }
+  const block: Record<string, Draft | string> = { ...(draft as Readonly<Record<string, Draft | string>> | undefined) };
+  const next = inner(block[step]);
+  if (next === undefined) return Object.fromEntries(Object.entries(block).filter(([key]) => key !== step));
+  block[step] = next;
+  return block;
+}
+
+/** A draft from a job file's text, whatever it holds; an empty one where it is no block at all. */
+export function draftFrom(text: string): Draft {
+  try {
+    const read = toDraft(parse(text, { maxAliasCount: 0, logLevel: 'silent' }) as unknown);
+    return typeof read === 'object' && !Array.isArray(read) ? spreadRadius(read) : {};
+  } catch {
+    return {};
+  }
+}
+
+function toDraft(value: unknown): Draft | string | undefined {
+  if (Array.isArray(value)) return value.flatMap((entry) => toDraft(entry) ?? []);
+  if (typeof value === 'object' && value !== null) {
+    const read = Object.entries(value).map(([key, entry]) => [key, toDraft(entry)] as const);
+    return Object.fromEntries(read.flatMap(([key, entry]) => (entry === undefined ? [] : [[key, entry]])));
+  }
+  return typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? String(value) : undefined;
+}
+
+/** One radius is shown as both ends of it. */
+function spreadRadius(draft: Draft): Draft {
+  const radius = nodeAt(draft, ['bend', 'radius']);
+  return typeof radius === 'string' ? changed(draft, ['bend', 'radius'], { from: radius, to: radius }) : draft;
+}
+
+/** The draft as a job file: bare numbers as numbers, empty fields left out, equal radii as one. */
+export function jobFileFrom(draft: Draft): string {
+  return stringify(toData(draft, []) ?? {}, { lineWidth: 0 });
+}
+
+function toData(node: Draft | string, path: DraftPath): unknown {
+  if (typeof node === 'string') {
+    const text = node.trim();
+    if (text === '') return undefined;
+    return DECIMAL.test(text) && !isName(path) ? Number(text) : text;
+  }
+  if (Array.isArray(node)) return (node as readonly (Draft | string)[]).map((entry, index) => toData(entry, [...path, index]) ?? {});
+  const block = Object.entries(node as Readonly<Record<string, Draft | string>>).flatMap(([key, entry]) => {
+    const value = toData(entry, [...path, key]);
+    return value === undefined ? [] : [[key, value] as const];
+  });
+  if (block.length === 0) return undefined;
+  const data = Object.fromEntries(block);
+  return path.at(-1) === 'radius' && data['from'] !== undefined && data['from'] === data['to'] ? data['from'] : data;
+}
+
+/** Names stay text even where they look like numbers. */
+function isName(path: DraftPath): boolean {
+  return ['title', 'name', 'material', 'stock', 'size', 'spine', 'stations', 'backing'].includes(String(path.at(-1)));
+}
+
+/** The part of the address that carries a draft, and back. */
+export function toAddress(draft: Draft): string {
+  return `#job=${encodeURIComponent(jobFileFrom(draft))}`;
+}
+
+/** The draft an address carries; null where it carries none. */
+export function fromAddress(hash: string): Draft | null {
+  const match = /^#job=(.*)$/su.exec(hash);
+  if (!match) return null;
+  try {
+    return draftFrom(decodeURIComponent(match[1] ?? ''));
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,125 @@
+import type { JSX, TargetedEvent } from 'preact';
+import type { Finding } from '../base/findings';
+import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
+import { groups, pathText, type Field } from './field-list';
+
+export interface FieldsProps {
+  readonly draft: Draft;
+  readonly findings: readonly Finding[];
+  readonly change: (path: DraftPath, value: Draft | string | undefined) => void;
+  readonly settle: () => void;
+}
+
+/** Section 1: what you are bending. */
+export function Fields(props: FieldsProps): JSX.Element {
+  return (
+    <section class="bending" aria-labelledby="bending">
+      <h2 id="bending">What you are bending</h2>
+      {groups.slice(0, 2).map((group) => (
+        <fieldset key={group.title}>
+          <legend>{group.title}</legend>
+          {group.fields.map((field) => (
+            <FieldRow key={pathText(field.path)} field={field} {...props} />
+          ))}
+        </fieldset>
+      ))}
+      <Runs {...props} />
+      {groups.slice(2).map((group) => (
+        <details key={group.title} open={group.open || group.fields.some((field) => textAt(props.draft, field.path) !== '')}>
+          <summary>{group.title}</summary>
+          {group.fields.map((field) => (
+            <FieldRow key={pathText(field.path)} field={field} {...props} />
+          ))}
+        </details>
+      ))}
+    </section>
+  );
+}
+
+/** The findings that stand at a field: at its path, at a block around it that has no field of its own, or at a key below it. */
+export function findingsAt(findings: readonly Finding[], path: DraftPath): readonly Finding[] {
+  const text = pathText(path);
+  const around = path.length > 1 ? pathText(path.slice(0, -1)) : '';
+  const first = (block: string): boolean => block === around && ['from', 'stock', 'handForce', 'hole', 'size', 'maxSpan', 'name'].includes(String(path.at(-1)));
+  return findings.filter((finding) => finding.path === text || finding.path.startsWith(`${text}.`) || (finding.path !== '' && first(finding.path)));
+}
+
+function FieldRow({ field, draft, findings, change, settle }: FieldsProps & { field: Field }): JSX.Element {
+  const name = pathText(field.path);
+  const value = textAt(draft, field.path);
+  const units = textAt(draft, ['units']) === 'in' ? 'in' : 'mm';
+  const mine = findingsAt(findings, field.path);
+  const wrong = mine.some(({ level }) => level === 'error');
+  const described = mine.length > 0 ? { 'aria-describedby': `${name}-says` } : {};
+  const set = (event: TargetedEvent<HTMLInputElement | HTMLSelectElement>): void => {
+    const typed = event.currentTarget.value;
+    change(field.path, typed === '' && field.choices ? undefined : typed);
+  };
+  return (
+    <div class={wrong ? 'field wrong' : 'field'}>
+      <label for={name}>{field.label}</label>
+      <span class="entry">
+        {field.choices ? (
+          <select id={name} value={value} onChange={set} onBlur={settle} aria-invalid={wrong} {...described}>
+            {field.choices.some((choice) => choice.value === value) ? null : <option value={value}>{value === '' ? 'choose' : value}</option>}
+            {field.choices.map((choice) => (
+              <option key={choice.value} value={choice.value}>
+                {choice.text}
+              </option>
+            ))}
+          </select>
+        ) : (
+          <input id={name} type="text" value={value} onInput={set} onBlur={settle} placeholder={field.otherwise ?? ''} autocomplete="off" spellcheck={false} aria-invalid={wrong} {...described} />
+        )}
+        {unitOf(field, value, units) === '' ? null : <span class="unit">{unitOf(field, value, units)}</span>}
+      </span>
+      {mine.length > 0 ? <FieldFindings id={`${name}-says`} findings={mine} /> : null}
+    </div>
+  );
+}
+
+/** The unit a typed value has: its own where it carries one. */
+function unitOf(field: Field, value: string, units: string): string {
+  if (field.unit === 'length') return /[a-z"'″′]/iu.test(value) ? '' : units;
+  if (field.unit === 'N') return /[a-z]/iu.test(value) ? '' : 'N';
+  return field.unit === 'degrees' ? '°' : field.unit;
+}
+
+function FieldFindings({ id, findings }: { id: string; findings: readonly Finding[] }): JSX.Element {
+  return (
+    <ul id={id} class="says">
+      {findings.map((finding) => (
+        <li key={finding.code} class={finding.level}>
+          {finding.message}
+          {finding.hint === '' ? '' : ` — ${finding.hint}`}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Runs({ draft, findings, change, settle }: FieldsProps): JSX.Element {
+  const listed = nodeAt(draft, ['runs']);
+  const runs = Array.isArray(listed) ? listed : [];
+  const add = (): void => change(['runs', runs.length], { name: `edge ${runs.length + 1}`, from: '0', to: textAt(draft, ['bend', 'length']) });
+  const remove = (index: number): void => change(runs.length === 1 ? ['runs'] : ['runs', index], undefined);
+  return (
+    <fieldset>
+      <legend>Runs</legend>
+      {runs.length === 0 ? <p class="quiet">One run over the whole length. Add runs where shorter edges share the form.</p> : null}
+      {runs.map((_, index) => (
+        <div class="run" key={index} role="group" aria-label={`Run ${index + 1}`}>
+          <FieldRow field={{ path: ['runs', index, 'name'], label: `Run ${index + 1}`, unit: '' }} {...{ draft, findings, change, settle }} />
+          <FieldRow field={{ path: ['runs', index, 'from'], label: 'from', unit: 'length' }} {...{ draft, findings, change, settle }} />
+          <FieldRow field={{ path: ['runs', index, 'to'], label: 'to', unit: 'length' }} {...{ draft, findings, change, settle }} />
+          <button type="button" onClick={() => remove(index)} aria-label={`Take run ${index + 1} out`}>
+            take out
+          </button>
+        </div>
+      ))}
+      <button type="button" onClick={add}>
+        Add a run
+      </button>
+    </fieldset>
+  );
+}

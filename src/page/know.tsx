@@ -1,0 +1,86 @@
+import type { JSX } from 'preact';
+import { toDegrees } from '../base/angle';
+import type { Finding } from '../base/findings';
+import { formatLength, toFractionalInches } from '../base/units';
+import type { Form } from './work';
+
+/** Section 3: what you must know. */
+export function Know({ form, findings, stale }: { form: Form | null; findings: readonly Finding[]; stale: boolean }): JSX.Element {
+  return (
+    <section class="know" aria-labelledby="know">
+      <h2 id="know">What you must know</h2>
+      {form ? <Numbers form={form} stale={stale} /> : null}
+      <Findings findings={findings} />
+      <p class="caution">
+        <strong>Mind:</strong> a bent sheet is a spring. Stand clear of its end and let it back slowly. Fix every clamp before you pull; deburr edges, wear gloves; extract MDF dust and laser fumes. Local codes
+        and licensed practice come first.
+      </p>
+    </section>
+  );
+}
+
+function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
+  const { bend, layout, job } = form;
+  const length = (mm: number): string => showLength(mm, job.units);
+  const degrees = (radians: number): string => `${toDegrees(radians).toFixed(1)}°`;
+  const rows: readonly (readonly [string, string])[] = [
+    ['Form radius, A / B', `${length(bend.form.radiusFrom)} / ${length(bend.form.radiusTo)}`],
+    ['Springs back to, A / B', `${length(bend.finished.radiusFrom)} / ${length(bend.finished.radiusTo)}`],
+    ['Pull to a wrap of', degrees(bend.wrap.chosen)],
+    ['Wrap needed, A / B', `${degrees(bend.wrap.from)} / ${degrees(bend.wrap.to)}`],
+    ['Twist left, A / B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
+    ['Between bend lines, A / B', `${length(bend.allowance.from)} / ${length(bend.allowance.to)}`],
+    ['Pull at the hands', `${job.units === 'mm' ? `${bend.pull.handForce.toFixed(0)} N` : `${(bend.pull.handForce / 4.4482216152605).toFixed(0)} lbf`} at ${length(bend.pull.lever)}`],
+    ['Extra metal to leave', bend.pull.leverage > 0 ? length(bend.pull.leverage) : 'none'],
+    ['Clamps', `${layout.clamps}, ${layout.clampForce.toFixed(0)} N together`],
+    ['Foot behind the spine', length(layout.foot)],
+    ['Stations, backing stations', `${layout.stations.length}, ${layout.backings.length}`],
+  ];
+  return (
+    <dl class={stale ? 'stale' : ''} aria-live="polite">
+      {rows.map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+/** mm to a tenth; inches to the nearest 1/32, marked where a little is left over. */
+export function showLength(mm: number, units: 'mm' | 'in'): string {
+  const near = units === 'in' && Math.abs(toFractionalInches(mm).leftover) > 0.05 ? '≈ ' : '';
+  return near + formatLength(mm, units);
+}
+
+function Findings({ findings }: { findings: readonly Finding[] }): JSX.Element {
+  return (
+    <div class="findings" role="status" aria-live="polite">
+      {findings.length === 0 ? <p class="quiet">Nothing wrong, nothing doubtful.</p> : null}
+      <ul>
+        {findings.map((finding, index) => (
+          <li key={index} class={finding.level}>
+            <strong>{finding.level}</strong> {finding.message}
+            {finding.allowed === undefined || finding.allowed.length > 80 ? '' : ` (allowed: ${finding.allowed})`}
+            {finding.hint === '' ? '' : ` — ${finding.hint}`}{' '}
+            {finding.path === '' ? null : (
+              <button type="button" class="link" onClick={() => goTo(finding.path)}>
+                {finding.path}
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** Puts the cursor into the field a finding speaks of, or the first one below it, opening what hides it. */
+function goTo(path: string): void {
+  const entries = [...document.querySelectorAll<HTMLElement>('input[id], select[id]')];
+  const found = entries.find(({ id }) => id === path) ?? entries.find(({ id }) => id.startsWith(path)) ?? entries.find(({ id }) => path.startsWith(id));
+  found?.closest('details')?.setAttribute('open', '');
+  found?.focus();
+  found?.scrollIntoView({ block: 'center' });
+}

@@ -1,0 +1,29 @@
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { layOutSheets } from '../sheets';
+import { writeShopSheet } from '../shop-sheet';
+import { STYLE } from '../shop-sheet/style';
+import { tables, type Form } from './work';
+
+/** What is printed is the shop sheet: made when the page is about to be printed, shown on paper only, in a tree of its own so that neither's style touches the other. */
+export function PrintSheet({ form }: { form: Form }): JSX.Element {
+  const holder = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const fill = (): void => {
+      const host = holder.current;
+      if (!host) return;
+      const shadow = host.shadowRoot ?? host.attachShadow({ mode: 'open' });
+      const style = new CSSStyleSheet();
+      style.replaceSync(STYLE.replace(/^html \{/mu, ':host {').replace(/^body \{/mu, '.body {'));
+      shadow.adoptedStyleSheets = [style];
+      const page = new DOMParser().parseFromString(writeShopSheet(form.planned, form.parts, layOutSheets(form.parts, tables), tables), 'text/html');
+      const body = document.createElement('div');
+      body.className = 'body';
+      body.append(...page.body.childNodes);
+      shadow.replaceChildren(body);
+    };
+    addEventListener('beforeprint', fill);
+    return () => removeEventListener('beforeprint', fill);
+  }, [form]);
+  return <div class="paper" ref={holder} />;
+}

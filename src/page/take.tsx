@@ -1,0 +1,86 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import font from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf';
+import { zipSync, type Zippable } from 'fflate';
+import type { OutputFile } from '../base/drawing';
+import { makeFiles } from '../files';
+import { tables, type Worked } from './work';
+
+/** Section 5: what you take away. The same files, byte for byte, as the command line writes. */
+export function Take({ worked, stale }: { worked: Worked; stale: boolean }): JSX.Element {
+  const [made, setMade] = useState<{ readonly of: Worked; readonly files: readonly OutputFile[] } | null>(null);
+  const [busy, setBusy] = useState(false);
+  const files = made?.of === worked ? made.files : null;
+  const { form, text } = worked;
+  const ready = form !== null && !stale;
+  const make = async (): Promise<readonly OutputFile[]> => {
+    if (files) return files;
+    if (!form) return [];
+    setBusy(true);
+    try {
+      const fresh = await makeFiles(form.planned, tables, font);
+      setMade({ of: worked, files: fresh });
+      return fresh;
+    } finally {
+      setBusy(false);
+    }
+  };
+  const name = slug(form?.job.title ?? 'job');
+  const takeZip = async (): Promise<void> => save(`${name}.zip`, zip(await make(), text), 'application/zip');
+  return (
+    <section class="take" aria-labelledby="take">
+      <h2 id="take">What you take away</h2>
+      <p>
+        <button type="button" class="main" disabled={!ready || busy} onClick={() => void takeZip()}>
+          Everything, one zip
+        </button>{' '}
+        <button type="button" onClick={() => save(`${name}.yaml`, text, 'application/yaml')}>
+          Job file
+        </button>{' '}
+        <button type="button" disabled={!ready || busy} onClick={() => void make()}>
+          List the files
+        </button>{' '}
+        <button type="button" disabled={!ready} onClick={() => print()}>
+          Print the shop sheet
+        </button>
+      </p>
+      {ready ? null : <p class="quiet">Mend what is wrong first; then the files can be made.</p>}
+      {busy ? <p role="status">Drawing …</p> : null}
+      {files && ready ? (
+        <ul class="files">
+          {files.map((file) => (
+            <li key={file.path}>
+              <button type="button" class="link" data-path={file.path} onClick={() => save(file.path.split('/').at(-1) ?? file.path, file.content, file.mime)}>
+                {file.path}
+              </button>
+            </li>
+          ))}
+        </ul>
+      ) : null}
+    </section>
+  );
+}
+
+/** A name for what is saved, safe on every system. */
+function slug(title: string): string {
+  const plain = title.normalize('NFKD').toLowerCase().replaceAll(/[^a-z0-9]+/gu, '-').replaceAll(/^-+|-+$/gu, '').slice(0, 60);
+  return plain === '' ? 'job' : plain;
+}
+
+/** Zip entries need a date; every one gets the first the format knows, so that the same job gives the same bytes. */
+const FIRST_DATE = new Date(1980, 0, 1);
+
+function zip(files: readonly OutputFile[], jobText: string): Uint8Array {
+  const bytes = (content: string | Uint8Array): Uint8Array => (typeof content === 'string' ? new TextEncoder().encode(content) : content);
+  const entries: Zippable = Object.fromEntries([...files.map(({ path, content }) => [path, bytes(content)] as const), ['job.yaml', bytes(jobText)] as const]);
+  return zipSync(entries, { mtime: FIRST_DATE, level: 6 });
+}
+
+function save(name: string, content: string | Uint8Array, mime: string): void {
+  const address = URL.createObjectURL(new Blob([content as BlobPart], { type: mime }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}

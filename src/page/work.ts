@@ -1,0 +1,38 @@
+import { hasErrors, type Finding } from '../base/findings';
+import type { Job } from '../job/job';
+import { parseJob } from '../job/parse';
+import { drawParts } from '../parts';
+import type { Part } from '../parts/part';
+import { planJob, type Planned } from '../pipeline';
+import { loadTables } from '../tables/bundled';
+import { jobFileFrom, type Draft } from './draft';
+
+export const tables = loadTables();
+
+/** A form that can be built: everything the page shows of it. */
+export interface Form {
+  readonly job: Job;
+  readonly planned: Planned;
+  readonly bend: NonNullable<Planned['bend']>;
+  readonly layout: NonNullable<Planned['layout']>;
+  readonly parts: readonly Part[];
+}
+
+/** What became of a draft. */
+export interface Worked {
+  readonly text: string;
+  readonly findings: readonly Finding[];
+  /** Null where an error stands in the way. */
+  readonly form: Form | null;
+}
+
+/** Draft → job → plan → drawings, by the same code as the command line. */
+export function work(draft: Draft): Worked {
+  const text = jobFileFrom(draft);
+  const { job, findings } = parseJob(text, tables);
+  if (!job) return { text, findings, form: null };
+  const planned = planJob(job, tables, findings);
+  const { bend, layout, plan } = planned;
+  if (!bend || !layout || hasErrors(plan.findings)) return { text, findings: plan.findings, form: null };
+  return { text, findings: plan.findings, form: { job, planned, bend, layout, parts: drawParts(layout, bend, job) } };
+}
