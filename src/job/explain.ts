@@ -108,8 +108,11 @@ export function show(value: unknown): string {
   return Array.isArray(value) ? 'a list' : 'a block of keys';
 }
 
-/** At most 60 characters, control characters shown as �. */
+/** Characters no title or name may hold: controls, lone surrogates, line separators, and those that turn the writing direction round. */
+export const UNPRINTABLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u202A-\u202E\u2066-\u2069]/u;
+
+/** At most 60 characters, unprintable ones shown as �. */
 export function shorten(text: string): string {
-  const plain = text.replaceAll(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/gu, '\uFFFD');
+  const plain = text.replaceAll(new RegExp(UNPRINTABLE, 'gu'), '\uFFFD');
   return plain.length > 60 ? `${plain.slice(0, 57).replace(/\p{Cs}$/u, '')}…` : plain;
 }

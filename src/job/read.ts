@@ -1,11 +1,11 @@
 import { toRadians } from '../base/angle';
 import { error, type Finding } from '../base/findings';
 import { nearest } from '../base/suggest';
-import { formatLength, parseForce, parseLength, type LengthUnit } from '../base/units';
+import { parseForce, parseLength, type LengthUnit } from '../base/units';
 import { findMetal, gaugeThickness } from '../tables/look-up';
 import type { Metal } from '../tables/schema';
 import type { Tables } from '../tables/tables';
-import { show, shorten } from './explain';
+import { show, shorten, UNPRINTABLE } from './explain';
 import { paperOrientations, paperSizes, type BoardChoice, type Job, type PaperChoice, type Run } from './job';
 import { pathText, type Path } from './path';
 
@@ -22,8 +22,8 @@ const LEG: Range = { min: 1, max: 3000 };
 const BOARD: Range = { min: 2, max: 100 };
 const ANGLE: Range = { min: 1, max: 179 };
 
-/** Characters no title or name may hold: controls, lone surrogates, line separators. */
-const UNPRINTABLE = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/u;
+/** Characters that leave no mark on paper. */
+const INVISIBLE = /[\p{Cf}\p{Z}]/gu;
 
 /**
  * Plain data → job: every value read by its own rule, defaults filled in, lengths to mm and degrees to radians. Values the
@@ -109,7 +109,7 @@ function readRuns(reader: Reader, length: number): Run[] {
     const within = { min: 0, max: Infinity };
     const run = { name, from: reader.length([...path, 'from'], within) ?? NaN, to: reader.length([...path, 'to'], within) ?? NaN };
     if (run.to <= run.from) {
-      reader.refuse('run-backward', path, `run ${show(name)} ends at ${reader.print(run.to)}, before it begins at ${reader.print(run.from)}`, 'let `from` be the smaller', reader.print(run.to), `more than ${reader.print(run.from)}`);
+      reader.refuse('run-backward', path, `run ${show(name)} runs from ${reader.print(run.from)} to ${reader.print(run.to)}: it must end after it begins`, 'let “from” be the smaller', reader.print(run.to), `more than ${reader.print(run.from)}`);
     }
     for (const end of ['from', 'to'] as const) {
       if (run[end] > length) {
@@ -183,8 +183,9 @@ class Reader {
     this.findings.push(error(code, pathText(path), message, hint, { ...(got === undefined ? {} : { got }), ...(allowed === undefined ? {} : { allowed }) }));
   }
 
+  /** A length in the job’s unit, with digits enough to tell it from its neighbours. */
   print(mm: number): string {
-    return formatLength(mm, this.units);
+    return this.units === 'mm' ? `${Number(mm.toPrecision(8))} mm` : `${Number((mm / 25.4).toPrecision(8))} in`;
   }
 
   text(path: Path): string | undefined {
@@ -203,7 +204,7 @@ class Reader {
     const name = this.text(path)?.trim();
     if (name === undefined) return '';
     const what = pathText(path);
-    if (name === '') this.refuse('empty-name', path, `${what} is empty`, 'say what it is');
+    if (name.replaceAll(INVISIBLE, '') === '') this.refuse('empty-name', path, `${what} is empty`, 'say what it is');
     else if ([...name].length > longest) this.refuse('name-too-long', path, `${what} is ${[...name].length} characters long`, 'shorten it', `${[...name].length} characters`, `at most ${longest}`);
     if (UNPRINTABLE.test(name)) this.refuse('control-characters', path, `${what} holds characters that cannot be printed`, 'type it again on one line', show(name));
     return name;
@@ -287,9 +288,10 @@ class Reader {
   private inRange(path: Path, mm: number, range: Range): number | undefined {
     if (mm >= range.min && mm <= range.max) return mm;
     const allowed = range.max === Infinity ? `at least ${this.print(range.min)}` : `${this.bound(range.min)} to ${this.bound(range.max)}`;
-    return this.refuse('out-of-range', path, `${pathText(path)} is ${this.bound(mm)}; it must be ${allowed}`, 'check the number and its unit', show(this.at(path)), allowed);
+    return this.refuse('out-of-range', path, `${pathText(path)} is ${this.print(mm)}; it must be ${allowed}`, 'check the number and its unit', show(this.at(path)), allowed);
   }
 
+  /** An end of a range, as a round number. */
   private bound(mm: number): string {
     return this.units === 'mm' ? `${Number(mm.toFixed(3))} mm` : `${Number((mm / 25.4).toFixed(3))} in`;
   }

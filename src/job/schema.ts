@@ -6,34 +6,45 @@ import { paperOrientations, paperSizes } from './job';
  * (ranges, names in the tables, how they go together) is read in `read.ts`.
  */
 
-const length = z.union([z.number(), z.string()]).meta({
-  description: 'A number in the job’s unit, or text with its own: 38 mm, 1-1/2 in, 3/4", 5\' 3 1/2"',
-});
+const length = z.union([z.number(), z.string()]).meta({ description: 'A number in the job’s unit, or text with its own: 38 mm, 1-1/2 in' });
+const lengthOf = (description: string): typeof length => length.meta({ description: `${description}. A number in the job’s unit, or text with its own: 38 mm, 1-1/2 in, 3/4", 5' 3 1/2"` });
+const force = (description: string): typeof length => length.meta({ description: `${description}. A number in newtons, or text with its unit: 200 N, 45 lbf` });
 const text = (description: string): z.ZodString => z.string().meta({ description });
 const number = (description: string): z.ZodNumber => z.number().meta({ description });
 
-const boardChoice = z
-  .union([z.string(), z.strictObject({ stock: text('Id of a board in shared/boards.json'), thickness: length.optional() })])
-  .meta({ description: 'A board’s id, or { stock, thickness } with the thickness you measured' });
+const measured = 'Thickness as you measured it, where it is not the table’s';
+
+const boardChoice = (part: string): z.ZodUnion<readonly [z.ZodString, z.ZodObject<{ stock: z.ZodString; thickness: z.ZodOptional<typeof length> }, z.core.$strict>]> =>
+  z
+    .union([z.string(), z.strictObject({ stock: text('Id of a board in shared/boards.json'), thickness: lengthOf(measured).optional() })])
+    .meta({ description: `Board for the ${part}: an id in shared/boards.json, or { stock, thickness } with the thickness you measured` });
 
 export const jobFileSchema = z
   .strictObject({
     title: text('What the part is; names the output folder'),
     units: z.enum(['mm', 'in']).optional().meta({ description: 'Unit of bare numbers, mm unless said' }),
-    sheet: z.strictObject({
-      material: text('Id of a metal in shared/sheet-metals.json'),
-      thickness: length.meta({ description: 'Sheet thickness: a length, or a gauge such as 18 ga' }),
-      minBendRatio: number('Smallest inside bend radius as a multiple of the thickness, where your supplier says otherwise').optional(),
-    }),
-    bend: z.strictObject({
-      angle: number('Degrees turned from flat, between the legs’ planes'),
-      length: length.meta({ description: 'Along the tangent line' }),
-      radius: z.union([z.number(), z.string(), z.strictObject({ from: length, to: length })]).meta({ description: 'Inside radius: one length, or { from, to } for a taper' }),
-      radiusOf: z.enum(['finished', 'form']).optional().meta({ description: 'Whether the radii are the part’s after release, or the form’s as cut' }),
-      legs: z.strictObject({ held: length, free: length }),
-    }),
+    sheet: z
+      .strictObject({
+        material: text('Id of a metal in shared/sheet-metals.json'),
+        thickness: lengthOf('Sheet thickness; a gauge such as 18 ga goes by the metal’s own gauge table'),
+        minBendRatio: number('Smallest inside bend radius as a multiple of the thickness, where your supplier says otherwise').optional(),
+      })
+      .meta({ description: 'The metal that is bent' }),
+    bend: z
+      .strictObject({
+        angle: number('Degrees turned from flat, between the legs’ planes'),
+        length: lengthOf('Along the tangent line, end A to end B'),
+        radius: z
+          .union([z.number(), z.string(), z.strictObject({ from: lengthOf('Inside radius at end A'), to: lengthOf('Inside radius at end B') })])
+          .meta({ description: 'Inside radius: one length, or { from, to } for a taper' }),
+        radiusOf: z.enum(['finished', 'form']).optional().meta({ description: 'Whether the radii are the part’s after release (unless said), or the form’s as cut' }),
+        legs: z
+          .strictObject({ held: lengthOf('The leg clamped under the spine, from the tangent line'), free: lengthOf('The leg that is pulled up, from the tangent line') })
+          .meta({ description: 'The flats on either side of the bend' }),
+      })
+      .meta({ description: 'The bend as wanted' }),
     runs: z
-      .array(z.strictObject({ name: text('What the maker calls this edge'), from: length, to: length }))
+      .array(z.strictObject({ name: text('What the maker calls this edge'), from: lengthOf('Where it begins, along the tangent line from end A'), to: lengthOf('Where it ends, along the tangent line from end A') }))
       .min(1)
       .max(40)
       .optional()
@@ -41,32 +52,54 @@ export const jobFileSchema = z
     board: z
       .strictObject({
         stock: text('Id of a board in shared/boards.json, for all that do not name their own').optional(),
-        thickness: length.optional(),
-        spine: boardChoice.optional(),
-        stations: boardChoice.optional(),
-        backing: boardChoice.optional(),
+        thickness: lengthOf(measured).optional(),
+        spine: boardChoice('spine').optional(),
+        stations: boardChoice('stations').optional(),
+        backing: boardChoice('backing stations').optional(),
       })
-      .optional(),
-    stations: z.strictObject({ maxSpan: length.optional(), maxSag: length.optional() }).optional(),
-    screws: z.strictObject({ size: text('Id of a screw in shared/screws.json').optional(), cover: length.optional() }).optional(),
-    clamps: z.strictObject({ hole: length.optional(), wood: length.optional(), rating: z.union([z.number(), z.string()]).optional() }).optional(),
+      .optional()
+      .meta({ description: 'What the form is made of; mdf-18 unless said' }),
+    stations: z
+      .strictObject({
+        maxSpan: lengthOf('Longest clear span between stations').optional(),
+        maxSag: lengthOf('Most the sheet may sag between stations').optional(),
+      })
+      .optional()
+      .meta({ description: 'How close the stations stand' }),
+    screws: z
+      .strictObject({
+        size: text('Id of a screw in shared/screws.json; by the spine’s thickness unless said').optional(),
+        cover: lengthOf('Wood left between a screw’s tip and the round edge').optional(),
+      })
+      .optional()
+      .meta({ description: 'The screws that hold the stations' }),
+    clamps: z
+      .strictObject({
+        hole: lengthOf('Diameter of the clamp holes').optional(),
+        wood: lengthOf('Wood left round each clamp hole').optional(),
+        rating: force('What one clamp is trusted with').optional(),
+      })
+      .optional()
+      .meta({ description: 'The clamps that hold spine and sheet to the bench' }),
     effort: z
       .strictObject({
-        handForce: z.union([z.number(), z.string()]).optional().meta({ description: 'Hand-force limit, N, or text such as 45 lbf' }),
+        handForce: force('Most you want to pull by hand').optional(),
         safety: number('Factor on the clamp force').optional(),
-        maxLeverage: length.optional().meta({ description: 'Most extra metal the sheet can spare' }),
+        maxLeverage: lengthOf('Most extra metal the sheet can spare as a lever').optional(),
       })
-      .optional(),
+      .optional()
+      .meta({ description: 'How hard the maker pulls' }),
     neutral: number('Neutral-line factor K, where you use your own instead of DIN 6935’s').optional(),
     paper: z
       .strictObject({
         size: z.enum(paperSizes).optional().meta({ description: 'Paper for the full-size drawings: A4 for jobs in mm, letter for jobs in inches unless said' }),
         orientation: z.enum(paperOrientations).optional().meta({ description: 'auto: whichever needs fewer pages' }),
-        width: length.optional().meta({ description: 'Width of the roll' }),
-        margin: length.optional().meta({ description: 'Edge your printer leaves blank' }),
-        overlap: length.optional().meta({ description: 'Strip that neighbouring pages share, for gluing' }),
+        width: lengthOf('Width of the roll').optional(),
+        margin: lengthOf('Edge your printer leaves blank').optional(),
+        overlap: lengthOf('Strip that neighbouring pages share, for gluing').optional(),
       })
-      .optional(),
+      .optional()
+      .meta({ description: 'Paper for full-size drawings' }),
   })
   .meta({ title: 'bendbuck job', description: 'One bend of one sheet-metal part, and the form to bend it on' });
 

@@ -111,7 +111,10 @@ describe('a wrong job', () => {
     ['Galley hood edge', 'Galley\\hood', 'title-with-slash', 'title'],
     ['Galley hood edge', '"Galley\\u0007hood"', 'control-characters', 'title'],
     ['Galley hood edge', '"Galley\\nhood"', 'control-characters', 'title'],
+    ['Galley hood edge', '"Galley \\u202Eegde"', 'control-characters', 'title'],
+    ['Galley hood edge', '"\\u200b"', 'empty-name', 'title'],
     ['Galley hood edge', '..', 'title-of-dots', 'title'],
+    ['from: 0, to: 400 }', 'from: 200, to: 200 }', 'run-backward', 'runs[0]'],
     ['Galley hood edge', '"  "', 'empty-name', 'title'],
     ['Galley hood edge', 'x'.repeat(201), 'name-too-long', 'title'],
     ['Galley hood edge', '12', 'wrong-kind', 'title'],
@@ -178,6 +181,11 @@ describe('a wrong job', () => {
     ['board:', 'runs2: []\nboard:', 'unknown-key', 'runs2'],
   ])('%s → %s: %s', (from, to, code, path) => {
     expect(broken(from, to)).toEqual(expect.arrayContaining([expect.objectContaining({ code, path, level: 'error' })]));
+  });
+
+  it('a hair too long is told apart from just right', () => {
+    expect(broken('to: 400 }', 'to: 400.004 }')[0]).toMatchObject({ code: 'run-outside-form', got: '400.004 mm', allowed: 'at most 400 mm' });
+    expect(broken('to: 400 }', 'to: 15-3/4 in }')[0]).toMatchObject({ code: 'run-outside-form', got: '400.05 mm' });
   });
 
   it('an empty list of runs', () => {

@@ -1,0 +1,57 @@
+import { Ajv2020 } from 'ajv/dist/2020';
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { parse as parseYaml } from 'yaml';
+import { jobJsonSchema } from '../../src/job/json-schema';
+import { parseJob } from '../../src/job/parse';
+import { starters, tables } from '../helpers/starters';
+
+/** Ajv, a validator of its own, reads the schema by the rules of JSON Schema draft 2020-12, as an editor would. */
+const validate = new Ajv2020({ strict: true, allowUnionTypes: true, allErrors: true }).compile(jobJsonSchema());
+
+const starter = (name: string): string => readFileSync(`templates/${name}.yaml`, 'utf8');
+
+describe('the job file’s JSON Schema', () => {
+  it('declares its draft, and says of every key what it is for', () => {
+    const schema = JSON.parse(JSON.stringify(jobJsonSchema())) as Shape & { $schema: string };
+    expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
+    expect(undescribed(schema)).toEqual([]);
+  });
+
+  it.each(starters)('accepts the starter %s', (name) => {
+    expect(validate(parseYaml(starter(name))), JSON.stringify(validate.errors)).toBe(true);
+  });
+
+  it.each([
+    ['angle: 90', 'angel: 90'],
+    ['angle: 90', 'angle: right'],
+    ['units: mm', 'units: furlong'],
+    ['radius: 38.1', 'radius: { from: 38.1 }'],
+    ['radius: 38.1', 'radius: [38.1]'],
+    ['title: Workshop shelf front edge', 'title: 12'],
+    ['title: Workshop shelf front edge', 'heading: Workshop shelf front edge'],
+    ['stock: mdf-18', 'stok: mdf-18'],
+    ['held: 50.8, ', ''],
+    ['board:', 'runs: []\nboard:'],
+    ['board:', 'effort:\nboard:'],
+  ])('refuses %s → %s, as the program does', (from, to) => {
+    const text = starter('plain-curve').replace(from, to);
+    expect(text).not.toBe(starter('plain-curve'));
+    expect(validate(parseYaml(text))).toBe(false);
+    expect(parseJob(text, tables).job).toBeNull();
+  });
+});
+
+interface Shape {
+  readonly description?: string;
+  readonly properties?: Readonly<Record<string, Shape>>;
+  readonly items?: Shape;
+  readonly anyOf?: readonly Shape[];
+}
+
+/** Paths of the keys without a description. */
+function undescribed(shape: Shape, path = ''): string[] {
+  const inner = [...(shape.anyOf ?? []), ...(shape.items ? [shape.items] : [])].flatMap((each) => undescribed(each, path));
+  const keys = Object.entries(shape.properties ?? {}).flatMap(([key, value]) => [...(value.description === undefined ? [`${path}${key}`] : []), ...undescribed(value, `${path}${key}.`)]);
+  return [...keys, ...inner];
+}
