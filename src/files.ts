@@ -1,16 +1,22 @@
 import type { OutputFile } from './base/drawing';
 import { InternalError } from './base/errors';
 import { hasErrors } from './base/findings';
+import { formatLength, type LengthUnit } from './base/units';
+import { writeTemplates } from './paper/pdf';
 import { drawParts } from './parts';
 import type { Planned } from './pipeline';
 import { layOutSheets } from './sheets';
 import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
+import { findBoard } from './tables/look-up';
 import type { Tables } from './tables/tables';
 import { writeDxf } from './write/dxf';
 import { writeSvg } from './write/svg';
 
-/** parts → sheets → files: everything `make` stores for a planned job that has no error finding. Throws where it has one. `options` are the shop sheet's. */
-export function makeFiles(planned: Planned, tables: Tables, options: ShopSheetOptions = {}): OutputFile[] {
+/**
+ * parts → sheets → files: everything `make` stores for a planned job that has no error finding. Throws where it has one.
+ * `font`: the bytes of the printed drawings' typeface, DejaVu Sans Condensed; `options` are the shop sheet's.
+ */
+export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Array, options: ShopSheetOptions = {}): Promise<OutputFile[]> {
   const { bend, layout, job, plan } = planned;
   if (!bend || !layout || hasErrors(plan.findings)) throw new InternalError('files asked for a job that cannot be built');
   const parts = drawParts(layout, bend, job);
@@ -19,12 +25,19 @@ export function makeFiles(planned: Planned, tables: Tables, options: ShopSheetOp
     ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
     ...boards.map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),
   ];
+  const templates = parts.map(({ id, name, thickness, stock, drawing }) => ({ id, title: name, notes: [boardNote(stock, thickness, tables, job.units)], drawing }));
   return [
     ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
       { path: `${path}.dxf`, content: writeDxf(drawing), mime: 'image/vnd.dxf' },
       { path: `${path}.svg`, content: writeSvg(drawing, { title }), mime: 'image/svg+xml' },
     ]),
     { path: 'shop-sheet.html', content: writeShopSheet(planned, parts, boards, tables, options), mime: 'text/html' },
+    { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
     { path: 'plan.json', content: `${JSON.stringify(plan, null, 2)}\n`, mime: 'application/json' },
   ];
+}
+
+/** What a part is cut from, as its note says. */
+function boardNote(stock: string, thickness: number, tables: Tables, units: LengthUnit): string {
+  return `Cut 1 from ${findBoard(tables, stock)?.name ?? stock}, ${formatLength(thickness, units)} thick`;
 }

@@ -1,24 +1,25 @@
 import { parseSync, type INode } from 'svgson';
 import { describe, expect, it } from 'vitest';
 import { makeFiles } from '../src/files';
+import { font } from './helpers/font';
 import { readDxf } from './helpers/read-dxf';
 import { planStarter, starters, tables } from './helpers/starters';
 
 const textOf = (content: string | Uint8Array): string => (typeof content === 'string' ? content : new TextDecoder().decode(content));
 
-describe.each(starters)('files of %s', (name) => {
+describe.each(starters)('files of %s', async (name) => {
   const planned = planStarter(name);
   const { plan } = planned;
-  const files = makeFiles(planned, tables);
+  const files = await makeFiles(planned, tables, font);
   const file = (path: string): string => {
     const found = files.find((candidate) => candidate.path === path);
     if (!found) throw new Error(`no file ${path}`);
     return textOf(found.content);
   };
 
-  it('has no error finding and keeps the same bytes', () => {
+  it('has no error finding and keeps the same bytes', async () => {
     expect(plan.findings.filter(({ level }) => level === 'error')).toEqual([]);
-    expect(makeFiles(planStarter(name), tables)).toEqual(files);
+    expect(await makeFiles(planStarter(name), tables, font)).toEqual(files);
   });
 
   it('DXF gives the stations’ radii back within 1e-4 mm: a half circle over its diameter', () => {
@@ -77,14 +78,14 @@ describe.each(starters)('files of %s', (name) => {
 });
 
 describe('the same part in mm and in inches', () => {
-  it('gives the same geometry, label texts apart', () => {
-    const drawn = (name: string): unknown[] =>
-      makeFiles(planStarter(name), tables)
+  it('gives the same geometry, label texts apart', async () => {
+    const drawn = async (name: string): Promise<unknown[]> =>
+      (await makeFiles(planStarter(name), tables, font))
         .filter(({ path }) => path.endsWith('.dxf'))
         .map(({ path, content }) => {
           const { polylines, circles, lines, count } = readDxf(textOf(content));
           return { path, polylines, circles, lines, count };
         });
-    expect(drawn('plain-curve-inch')).toEqual(drawn('plain-curve'));
+    expect(await drawn('plain-curve-inch')).toEqual(await drawn('plain-curve'));
   });
 });

@@ -4,6 +4,7 @@ import type { ShopSheetOptions } from '../shop-sheet';
 import { folderName } from './folder-name';
 import { EXIT, type ExitCode, type Io } from './io';
 import { storeSet } from './files';
+import { readFont } from './font';
 import { work } from './plan';
 import { startProgress } from './progress';
 import { printFindings } from './report';
@@ -21,7 +22,7 @@ export async function make(io: Io, path: string, out: string, options: ShopSheet
     }
     progress.say('drawing');
     const { makeFiles } = await import('../files');
-    const files = makeFiles(planned, tables, options);
+    const files = await makeFiles(planned, tables, await readFont(), options);
     progress.say('writing');
     const folder = join(resolve(io.cwd, out), folderName(plan.title));
     await storeSet(folder, files);

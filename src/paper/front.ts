@@ -42,7 +42,7 @@ const SAMPLE: Drawing = {
     { kind: 'line', operation: 'mark', from: [64, 0], to: [64, 24] },
     { kind: 'text', operation: 'label', x: 66, y: 4, height: 2, angle: 0, anchor: 'start', text: 'thin line: a mark' },
     { kind: 'text', operation: 'label', x: 66, y: 18, height: 2, angle: 0, anchor: 'start', text: 'sawn hole' },
-    { kind: 'text', operation: 'label', x: 22, y: 18, height: 2, angle: 0, anchor: 'start', text: 'drilled, countersunk' },
+    { kind: 'text', operation: 'label', x: 2, y: 20, height: 2, angle: 0, anchor: 'start', text: 'drilled, countersunk' },
   ],
 };
 const SAMPLE_HEIGHT = 30;

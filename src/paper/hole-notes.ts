@@ -7,12 +7,14 @@ import { toFractionalInches, type LengthUnit } from '../base/units';
 
 /** Height of the notes' capitals, mm: read at the bench, not across it. */
 const HEIGHT = 1.9;
+/** From one line of a note to the next, mm. */
+const LINE = 1.5 * HEIGHT;
 /** Clear of the hole's edge and the ends of its cross, mm. */
 const CLEAR = 2.2;
 /** Left free inside a hole's edge, mm. */
 const ROOM_FOR_TICKS = 2.5;
 /** How many times the note may be moved on, and by how much, mm. */
-const STEPS = 4;
+const STEPS = 5;
 const STEP = 3;
 /** A fraction of an inch is called exact within this, mm. */
 const EXACT = 0.02;
@@ -20,7 +22,7 @@ const CHORD_ERROR = 0.1;
 
 export type MeasureText = (text: string, height: number) => number;
 
-/** One note a hole and pilot, with its countersink's (csk, the drawing-office abbreviation) where it has one. */
+/** One note a hole and pilot, a line for it and one for its countersink (csk, the drawing-office abbreviation). */
 export function holeNotes(drawing: Drawing, units: LengthUnit, measure: MeasureText): Text[] {
   const circles = drawing.shapes.filter((shape) => shape.kind === 'circle');
   const sinks = circles.filter(({ operation }) => operation === 'countersink');
@@ -29,23 +31,34 @@ export function holeNotes(drawing: Drawing, units: LengthUnit, measure: MeasureT
   const strokes = strokesOf(drawing);
   return circles
     .filter(({ operation }) => operation === 'hole' || operation === 'pilot')
-    .map((hole): Text => {
+    .flatMap((hole): Text[] => {
       const sink = sinks.find(({ x, y }) => Math.hypot(x - hole.x, y - hole.y) < EXACT);
-      const text = `Ø ${diameterText(2 * hole.radius, units)}${sink ? `, csk Ø ${diameterText(2 * sink.radius, units)}` : ''}`;
-      const width = measure(text, HEIGHT);
-      const note = (x: number, y: number, angle = 0): Text => ({ kind: 'text', operation: 'label', x, y, height: HEIGHT, angle, anchor: 'start', text });
+      const lines = [`Ø ${diameterText(2 * hole.radius, units)}`, ...(sink ? [`csk Ø ${diameterText(2 * sink.radius, units)}`] : [])];
+      const size = { width: Math.max(...lines.map((line) => measure(line, HEIGHT))), height: (lines.length - 1) * LINE + HEIGHT };
       // Inside a hole that is wide enough, in a quarter of its cross.
-      if (Math.hypot(width + HEIGHT, 2 * HEIGHT) < hole.radius - ROOM_FOR_TICKS) return note(hole.x + HEIGHT, hole.y + HEIGHT);
-      const scored = placesRound(hole, Math.max(hole.radius, sink?.radius ?? 0), width).map(([x, y, angle], index) => {
-        const placed = note(x, y, angle);
-        const box = textBounds(placed, measure);
+      if (Math.hypot(size.width + HEIGHT, size.height + HEIGHT) < hole.radius - ROOM_FOR_TICKS) return stack(lines, hole.x + HEIGHT, hole.y + HEIGHT, 0);
+      const scored = placesRound(hole, Math.max(hole.radius, sink?.radius ?? 0), size).map(([x, y, angle], index) => {
+        const note = stack(lines, x, y, angle);
+        const box = boxRound(note.map((line) => textBounds(line, measure)));
         const hidden = taken.filter((other) => meet(box, other)).length + strokes.filter((stroke) => crosses(stroke, box)).length + (holds(edges, box) ? 0 : 3);
-        return { placed, box, score: hidden + index / 100 };
+        return { note, box, score: hidden + index / 100 };
       });
       const best = scored.reduce((a, b) => (b.score < a.score ? b : a));
       taken.push(best.box);
-      return best.placed;
+      return best.note;
     });
+}
+
+/** Lines of text above each other; `x`, `y` is where the last one begins. */
+function stack(lines: readonly string[], x: number, y: number, angle: number): Text[] {
+  return lines.map((text, index): Text => {
+    const up = (lines.length - 1 - index) * LINE;
+    return { kind: 'text', operation: 'label', x: x - up * Math.sin(angle), y: y + up * Math.cos(angle), height: HEIGHT, angle, anchor: 'start', text };
+  });
+}
+
+function boxRound(boxes: readonly Bounds[]): Bounds {
+  return boundsOfPoints(boxes.flatMap(({ minX, minY, maxX, maxY }) => [[minX, minY] as const, [maxX, maxY] as const]));
 }
 
 /** A diameter (mm) as a drill is sold: mm, or the nearest 1/64 in with the mm beside it, marked ≈ where they differ. */
@@ -66,18 +79,18 @@ export function textBounds({ x, y, angle, height, anchor, text }: Text, measure:
   return boundsOfPoints(corners);
 }
 
-/** Baseline starts round a hole and the angles of the text, the nearest and most usual first. */
-function placesRound({ x, y }: Circle, radius: number, width: number): [number, number, number][] {
+/** Where a note of some size may begin round a hole, and the angle of its text: the nearest and most usual first. */
+function placesRound({ x, y }: Circle, radius: number, { width, height }: { readonly width: number; readonly height: number }): [number, number, number][] {
   const upright = Math.PI / 2;
   return Array.from({ length: STEPS }, (_, step) => radius + CLEAR + step * STEP).flatMap((away): [number, number, number][] => [
-    [x + away, y - HEIGHT / 2, 0],
-    [x - away - width, y - HEIGHT / 2, 0],
+    [x + away, y - height / 2, 0],
+    [x - away - width, y - height / 2, 0],
     [x - width / 2, y + away, 0],
-    [x - width / 2, y - away - HEIGHT, 0],
+    [x - width / 2, y - away - height, 0],
     [x - away, y - width / 2, upright],
-    [x + away + HEIGHT, y - width / 2, upright],
-    [x + HEIGHT / 2, y + away, upright],
-    [x + HEIGHT / 2, y - away - width, upright],
+    [x + away + height, y - width / 2, upright],
+    [x + height / 2, y + away, upright],
+    [x + height / 2, y - away - width, upright],
   ]);
 }
 
