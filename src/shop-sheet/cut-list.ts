@@ -1,5 +1,6 @@
 import { boundsOf } from '../base/bounds';
 import { findBoard } from '../tables/look-up';
+import type { Part } from '../parts/part';
 import type { Backing, Station } from '../fixture/fixture';
 import { radiusAtCentre } from '../base/cone';
 import { html, type HtmlElement } from '../write/html';
@@ -18,7 +19,12 @@ export function cutList(shop: Shop): HtmlElement {
   return table(
     'Cut list',
     ['Piece', 'What', 'Size', 'Board', 'Quantity'],
-    [spineRow(shop), ...alike(shop.layout.stations.map((station) => stationRow(shop, station))), ...alike(shop.layout.backings.map((backing) => backingRow(shop, backing)))].map(
+    [
+      spineRow(shop),
+      ...alike(shop.layout.stations.map((station) => stationRow(shop, station))),
+      ...alike(shop.layout.backings.map((backing) => backingRow(shop, backing))),
+      ...alike(otherParts(shop).map((part) => drawnRow(shop, part))),
+    ].map(
       ({ names, what, size, board }) => [names.join(', '), what, size, board, String(names.length)],
     ),
   );
@@ -47,6 +53,17 @@ function backingRow({ say, board }: Shop, { name, width, depth }: Backing): CutR
   return { names: [name], what: 'rectangle', size: `${say.length(width)} high × ${say.length(depth)} deep`, board: board.backing.name };
 }
 
+/** Pieces beside the form itself, such as a finishing block's layers. */
+function otherParts({ parts, layout }: Shop): Part[] {
+  const own = new Set(['spine', ...layout.stations.map(({ name }) => name), ...layout.backings.map(({ name }) => name)]);
+  return parts.filter((part) => !own.has(part.id));
+}
+
+function drawnRow({ say, tables }: Shop, { name, stock, drawing }: Part): CutRow {
+  const { minX, minY, maxX, maxY } = boundsOf(drawing);
+  return { names: [name], what: 'as drawn', size: `within ${say.length(maxX - minX)} × ${say.length(maxY - minY)}`, board: findBoard(tables, stock)?.name ?? stock };
+}
+
 /** Boards to buy or find: whole boards as sold, and the offcut that would do. */
 export function boardList({ boards, say, tables }: Shop): HtmlElement[] {
   const kinds = [...new Set(boards.map((board) => board.stock))];
@@ -58,11 +75,11 @@ export function boardList({ boards, say, tables }: Shop): HtmlElement[] {
         const [first] = sheets;
         const name = findBoard(tables, stock)?.name ?? stock;
         if (!first) return name;
-        const whole = `${sheets.length} × ${name}, ${say.thickness(first.thickness)} thick as reckoned here, sold as ${say.length(first.width)} × ${say.length(first.length)}`;
-        return sheets.length > 1 ? whole : `${whole}; an offcut of ${offcut(first.drawing, say.length, tables.rules.boardBorder)} will do, laid out as drawn`;
+        const whole = `${sheets.length} × ${name}, ${say.thickness(first.thickness)} thick as reckoned here, sold as ${say.atLeast(first.width)} × ${say.atLeast(first.length)}`;
+        return sheets.length > 1 ? whole : `${whole}; an offcut of ${offcut(first.drawing, say.atLeast, tables.rules.boardBorder)} will do, laid out as drawn`;
       }),
     ),
-    paragraph('Measure your board: if its thickness differs from the one reckoned here by more than ', say.length(0.5), ', give the measured thickness in the job file and print again. The station positions depend on it.'),
+    paragraph('Measure your board: if its thickness differs from the one reckoned here by more than ', say.units === 'in' ? '1/64 in' : '0.5 mm', ', give the measured thickness in the job file and print again. The station positions depend on it.'),
   ];
 }
 

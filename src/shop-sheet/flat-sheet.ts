@@ -21,7 +21,7 @@ export function flatSheet({ bend, say }: Shop): HtmlElement[] {
   const place = ([x, y]: Point): string => `${say.length(x)}, ${say.length(y)}`;
   const widths = corners.map(([x]) => x);
   const heights = corners.map(([, y]) => y);
-  const size = (values: number[]): string => say.length(Math.max(...values) - Math.min(...values));
+  const size = (values: number[]): string => say.atLeast(Math.max(...values) - Math.min(...values));
   return [
     paragraph(
       `Cut from a piece of at least ${size(widths)} × ${size(heights)}. Lay the edge of the held leg along the bottom, end A on the left, the face that will be inside the bend up. `,

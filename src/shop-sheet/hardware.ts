@@ -34,8 +34,8 @@ export function toolList(shop: Shop): HtmlElement {
   );
   const clamps = list(
     `${count(layout.clamps, 'clamp')}, each good for ${say.force(layout.clampForce / layout.clamps)} or more`,
-    `opening at least ${say.length(clampOpening(shop))} plus the thickness of your bench top`,
-    `throat at least ${say.length(clampThroat(shop))}, so that they reach in from the bench’s edge behind the foot`,
+    `opening at least ${say.atLeast(clampOpening(shop))} plus the thickness of your bench top`,
+    `throat at least ${say.atLeast(clampThroat(shop))}, so that they reach in from the bench’s edge behind the foot`,
     ...(hole ? [`a jaw that goes through a hole ${say.tool(hole.diameter)} across`] : []),
   );
   return html(

@@ -14,6 +14,8 @@ export interface Measures {
   readonly units: SheetUnits;
   /** To cut and measure by: 0.1 mm, or the nearest 1/32 in with what is left over in thousandths. */
   readonly length: (mm: number) => string;
+  /** The least that will do: rounded up to whole mm, or 1/16 in. */
+  readonly atLeast: (mm: number) => string;
   /** A sheet's or board's thickness: 0.01 mm, or thousandths of an inch. */
   readonly thickness: (mm: number) => string;
   /** A hole's diameter as its tool is sold: whole 0.1 mm, or the nearest 1/16 in. */
@@ -28,6 +30,7 @@ export function measuresIn(units: SheetUnits): Measures {
   return {
     units,
     length: (mm) => choose(metric(mm), inches(mm)),
+    atLeast: (mm) => choose(`${roundUp(mm, 1)}${JOIN}mm`, `${toFractionalInches(roundUp(mm, MM_PER_INCH / 16), 16).text}${JOIN}in`),
     thickness: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in`),
     tool: (mm) => choose(`${trimmed(mm, 1)}${JOIN}mm`, `${toFractionalInches(mm, 16).text}${JOIN}in`),
     force: (newton) => choose(`${newton.toFixed(0)}${JOIN}N (${(newton / NEWTON_PER_KILOGRAM).toFixed(0)}${JOIN}kg)`, `${(newton / NEWTON_PER_POUND).toFixed(0)}${JOIN}lbf`),
@@ -51,6 +54,11 @@ export function inches(mm: number): string {
 /** `97.3°`. */
 export function degrees(value: number): string {
   return `${value.toFixed(1).replace(/^-0\.0$/u, '0.0')}°`;
+}
+
+/** Up to a whole number of steps; what is a whole number already, but for rounding, stays. */
+function roundUp(mm: number, step: number): number {
+  return Math.ceil(mm / step - 1e-9) * step;
 }
 
 function trimmed(value: number, decimals: number): string {

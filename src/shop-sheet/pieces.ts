@@ -1,3 +1,4 @@
+import type { Finding } from '../base/findings';
 import { html, type HtmlElement, type HtmlNode } from '../write/html';
 
 /** Text the maker wrote: shown as it is, kept apart from what stands around it whichever way its script runs, broken where it must. */
@@ -50,6 +51,11 @@ export function caution(...children: readonly HtmlNode[]): HtmlElement {
 
 export function list(...items: readonly (HtmlNode | readonly HtmlNode[])[]): HtmlElement {
   return html('ul', {}, ...items.map((item) => html('li', {}, ...(Array.isArray(item) ? (item as readonly HtmlNode[]) : [item as HtmlNode]))));
+}
+
+/** A finding in full: what was found, then what to do about it. */
+export function findingText({ message, hint }: Finding): HtmlNode[] {
+  return [theirs(message), '. What to do: ', theirs(hint), '.'];
 }
 
 /** Plain words with the right ending: `1 screw`, `4 screws`. */

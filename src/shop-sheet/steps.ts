@@ -4,7 +4,7 @@ import type { Finding } from '../base/findings';
 import { html, type HtmlElement, type HtmlNode } from '../write/html';
 import { clampOpening, clampThroat, gluedBoards } from './hardware';
 import { degrees } from './measures';
-import { caution, count, list, paragraph, theirs } from './pieces';
+import { caution, count, findingText, list, paragraph, theirs } from './pieces';
 import type { Shop } from './shop';
 import { angleAtWrap } from './summary';
 
@@ -25,7 +25,7 @@ export function steps(shop: Shop): HtmlElement[] {
 }
 
 function step(shop: Shop, id: StepId, title: string, content: readonly HtmlNode[]): HtmlElement {
-  const found = shop.plan.findings.filter((finding) => stepOf(finding) === id).map((finding) => html('p', { class: 'caution' }, html('strong', {}, 'For this job: '), theirs(finding.message), '. ', theirs(finding.hint), '.'));
+  const found = shop.plan.findings.filter((finding) => stepOf(finding) === id).map((finding) => html('p', { class: 'caution' }, html('strong', {}, 'For this job: '), ...findingText(finding)));
   return html('div', { class: 'step', id: `step-${id}` }, html('h3', {}, title), ...found, ...content);
 }
 
@@ -95,20 +95,21 @@ function setUp(shop: Shop): HtmlNode[] {
   const { bend, layout, say } = shop;
   const reach = layout.spine.thickness + layout.foot;
   const { held } = bend.legs;
+  const under = held < layout.spine.thickness ? 'the rear of the spine and under each foot' : 'each foot';
   const packing =
     held < reach
-      ? `The held leg reaches ${say.length(held)} back and the foot ${say.length(reach)}: lay packing of the same thickness as the sheet (${say.thickness(bend.section.thickness)}) under each foot${layout.spine.ears > 0 ? ' and each ear' : ''}, or the form rocks.`
+      ? `The held leg reaches ${say.length(held)} back and the foot ${say.length(reach)}: lay packing of the same thickness as the sheet (${say.thickness(bend.section.thickness)}) under ${under}${layout.spine.ears > 0 ? ' and each ear' : ''}, or the form rocks.`
       : `The held leg reaches under the whole foot${layout.spine.ears > 0 ? '; pack the ears up by the thickness of the sheet' : ''}.`;
   return [
     list(
       'Deburr every edge of the sheet. Mark the tangent line of the held leg on the inside face, and ends A and B.',
-      `Lay the sheet flat on a firm bench, inside face up, the tangent line about ${say.length(reach)} in from the bench’s edge so that the foot ends at that edge and the free leg lies inward; or turn it so that the free leg hangs out past the opposite edge, if your clamps reach.`,
+      `Lay the sheet flat on a firm bench, inside face up, the tangent line ${say.atLeast(reach)} in from the bench’s edge so that the foot ends at that edge and the free leg lies inward; or turn it so that the free leg hangs out past the opposite edge, if your clamps reach.`,
       'Stand the form on the sheet: one long edge of the spine with its front face on the tangent line, its lines A and B on the sheet’s ends, stations toward the free leg, the held leg back under the spine.',
       ...(bend.runs.length > 1
         ? [[`For each run, set the sheet’s edge to that run’s stretch of the form: `, ...bend.runs.flatMap((run, index): HtmlNode[] => [index > 0 ? '; ' : '', theirs(run.name), ` from ${say.length(run.from)} to ${say.length(run.to)}`]), '.']]
         : []),
       packing,
-      `Clamp ${layout.clampHoles.length > 0 ? 'through every hole' : ''}${layout.clampHoles.length > 0 && layout.spine.ears > 0 ? ' and ' : ''}${layout.spine.ears > 0 ? 'over both ears' : ''} to the bench: ${count(layout.clamps, 'clamp')}, each at least ${say.force(layout.clampForce / layout.clamps)}. They need a throat of ${say.length(clampThroat(shop))} and open ${say.length(clampOpening(shop))} plus the bench top.`,
+      `Clamp ${layout.clampHoles.length > 0 ? 'through every hole' : ''}${layout.clampHoles.length > 0 && layout.spine.ears > 0 ? ' and ' : ''}${layout.spine.ears > 0 ? 'over both ears' : ''} to the bench: ${count(layout.clamps, 'clamp')}, each at least ${say.force(layout.clampForce / layout.clamps)}. They need a throat of ${say.atLeast(clampThroat(shop))} and open ${say.atLeast(clampOpening(shop))} plus the bench top.`,
       'Try to rock the form backward by hand: it must not move.',
     ),
     caution('Cut sheet edges are sharp: cut-resistant gloves. The bench must not tip or slide: the pull lifts its front.'),
@@ -120,7 +121,7 @@ function wrap(shop: Shop): HtmlNode[] {
   const atWrap = angleAtWrap(shop);
   return [
     list(
-      `Set an angle gauge or bevel to ${degrees(180 - toDegrees(atWrap))} between the legs (${say.angle(atWrap)} from flat).`,
+      `Cut the angle gauge lettered ON THE FORM from the templates, or set a bevel to ${degrees(180 - toDegrees(atWrap))} between the legs (${say.angle(atWrap)} from flat).`,
       `Take hold of the free leg’s outer edge, ${say.length(bend.pull.lever)} from the tangent line, hands spread to the quarter points; a stiff batten clamped along the edge gives the fingers hold and spreads the pull. Expect ${say.force(bend.pull.handForce)} in all.`,
       'Pull up and over in one steady motion, keeping the sheet against the round edges; do not push near the bend.',
       `Stop when the gauge fits: ${say.angle(bend.wrap.chosen)} of wrap. The marks on the stations show where the sheet should leave the round edge.`,
@@ -135,7 +136,7 @@ function check(shop: Shop): HtmlNode[] {
   return [
     list(
       `Ease the leg back by ${say.angle(Math.max(0, atLeastZero(angleAtWrap(shop) - bend.angle)))}, until it pushes no more; only then loosen the clamps, a little each in turn.`,
-      `Check the angle: ${say.angle(bend.angle)} from flat (${degrees(180 - toDegrees(bend.angle))} between the legs). Check the radius: ${radii}.`,
+      `Check the angle with the gauge lettered FINISHED or a bevel: ${say.angle(bend.angle)} from flat (${degrees(180 - toDegrees(bend.angle))} between the legs). Check the radius: ${radii}.`,
       'Short of the angle: clamp up again and pull a little further. Too far: open it by hand over the edge of the bench. Note the wrap that gave the right angle on the form.',
     ),
     caution('A clamped, bent sheet can kick when a clamp is let off. Keep a hand on the leg, stand clear of the sheet’s end.'),

@@ -11,11 +11,13 @@ p, ul, ol { margin: 1.5mm 0; }
 ul { padding-left: 5mm; }
 li { margin: 0.8mm 0; break-inside: avoid; }
 .theirs { overflow-wrap: anywhere; }
+table .theirs { display: inline-block; min-width: 20mm; }
 .lead { font-size: 9pt; color: #333; }
 figure { margin: 2mm 0; break-inside: avoid; text-align: center; }
 figure svg { max-width: 100%; height: auto; stroke-linejoin: round; stroke-linecap: round; }
+figure svg text { paint-order: stroke; stroke: #fff; stroke-width: 0.5; }
 figcaption { font-size: 9pt; text-align: left; }
-table { border-collapse: collapse; width: 100%; margin: 2mm 0 3mm; font-size: 8.5pt; font-variant-numeric: tabular-nums; }
+table { break-inside: avoid; border-collapse: collapse; width: 100%; margin: 2mm 0 3mm; font-size: 8.5pt; font-variant-numeric: tabular-nums; }
 caption { text-align: left; font-weight: bold; padding: 0 0 1mm; break-after: avoid; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
@@ -37,7 +39,7 @@ a { color: inherit; }
   section h2 { margin-top: 0; }
   section.flow h2 { margin-top: 3mm; }
 }
-@media (max-width: 130mm) and (not print) {
+@media screen and (max-width: 130mm) {
   dl, .beside { grid-template-columns: 1fr; }
   dt { border-bottom: 0; }
   table { display: block; overflow-x: auto; }

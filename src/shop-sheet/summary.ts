@@ -2,7 +2,7 @@ import { angleFromWrap } from '../base/cone';
 import { toDegrees, toRadians } from '../base/angle';
 import { html, type HtmlElement, type HtmlNode } from '../write/html';
 import { degrees } from './measures';
-import { count, list, table, theirs } from './pieces';
+import { count, findingText, list, table, theirs } from './pieces';
 import type { Shop } from './shop';
 
 /** What the maker reads first: what is bent, how far to pull, how hard, with what held. */
@@ -62,7 +62,7 @@ function findingsFirst({ plan }: Shop): HtmlElement[] {
   if (plan.findings.length === 0) return [];
   return [
     html('h3', {}, 'Know before you start'),
-    list(...plan.findings.map((finding) => [html('strong', {}, finding.level === 'note' ? 'Note: ' : 'Warning: '), theirs(finding.message), '. ', theirs(finding.hint), '.'])),
+    list(...plan.findings.map((finding) => [html('strong', {}, finding.level === 'note' ? 'Note: ' : 'Warning: '), ...findingText(finding)])),
   ];
 }
 

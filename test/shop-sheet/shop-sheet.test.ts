@@ -237,6 +237,7 @@ describe('text from the job', () => {
     const [firstRun, secondRun] = base.bend?.runs ?? [];
     if (!base.bend || !base.layout || !firstRun || !secondRun) throw new Error('cannot be built');
     const renamed: Planned = {
+      ...base,
       job: { ...base.job, title: words },
       bend: { ...base.bend, runs: [{ ...firstRun, name: words }, secondRun] },
       layout: { ...base.layout, stations: base.layout.stations.map((station) => ({ ...station, ends: station.ends.map((end) => ({ ...end, run: words })) })) },
