@@ -1,18 +1,18 @@
 // Bundles the command line into dist/ and the page into one self-contained dist/bendbuck.html. Heavy parts of the command line stay
 // behind dynamic import() so that `plan` starts fast.
 import { createHash } from 'node:crypto';
-import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { build } from 'esbuild';
 
 const loader = { '.yaml': 'text', '.ttf': 'binary' };
 const common = { bundle: true, format: 'esm', minify: true, legalComments: 'none', logLevel: 'warning', loader };
 
-rmSync('dist', { recursive: true, force: true });
-
-await build({
+const program = await build({
   ...common,
   entryPoints: { main: 'src/cli/main.ts' },
   outdir: 'dist',
+  write: false,
   splitting: true,
   platform: 'node',
   target: 'node20',
@@ -27,4 +27,10 @@ const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base
 const policy = `default-src 'none'; script-src ${hash(script)}; style-src ${hash(style)}; img-src data:; base-uri 'none'; form-action 'none'`;
 const parts = { POLICY: policy, STYLE: style, SCRIPT: script };
 const html = readFileSync('src/page/index.html', 'utf8').replaceAll(/%(POLICY|STYLE|SCRIPT)%/g, (_, name) => parts[name]);
-writeFileSync('dist/bendbuck.html', html);
+
+// Everything is made before anything is replaced, and what an earlier build left is taken away last: a program that is running keeps its files.
+const files = new Map([...program.outputFiles.map(({ path, contents }) => [basename(path), contents]), ['bendbuck.html', html]]);
+mkdirSync('dist', { recursive: true });
+for (const [name, contents] of files) writeFileSync(`dist/${name}`, contents);
+chmodSync('dist/main.js', 0o755);
+for (const name of readdirSync('dist')) if (!files.has(name)) rmSync(`dist/${name}`, { recursive: true });

@@ -1,6 +1,5 @@
 import { open } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import { text as streamText } from 'node:stream/consumers';
 import { EXIT, Stop, type Io } from './io';
 
 /** Far more than the longest job that is read; the rest of a longer file is left alone. Bytes. */
@@ -8,18 +7,33 @@ const MOST = 1024 * 1024;
 
 /** The text of a job file, or of standard input for `-`. A file that cannot be read stops the command: the command line is wrong. */
 export async function readJobFile(io: Io, path: string): Promise<string> {
-  if (path === '-') return streamText(process.stdin);
   try {
+    if (path === '-') return decode(await firstBytes(process.stdin));
     const file = await open(resolve(io.cwd, path));
     try {
       const { buffer, bytesRead } = await file.read(Buffer.alloc(MOST), 0, MOST, 0);
-      return new TextDecoder('utf-8', { fatal: true }).decode(buffer.subarray(0, bytesRead));
+      return decode(buffer.subarray(0, bytesRead));
     } finally {
       await file.close();
     }
   } catch (problem) {
     throw new Stop(`${path}: ${whyUnreadable(problem)}`, EXIT.wrong);
   }
+}
+
+function decode(bytes: Uint8Array): string {
+  return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+}
+
+async function firstBytes(stream: NodeJS.ReadableStream): Promise<Uint8Array> {
+  const chunks: Buffer[] = [];
+  let length = 0;
+  for await (const chunk of stream) {
+    chunks.push(Buffer.from(chunk));
+    length += chunk.length;
+    if (length >= MOST) break;
+  }
+  return Buffer.concat(chunks).subarray(0, MOST);
 }
 
 function whyUnreadable(problem: unknown): string {

@@ -19,11 +19,12 @@ export async function page(io: Io, job: string | undefined, options: PageOptions
   const hash = job === undefined ? '' : `#job=${encodeURIComponent(await readJobFile(io, job))}`;
   const server = await serve(await readFile(PAGE, 'utf8'), port);
   const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
-  io.out(`The page is at ${address}\nIt is served to this machine only. Ctrl-C stops it.\n`);
-  if (options.open) openBrowser(address + hash);
-  await new Promise<void>((done) => {
+  const stopped = new Promise<void>((done) => {
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => server.close(() => done()).closeAllConnections());
   });
+  io.out(`The page is at ${address}\nIt is served to this machine only. Ctrl-C stops it.\n`);
+  if (options.open) openBrowser(address + hash);
+  await stopped;
   return EXIT.done;
 }
 

@@ -1,0 +1,58 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { parseJob } from '../../src/job/parse';
+import { changed, draftFrom, fromAddress, jobFileFrom, textAt, toAddress } from '../../src/page/draft';
+import { begin, edit, redo, settle, undo } from '../../src/page/history';
+import { tables } from '../helpers/starters';
+
+describe('drafts', () => {
+  it.each(readdirSync('templates'))('%s: fields and back give the same job', (name) => {
+    const text = readFileSync(`templates/${name}`, 'utf8');
+    expect(parseJob(jobFileFrom(draftFrom(text)), tables).job).toEqual(parseJob(text, tables).job);
+  });
+
+  it('the address carries the whole draft', () => {
+    for (const name of readdirSync('templates')) {
+      const draft = draftFrom(readFileSync(`templates/${name}`, 'utf8'));
+      expect(fromAddress(toAddress(draft))).toEqual(draft);
+    }
+    expect(fromAddress('#other')).toBeNull();
+    expect(fromAddress('#job=%E0%A4%A')).toBeNull();
+  });
+
+  it('no address, however mangled, throws', () => {
+    fc.assert(fc.property(fc.string(), (text) => void fromAddress(`#job=${text}`)));
+  });
+
+  it('a change leaves the rest alone, and undefined takes a thing out', () => {
+    const draft = { title: 'a', runs: [{ name: 'x' }, { name: 'y' }] };
+    const after = changed(draft, ['runs', 0, 'name'], 'z');
+    expect(textAt(after, ['runs', 0, 'name'])).toBe('z');
+    expect(textAt(draft, ['runs', 0, 'name'])).toBe('x');
+    expect(changed(after, ['runs', 0], undefined)).toEqual({ title: 'a', runs: [{ name: 'y' }] });
+    expect(changed({}, ['sheet', 'thickness'], '1.6')).toEqual({ sheet: { thickness: '1.6' } });
+  });
+
+  it('numbers become numbers, names stay text', () => {
+    expect(jobFileFrom({ title: '12', bend: { angle: '90', length: '1-1/2 in', radius: { from: '3', to: '3' } } })).toBe('title: "12"\nbend:\n  angle: 90\n  length: 1-1/2 in\n  radius: 3\n');
+  });
+});
+
+describe('undo and redo', () => {
+  it('take back a stretch of typing in one place at once', () => {
+    const typed = ['a', 'ab', 'abc'].reduce((history, text) => edit(history, text, 'title'), begin(''));
+    expect(undo(typed).present).toBe('');
+    expect(redo(undo(typed)).present).toBe('abc');
+    const later = edit(settle(typed), 'abcd', 'title');
+    expect(undo(later).present).toBe('abc');
+    expect(undo(begin('x')).present).toBe('x');
+    expect(redo(begin('x')).present).toBe('x');
+  });
+
+  it('a change after going back forgets what was ahead', () => {
+    const history = edit(undo(edit(edit(begin('a'), 'b', 'p'), 'c', 'q')), 'd', 'r');
+    expect(redo(history).present).toBe('d');
+    expect(undo(history).present).toBe('b');
+  });
+});
