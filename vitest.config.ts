@@ -3,8 +3,10 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
+    globalSetup: ['test/helpers/build.ts'],
+    setupFiles: ['test/helpers/setup.ts'],
     passWithNoTests: false,
-    testTimeout: 120_000,
+    testTimeout: 180_000,
     maxWorkers: 2,
   },
 });
