@@ -93,7 +93,8 @@ function drawPlanned(pen: Pen, plan: PlannedPage, prepared: readonly Prepared[],
 
 function namesOn(plan: PlannedPage, prepared: readonly Prepared[]): string {
   if (plan.kind === 'shared') return plan.placed.map(({ item }) => at(prepared, item).template.title).join(' · ');
-  return `${plan.tile.name} of ${at(prepared, plan.item).template.title}`;
+  const { title } = at(prepared, plan.item).template;
+  return pageCount(plan.grid) === 1 ? title : `${plan.tile.name} of ${title}`;
 }
 
 /** The front pages say where each drawing is, which depends on how many front pages there are: laid out again until that settles. */

@@ -1,0 +1,412 @@
+#!/usr/bin/python3
+"""Measures every templates.pdf below a folder in rendered pixels, as a maker would with a ruler, against its job's DXF files.
+
+    /usr/bin/python3 test/outside/check_pdf.py FOLDER
+
+Each PDF is rendered by pdftoppm (poppler) at 300 dots per inch, its texts are found by pdftotext, and the drawings it should show are
+read from the DXF files beside it by ezdxf: an independent reader of an independently written file. A PDF passes when
+  - qpdf --check has nothing to say, and the viewer is asked not to scale;
+  - on every page the check bars, level and upright, are 100 mm and 4 in long within 0.2 mm;
+  - the pages of every drawing that is spread over several, joined by the register marks found in their pixels, have no mark further
+    than 0.2 mm from its twin, and show the DXF's outline within 0.3 mm all the way round;
+  - at least three lengths, on different pages where the drawings fill as many, are those of the DXF within 0.2 mm.
+Among all the PDFs at least one drawing must cross four pages, two by two.
+Prints a line a file, then "N passed, N failed". Exit code 1 where one failed or none was found.
+"""
+
+import math
+import re
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+import ezdxf
+
+DPI = 300
+PIXEL = 25.4 / DPI  # mm
+POINT = 25.4 / 72  # mm
+DARK = bytes(1 if level < 128 else 0 for level in range(256))
+BARS = (100.0, 101.6)
+BAR_TOLERANCE = LENGTH_TOLERANCE = MARK_TOLERANCE = 0.2
+OUTLINE_TOLERANCE = 0.3
+# Height of a word's box over that of its capitals in DejaVu Sans: (ascent + descent)/capital = (1901 + 483)/1493 in its tables.
+LINE_HEIGHT = 2384 / 1493
+# A cut line is up to 0.35 mm wide; a tick standing on it makes it look wider for a moment.
+WIDEST_LINE = 0.6
+
+
+class Page:
+    """One rendered page: dark or not, in mm from its lower left corner, and its words with their boxes."""
+
+    def __init__(self, picture, words):
+        header = re.match(rb"P5\s+(\d+)\s+(\d+)\s+255\s", picture)
+        self.width, self.height = int(header[1]), int(header[2])
+        self.dark = picture[header.end():].translate(DARK)
+        self.words = words
+
+    def is_dark(self, x, y):
+        column, row = int(x / PIXEL), self.height - 1 - int(y / PIXEL)
+        return 0 <= column < self.width and 0 <= row < self.height and self.dark[row * self.width + column] == 1
+
+    def level_runs(self, shortest):
+        for row in range(self.height):
+            for run in re.finditer(rb"\x01{%d,}" % int(shortest / PIXEL), self.dark[row * self.width:(row + 1) * self.width]):
+                yield row, (run.end() - run.start()) * PIXEL
+
+    def upright_runs(self, shortest):
+        for column in range(int(40 / PIXEL)):
+            for run in re.finditer(rb"\x01{%d,}" % int(shortest / PIXEL), self.dark[column::self.width]):
+                yield column, (run.end() - run.start()) * PIXEL
+
+    def line_near(self, x, y, nx, ny, reach):
+        """Middle and width of the dark line nearest a point along a direction, mm from the point; None where there is none."""
+        step = PIXEL / 4
+        count = int(reach / step)
+        shades = [self.is_dark(x + index * step * nx, y + index * step * ny) for index in range(-count, count + 1)]
+        runs, start = [], None
+        for index, dark in enumerate([*shades, False]):
+            if dark and start is None:
+                start = index
+            elif not dark and start is not None:
+                runs.append((start - count, index - 1 - count))
+                start = None
+        if not runs:
+            return None
+        first, last = min(runs, key=lambda run: max(run[0], -run[1], 0))
+        return (first + last) / 2 * step, (last - first + 1) * step
+
+
+def read_pages(path, scratch):
+    subprocess.run(["pdftoppm", "-r", str(DPI), "-gray", str(path), str(scratch / "page")], check=True)
+    text = subprocess.run(["pdftotext", "-bbox", str(path), "-"], check=True, capture_output=True, text=True).stdout
+    pictures = sorted(scratch.glob("page*.pgm"))
+    pages = []
+    for picture, part in zip(pictures, text.split("<page ")[1:]):
+        height = float(re.search(r'height="([\d.]+)"', part)[1])
+        words = [
+            (word, float(x1) * POINT, (height - float(y2)) * POINT, float(x2) * POINT, (height - float(y1)) * POINT)
+            for x1, y1, x2, y2, word in re.findall(r'<word xMin="([-\d.]+)" yMin="([-\d.]+)" xMax="([-\d.]+)" yMax="([-\d.]+)">(.*?)</word>', part)
+        ]
+        pages.append(Page(picture.read_bytes(), words))
+        picture.unlink()
+    return pages
+
+
+def bar_faults(number, page):
+    for name, runs in (("level", page.level_runs(95)), ("upright", page.upright_runs(95))):
+        # A bar is over a mm thick: the same length on more than ten lines of pixels running.
+        lengths = {}
+        for _, length in runs:
+            if length < 110:
+                lengths[round(length, 3)] = lengths.get(round(length, 3), 0) + 1
+        found = sorted(length for length, lines in lengths.items() if lines > 10)
+        if len(found) != 2 or any(abs(have - want) > BAR_TOLERANCE for have, want in zip(found, BARS)):
+            yield f"page {number}: {name} check bars measure {found} mm, not {BARS}"
+
+
+def find_mark(page, x, y):
+    """Middle of the register mark (a cross in a ring) nearest to where its name says it is."""
+    arms = [(step * 0.25, 0.0) for step in range(-15, 16)] + [(0.0, step * 0.25) for step in range(-15, 16)]
+    ring = [(1.5 * math.cos(turn * math.pi / 18), 1.5 * math.sin(turn * math.pi / 18)) for turn in range(36)]
+    best, places = -1, []
+    for right in range(-30, 31):
+        for up in range(-30, 31):
+            px, py = x + right * PIXEL, y + up * PIXEL
+            score = sum(page.is_dark(px + dx, py + dy) for dx, dy in arms[::3])
+            if score < 12:
+                continue
+            score = sum(page.is_dark(px + dx, py + dy) for dx, dy in arms) + sum(page.is_dark(px + dx, py + dy) for dx, dy in ring)
+            if score > best:
+                best, places = score, []
+            if score == best:
+                places.append((px, py))
+    if not places:
+        return None
+    return sum(px for px, _ in places) / len(places), sum(py for _, py in places) / len(places)
+
+
+def side_by_side(pair):
+    """Whether two pages, as in A1-A2, are of one row."""
+    first, second = (re.sub(r"\d", "", name) for name in pair.split("-"))
+    return first == second
+
+
+def marks_of(page, tile):
+    """Register marks by the pair of pages they join: {"A1-A2": [(x, y), …]}, in order along the seam."""
+    found = {}
+    for word, x1, y1, x2, y2 in page.words:
+        pair = re.fullmatch(r"([A-Z]+\d+)-([A-Z]+\d+)", word)
+        if not pair or tile not in pair.groups():
+            continue
+        # The name stands beside its mark, on the side that is still seen when the pages are joined.
+        upper_left = tile == pair[1]
+        baseline = y1 + (y2 - y1) * 0.2
+        if side_by_side(word):
+            guess = (x2 + 2.2 if upper_left else x1 - 2.2, baseline - 0.7)
+        else:
+            guess = (x1 - 2.0, baseline - 0.7 if upper_left else baseline + 2.6)
+        mark = find_mark(page, *guess)
+        if mark is None:
+            raise ValueError(f"{tile}: no register mark at the name {word}")
+        found.setdefault(word, []).append(mark)
+    return {pair: sorted(marks, key=lambda mark: mark[1 if side_by_side(pair) else 0]) for pair, marks in found.items()}
+
+
+def join(tiles):
+    """Where each page lies on the first one, by the marks both show: {tile: (dx, dy)}, and the furthest a mark is from its twin."""
+    marks = {tile: marks_of(page, tile) for tile, page in tiles.items()}
+    shifts = {}
+    for pair in {pair for own in marks.values() for pair in own}:
+        here, there = pair.split("-")
+        own, other = marks[here][pair], marks[there][pair]
+        if len(own) != len(other) or len(own) < 2:
+            raise ValueError(f"{pair}: {len(own)} marks on {here}, {len(other)} on {there}")
+        shifts[here, there] = [(a[0] - b[0], a[1] - b[1]) for a, b in zip(own, other)]
+    placed = {next(iter(tiles)): (0.0, 0.0)}
+    for _ in tiles:
+        for (here, there), shift in sorted(shifts.items()):
+            dx, dy = (sum(axis) / len(shift) for axis in zip(*shift))
+            if here in placed and there not in placed:
+                placed[there] = (placed[here][0] + dx, placed[here][1] + dy)
+            elif there in placed and here not in placed:
+                placed[here] = (placed[there][0] - dx, placed[there][1] - dy)
+    if set(placed) != set(tiles):
+        raise ValueError(f"pages {sorted(set(tiles) - set(placed))} are joined to nothing")
+    apart = [math.dist(one, (placed[there][0] - placed[here][0], placed[there][1] - placed[here][1])) for (here, there), shift in shifts.items() for one in shift]
+    return placed, max(apart, default=0.0)
+
+
+class Joined:
+    """Several pages as one picture, in the first one's coordinates."""
+
+    def __init__(self, tiles, placed):
+        self.parts = [(page, placed[tile]) for tile, page in tiles.items()]
+        # What of a page is drawing: not its blank edge, the bars on the left or the names below.
+        self.edge = (19.0, 35.0, 8.0)  # left, bottom, right and top, mm
+
+    def part_at(self, x, y):
+        """The page that shows a point furthest from the edges of its drawing, and the point on it."""
+        left, bottom, rest = self.edge
+        best, room = None, 0.5
+        for page, (dx, dy) in self.parts:
+            px, py = x - dx, y - dy
+            clear = min(px - left, py - bottom, page.width * PIXEL - rest - px, page.height * PIXEL - rest - py)
+            if clear > room:
+                best, room = (page, px, py), clear
+        return best
+
+    def is_dark(self, x, y):
+        part = self.part_at(x, y)
+        return part is not None and part[0].is_dark(part[1], part[2])
+
+    def line_near(self, x, y, nx, ny, reach):
+        part = self.part_at(x, y)
+        return part and part[0].line_near(part[1], part[2], nx, ny, reach)
+
+
+def outline_points(dxf, spacing):
+    """Points every so often along the outline, with the direction across it."""
+    points = []
+    for entity in dxf.modelspace().query("POLYLINE"):
+        if entity.dxf.layer != "outline":
+            continue
+        for part in entity.virtual_entities():
+            if part.dxftype() == "LINE":
+                start, end = part.dxf.start, part.dxf.end
+                length = start.distance(end)
+                nx, ny = -(end.y - start.y) / length, (end.x - start.x) / length
+                for index in range(int(length / spacing)):
+                    share = (index + 0.5) * spacing / length
+                    points.append((start.x + share * (end.x - start.x), start.y + share * (end.y - start.y), nx, ny))
+            else:
+                turn = (part.dxf.end_angle - part.dxf.start_angle) % 360 or 360
+                for index in range(int(math.radians(turn) * part.dxf.radius / spacing)):
+                    angle = math.radians(part.dxf.start_angle) + (index + 0.5) * spacing / part.dxf.radius
+                    nx, ny = math.cos(angle), math.sin(angle)
+                    points.append((part.dxf.center.x + part.dxf.radius * nx, part.dxf.center.y + part.dxf.radius * ny, nx, ny))
+    return points
+
+
+def align(picture, dxf, words):
+    """The quarter turn and shift that lay the DXF's outline on the picture: by a label both have, then by the ink under the outline."""
+    points = outline_points(dxf, 4.0)
+    best = (-1.0, None)
+    labels = [(text.dxf.text, text) for text in dxf.modelspace().query("TEXT")]
+    for label, text in labels:
+        # The same word may stand in a caption: the label is the one of the right height, lying or upright.
+        tall = LINE_HEIGHT * text.dxf.height
+        spots = [spot for spot in words if spot[0] == label and min(abs(spot[4] - spot[2] - tall), abs(spot[3] - spot[1] - tall)) < 0.2]
+        if len(spots) != 1 or sum(name == label for name, _ in labels) != 1:
+            continue
+        _, x1, y1, x2, y2 = spots[0]
+        anchor = text.dxf.align_point if text.dxf.hasattr("align_point") else text.dxf.insert
+        lean = math.radians(text.dxf.rotation)
+        middle = (anchor.x - text.dxf.height / 2 * math.sin(lean), anchor.y + text.dxf.height / 2 * math.cos(lean))
+        for turned in (False, True):
+            turn = (lambda x, y: (-y, x)) if turned else (lambda x, y: (x, y))
+            lie = [turn(x, y) for x, y, _, _ in points]
+            mx, my = turn(*middle)
+            sx, sy = (x1 + x2) / 2 - mx, (y1 + y2) / 2 - my
+            for reach, step, thinned in ((3.0, 0.25, 5), (0.3, 0.05, 1)):
+                count = round(reach / step)
+                scored = [
+                    (sum(picture.is_dark(x + sx + a * step, y + sy + b * step) for x, y in lie[::thinned]) / len(lie[::thinned]), -abs(a) - abs(b), a, b)
+                    for a in range(-count, count + 1)
+                    for b in range(-count, count + 1)
+                ]
+                # The middle of all the shifts that do as well: the line is wider than a step.
+                top = max(score for score, *_ in scored)
+                good = [(a, b) for score, _, a, b in scored if score >= top - 1e-9]
+                sx += sum(a for a, _ in good) / len(good) * step
+                sy += sum(b for _, b in good) / len(good) * step
+            if top > best[0]:
+                best = (top, (turn, sx, sy))
+        if best[0] > 0.9:
+            break
+    if best[0] < 0.5:
+        raise ValueError(f"its outline is not to be found on the page (best {best[0]:.2f})")
+    return best[1]
+
+
+def outline_error(picture, dxf, lay):
+    """Furthest the printed outline strays from the DXF's, mm, and the share of it that was seen clear of ticks."""
+    turn, sx, sy = lay
+    points = outline_points(dxf, 1.0)
+    errors = []
+    for x, y, nx, ny in points:
+        px, py = turn(x, y)
+        line = picture.line_near(px + sx, py + sy, *turn(nx, ny), 1.5)
+        if line is None:
+            raise ValueError(f"no line where the outline runs through ({x:.1f}, {y:.1f})")
+        if line[1] <= WIDEST_LINE:
+            errors.append(abs(line[0]))
+    return max(errors, default=math.inf), len(errors) / len(points)
+
+
+def lengths_of(dxf):
+    """Known lengths, each between two points of lines: across holes, clear of their crosses, and across the outline, clear of corners."""
+    for circle in dxf.modelspace().query("CIRCLE"):
+        if circle.dxf.layer == "hole" and circle.dxf.radius > 5:
+            for angle in (20, 70, 110, 160):
+                dx, dy = math.cos(math.radians(angle)) * circle.dxf.radius, math.sin(math.radians(angle)) * circle.dxf.radius
+                yield (circle.dxf.center.x - dx, circle.dxf.center.y - dy), (circle.dxf.center.x + dx, circle.dxf.center.y + dy)
+    for entity in dxf.modelspace().query("POLYLINE"):
+        if entity.dxf.layer != "outline":
+            continue
+        corners = [vertex.dxf.location for vertex in entity.vertices]
+        if len(corners) == 2:
+            # A half disc: chords square to its straight edge, and along it.
+            left, right = sorted(corners, key=lambda corner: corner.x)
+            radius, cx, cy = (right.x - left.x) / 2, (left.x + right.x) / 2, left.y
+            for share in (-0.83, -0.17, 0.17, 0.83):
+                yield (cx + share * radius, cy), (cx + share * radius, cy + radius * math.sqrt(1 - share**2))
+            for share in (0.07, 0.93):
+                half = radius * math.sqrt(1 - share**2)
+                yield (cx - half, cy + share * radius), (cx + half, cy + share * radius)
+        elif len(corners) == 4 and not any(vertex.dxf.bulge for vertex in entity.vertices):
+            for a, b, c, d in ((corners[i - 4], corners[i - 3], corners[i - 2], corners[i - 1]) for i in (0, 1)):
+                for share in (0.07, 0.17, 0.83, 0.93):
+                    yield (a.x + share * (b.x - a.x), a.y + share * (b.y - a.y)), (d.x + share * (c.x - d.x), d.y + share * (c.y - d.y))
+
+
+def measure_lengths(picture, dxf, lay):
+    """(page, expected, measured) of each known length that one page shows whole, both its lines clear of ticks."""
+    turn, sx, sy = lay
+    for start, end in lengths_of(dxf):
+        (x1, y1), (x2, y2) = turn(*start), turn(*end)
+        ends = [picture.part_at(x + sx, y + sy) for x, y in ((x1, y1), (x2, y2))]
+        if None in ends or ends[0][0] is not ends[1][0]:
+            continue
+        length = math.dist(start, end)
+        nx, ny = (x2 - x1) / length, (y2 - y1) / length
+        first, last = (page.line_near(x, y, nx, ny, 1.5) for page, x, y in ends)
+        if first and last and max(first[1], last[1]) <= WIDEST_LINE:
+            yield ends[0][0], length, length + last[0] - first[0]
+
+
+def check(path, scratch):
+    """What is wrong with a PDF, and what was measured on it."""
+    quiet = subprocess.run(["qpdf", "--check", str(path)], capture_output=True, text=True)
+    if quiet.returncode != 0:
+        yield f"qpdf: {quiet.stdout}{quiet.stderr}", ""
+    if b"/PrintScaling /None" not in subprocess.run(["qpdf", "--qdf", "--object-streams=disable", str(path), "-"], capture_output=True).stdout:
+        yield "viewers may scale it", ""
+    pages = read_pages(path, scratch)
+    for number, page in enumerate(pages, 1):
+        yield from ((fault, "") for fault in bar_faults(number, page))
+    yield "", f"{len(pages)} pages, bars right"
+
+    lengths, across = [], 0
+    for part in sorted((path.parent / "parts").glob("*.dxf")):
+        dxf = ezdxf.readfile(part)
+        name = part.stem
+        try:
+            tiles = pages_showing(pages, name)
+            placed, worst = join(tiles)
+            picture = Joined(tiles, placed)
+            if worst > MARK_TOLERANCE:
+                yield f"{name}: register marks up to {worst:.2f} mm apart", ""
+            words = [(word, x1 + dx, y1 + dy, x2 + dx, y2 + dy) for tile, page in tiles.items() for dx, dy in [placed[tile]] for word, x1, y1, x2, y2 in page.words if y1 > 35]
+            lay = align(picture, dxf, words)
+            error, seen = outline_error(picture, dxf, lay)
+            if error > OUTLINE_TOLERANCE or seen < 0.6:
+                yield f"{name}: outline strays {error:.2f} mm, {seen:.0%} of it seen", ""
+            lengths += measure_lengths(picture, dxf, lay)
+            rows = {re.sub(r"\d", "", tile) for tile in tiles}
+            across = max(across, len(tiles) if len(rows) > 1 and len(tiles) > len(rows) else 0)
+            yield "", f"{name} on {len(tiles)}: marks {worst:.3f}, outline {error:.3f} mm ({seen:.0%} seen)"
+        except ValueError as problem:
+            yield f"{name}: {problem}", ""
+    wrong = [(want, have) for _, want, have in lengths if abs(have - want) > LENGTH_TOLERANCE]
+    yield from ((f"{want:.2f} mm measures {have:.2f} mm", "") for want, have in wrong)
+    if len(lengths) < 3:
+        yield f"only {len(lengths)} lengths could be measured", ""
+    else:
+        on = len({id(page) for page, *_ in lengths})
+        yield "", f"{len(lengths)} lengths on {on} pages within {max(abs(have - want) for _, want, have in lengths):.3f} mm"
+    yield "", f"across {across}"
+
+
+def pages_showing(pages, name):
+    """The pages of a part, {place: page}, by their feet: `B2 of Station S1`, or its name alone where it is whole on one page."""
+    tiles = {}
+    for page in pages[1:]:
+        # The line that begins highest of all below the drawing, at the page's margin.
+        start = max((word for word in page.words if word[1] < 8 and word[2] < 34), key=lambda word: word[2])
+        foot = [word for word, _, y1, _, _ in page.words if abs(y1 - start[2]) < 0.1]
+        place = foot[0] if foot[1:2] == ["of"] else None
+        if name.lower() in (word.lower() for word in (foot[-1:] if place else foot)):
+            tiles[place or "A1"] = page
+    if not tiles:
+        raise ValueError("no page names it")
+    return tiles
+
+
+def main(arguments):
+    if len(arguments) != 1:
+        print(__doc__)
+        return 1
+    folder = Path(arguments[0])
+    paths = sorted(folder.rglob("templates.pdf"))
+    failed, across = 0, 0
+    for path in paths:
+        with tempfile.TemporaryDirectory() as scratch:
+            outcome = list(check(path, Path(scratch)))
+        faults = [fault for fault, _ in outcome if fault]
+        across = max([across, *(int(said.split()[1]) for _, said in outcome if said.startswith("across"))])
+        failed += bool(faults)
+        print(f"{'FAIL' if faults else 'ok  '} {path.relative_to(folder)}")
+        for line in [*faults, *(said for _, said in outcome if said and not said.startswith("across"))]:
+            print(f"       {line}")
+    if not paths:
+        print(f"FAIL no templates.pdf below {folder}")
+    # One more check than there are files.
+    print(f"{'ok  ' if across >= 4 else 'FAIL'} a drawing crosses four pages, two by two")
+    failed += across < 4
+    print(f"{len(paths) + 1 - failed} passed, {failed} failed")
+    return 1 if failed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
