@@ -7,6 +7,8 @@ import type { Finding } from './base/findings';
 export interface Plan {
   readonly title: string;
   readonly sheet: PlanSheet | null;
+  /** Trial strips and what they change; null without. */
+  readonly trials: PlanTrials | null;
   readonly bend: PlanBend | null;
   readonly runs: readonly PlanRun[];
   readonly effort: PlanEffort | null;
@@ -26,6 +28,33 @@ export interface PlanSheet {
   readonly hardening: { readonly strength: number; readonly exponent: number } | null;
   /** Factor on the flow curve from trial strips; 1 without. */
   readonly factor: number;
+}
+
+/** Trial strips against the tables' flow curve. Angles in degrees. */
+export interface PlanTrials {
+  readonly strips: readonly PlanStrip[];
+  /** Least squares on the curvature left; used for the whole plan. */
+  readonly factor: number;
+  /** The least and the greatest of the strips' own factors. */
+  readonly spread: { readonly low: number; readonly high: number };
+  /** The bend by the tables alone, and at either end of the spread; null where no such bend exists. */
+  readonly effect: { readonly tables: PlanAtFactor | null; readonly low: PlanAtFactor | null; readonly high: PlanAtFactor | null };
+}
+
+export interface PlanStrip {
+  readonly radius: number;
+  readonly bent: number;
+  readonly left: number;
+  readonly width: number | null;
+  /** The factor that reproduces this strip alone. */
+  readonly factor: number;
+}
+
+export interface PlanAtFactor {
+  readonly form: Ends;
+  readonly finished: Ends;
+  /** The chosen wrap, degrees. */
+  readonly wrap: number;
 }
 
 export interface Ends {

@@ -2,11 +2,12 @@ import { radiusAtCentre } from './base/cone';
 import { toDegrees } from './base/angle';
 import type { Finding } from './base/findings';
 import type { BendPlan } from './bend/bend-plan';
+import type { BendAtFactor } from './bend/trial-fit';
 import type { Backing, DrivenScrew, FixtureLayout, Station } from './fixture/fixture';
 import { developBlank } from './form/blank';
 import type { Job } from './job/job';
 import { flattenLoop } from './base/flatten';
-import type { Ends, Plan, PlanBend, PlanBlank, PlanEffort, PlanScrew, PlanScrewHole, PlanSpine, PlanStation } from './plan';
+import type { Ends, Plan, PlanAtFactor, PlanBend, PlanBlank, PlanEffort, PlanScrew, PlanScrewHole, PlanSpine, PlanStation, PlanTrials } from './plan';
 
 /** Chord error of the blank's arcs in the plan, mm: a tenth of what a scriber shows. */
 const BLANK_CHORD_ERROR = 0.01;
@@ -24,6 +25,7 @@ export function toPlan(job: Job, bend: BendPlan | null, layout: FixtureLayout | 
       hardening: bend.metal.hardening,
       factor: bend.factor,
     },
+    trials: bend?.trials ? planTrials(bend.trials) : null,
     bend: bend && planBendSection(bend),
     runs: bend ? bend.runs.map(({ name, from, to, moment }) => ({ name, from, to, moment })) : [],
     effort: bend && layout && planEffort(bend, layout, job),
@@ -32,6 +34,16 @@ export function toPlan(job: Job, bend: BendPlan | null, layout: FixtureLayout | 
     backings: layout ? layout.backings.map(({ screws, ...backing }) => ({ ...backing, screws: screws.map(planScrew) })) : [],
     blank: bend && planBlank(bend),
     findings,
+  };
+}
+
+function planTrials({ strips, factor, spread, effect }: NonNullable<BendPlan['trials']>): PlanTrials {
+  const atFactor = (at: BendAtFactor | null): PlanAtFactor | null => at && { ...at, wrap: toDegrees(at.wrap) };
+  return {
+    strips: strips.map(({ bent, left, ...strip }) => ({ ...strip, bent: toDegrees(bent), left: toDegrees(left) })),
+    factor,
+    spread,
+    effect: { tables: atFactor(effect.tables), low: atFactor(effect.low), high: atFactor(effect.high) },
   };
 }
 

@@ -1,6 +1,6 @@
 import { curvatureRadiusAt, radiusAt, type Cone } from '../base/cone';
 import { InternalError } from '../base/errors';
-import type { Staged } from '../base/findings';
+import { hasErrors, type Staged } from '../base/findings';
 import type { Job } from '../job/job';
 import { findMetal } from '../tables/look-up';
 import type { Tables } from '../tables/tables';
@@ -11,17 +11,22 @@ import { checkBend } from './limits';
 import { neutralFactor } from './neutral';
 import { sectionOf, type Section } from './section';
 import { midRadius, shapeBend } from './shape';
+import { fitTrials } from './trial';
+import { effectOfTrials } from './trial-effect';
+import { checkDiscs } from './trial-findings';
 
 /** Job → what bending asks of the form. Null where the bend cannot exist; the findings say why. */
 export function planBend(job: Job, tables: Tables): Staged<BendPlan | null> {
   const metal = findMetal(tables, job.sheet.material);
   if (!metal) throw new InternalError(`job names a metal that is not in the tables: ${job.sheet.material}`);
-  const factor = 1;
+  const { value: fit, findings: fitFindings } = fitTrials(job.trials, metal, job.sheet.thickness);
+  if (hasErrors(fitFindings)) return { value: null, findings: fitFindings };
+  const factor = fit?.factor ?? 1;
   const section = sectionOf(metal, job.sheet.thickness, factor);
   const { angle, length, legs } = job.bend;
 
   const { value: shape, findings: impossible } = shapeBend(job, section);
-  if (!shape) return { value: null, findings: impossible };
+  if (!shape) return { value: null, findings: [...fitFindings, ...impossible] };
   const { finished, form, finishedWrap, wrap } = shape;
 
   const twistAt = (x: number): number => (wrap.chosen * midRadius(form, section, x)) / midRadius(finished, section, x) - finishedWrap;
@@ -35,6 +40,7 @@ export function planBend(job: Job, tables: Tables): Staged<BendPlan | null> {
     metal,
     section,
     factor,
+    trials: fit && { ...fit, effect: effectOfTrials(job, metal, fit) },
     angle,
     length,
     legs,
@@ -51,7 +57,7 @@ export function planBend(job: Job, tables: Tables): Staged<BendPlan | null> {
     runs,
     pull: pullFor(Math.max(...runs.map((run) => run.moment)), job),
   };
-  return { value: bend, findings: checkBend(bend, job, tables.rules) };
+  return { value: bend, findings: [...fitFindings, ...(fit ? checkDiscs(bend, fit) : []), ...checkBend(bend, job, tables.rules)] };
 }
 
 /** Strain of the outside fibre on the form: t/(2R + t) with R the inside radius of curvature. */

@@ -73,6 +73,8 @@ export interface Job {
   };
   /** Neutral-line factor K (0…0.5) where the maker sets his own; null for DIN 6935. */
   readonly neutral: number | null;
+  /** Strips of the job's own sheet, bent and measured; empty without. */
+  readonly trials: readonly Trial[];
   readonly paper: PaperChoice;
 }
 
@@ -81,6 +83,27 @@ export interface Run {
   readonly name: string;
   readonly from: number;
   readonly to: number;
+}
+
+/** A strip of the job's sheet bent round a disc and let go. */
+export interface Trial {
+  /** Of the disc, mm. */
+  readonly radius: number;
+  /** Turn away from flat between the strip's legs while held on the disc, and after it was let go, radians. */
+  readonly bent: number;
+  readonly left: number;
+  /** Width of the strip, mm; null where it was not said. */
+  readonly width: number | null;
+}
+
+/** A piece of board left over from other work, used before a whole board is. */
+export interface Offcut {
+  /** Id of a row of `shared/boards.json`. */
+  readonly stock: string;
+  readonly width: number;
+  readonly length: number;
+  /** As measured, mm; null where it is as thick as the job's boards of its kind. */
+  readonly thickness: number | null;
 }
 
 export interface BoardChoice {

@@ -6,7 +6,7 @@ import { findMetal, gaugeThickness } from '../tables/look-up';
 import type { Metal } from '../tables/schema';
 import type { Tables } from '../tables/tables';
 import { show, shorten, UNPRINTABLE } from './explain';
-import { paperOrientations, paperSizes, type BoardChoice, type Job, type PaperChoice, type Run } from './job';
+import { paperOrientations, paperSizes, type BoardChoice, type Job, type PaperChoice, type Run, type Trial } from './job';
 import { pathText, type Path } from './path';
 
 /** What may be asked of a length, mm. Outside it the number is a slip of the pen, whatever the rest of the job says. */
@@ -21,6 +21,10 @@ const RADIUS: Range = { min: 1, max: 3000 };
 const LEG: Range = { min: 1, max: 3000 };
 const BOARD: Range = { min: 2, max: 100 };
 const ANGLE: Range = { min: 1, max: 179 };
+/** Degrees: less cannot be measured well enough, more cannot be reached on a disc and read. */
+const TRIAL_BENT: Range = { min: 5, max: 179 };
+const TRIAL_LEFT: Range = { min: 0, max: 179 };
+const TRIAL_WIDTH: Range = { min: 1, max: 500 };
 
 /** Characters that leave no mark on paper. */
 const INVISIBLE = /[\p{Cf}\p{Z}]/gu;
@@ -71,6 +75,7 @@ export function readJob(data: unknown, tables: Tables): { readonly job: Job; rea
       maxLeverage: reader.length(['effort', 'maxLeverage'], { min: 0, max: 3000 }) ?? null,
     },
     neutral: reader.number(['neutral'], { min: 0.2, max: 0.5 }) ?? null,
+    trials: trialsOf(reader),
     paper: readPaper(reader),
   };
   return { job, findings: reader.findings };
@@ -131,6 +136,26 @@ function readBoards(reader: Reader, tables: Tables): Job['board'] {
     return { stock: reader.named([...path, 'stock'], 'board', tables.boards) ?? stock, thickness: reader.length([...path, 'thickness'], BOARD) ?? null };
   };
   return { spine: choose('spine'), stations: choose('stations'), backing: choose('backing') };
+}
+
+/** Trial strips alone, from data shaped as a job file: `units` and `trials`. Finds what {@link readJob} would find in them. */
+export function readTrials(data: { readonly units: LengthUnit; readonly trials: readonly unknown[] }): { readonly trials: readonly Trial[]; readonly findings: readonly Finding[] } {
+  const reader = new Reader(data);
+  return { trials: trialsOf(reader), findings: reader.findings };
+}
+
+function trialsOf(reader: Reader): Trial[] {
+  const entries = reader.at(['trials']);
+  if (!Array.isArray(entries)) return [];
+  return entries.map((_, index): Trial => {
+    const path = ['trials', index];
+    return {
+      radius: reader.length([...path, 'radius'], RADIUS) ?? NaN,
+      bent: toRadians(reader.number([...path, 'bent'], TRIAL_BENT) ?? NaN),
+      left: toRadians(reader.number([...path, 'left'], TRIAL_LEFT) ?? NaN),
+      width: reader.length([...path, 'width'], TRIAL_WIDTH) ?? null,
+    };
+  });
 }
 
 /** Blank edge of desk and office printers: 6 mm, 1/4 in, and a little over (common practice). */

@@ -90,6 +90,19 @@ export const jobFileSchema = z
       .optional()
       .meta({ description: 'How hard the maker pulls' }),
     neutral: number('Neutral-line factor K, where you use your own instead of DIN 6935’s').optional(),
+    trials: z
+      .array(
+        z.strictObject({
+          radius: lengthOf('Radius of the disc the strip was bent round'),
+          bent: number('Degrees turned from flat while held on the disc'),
+          left: number('Degrees turned from flat after it was let go'),
+          width: lengthOf('Width of the strip: at least 8 times its thickness').optional(),
+        }),
+      )
+      .min(1)
+      .max(20)
+      .optional()
+      .meta({ description: 'Strips of your own sheet, bent and measured: they set the springback in place of the tables’' }),
     paper: z
       .strictObject({
         size: z.enum(paperSizes).optional().meta({ description: 'Paper for the full-size drawings: A4 for jobs in mm, letter for jobs in inches unless said' }),
