@@ -112,8 +112,8 @@ function Runs({ draft, findings, change, settle }: FieldsProps): JSX.Element {
           <FieldRow field={{ path: ['runs', index, 'name'], label: `Run ${index + 1}`, unit: '' }} {...{ draft, findings, change, settle }} />
           <FieldRow field={{ path: ['runs', index, 'from'], label: 'from', unit: 'length' }} {...{ draft, findings, change, settle }} />
           <FieldRow field={{ path: ['runs', index, 'to'], label: 'to', unit: 'length' }} {...{ draft, findings, change, settle }} />
-          <button type="button" onClick={() => remove(index)} aria-label={`Take run ${index + 1} out`}>
-            take out
+          <button type="button" onClick={() => remove(index)}>
+            Take run {index + 1} out
           </button>
         </div>
       ))}

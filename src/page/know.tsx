@@ -9,6 +9,7 @@ export function Know({ form, findings, stale }: { form: Form | null; findings: r
   return (
     <section class="know" aria-labelledby="know">
       <h2 id="know">What you must know</h2>
+      {form && stale ? <p class="quiet">The last form that could be built; your change is not in it yet.</p> : null}
       {form ? <Numbers form={form} stale={stale} /> : null}
       <Findings findings={findings} />
       <p class="caution">

@@ -1,0 +1,227 @@
+// The page in real Chromium: node test/outside/check_page.mjs FOLDER, where FOLDER holds what `make` wrote for each starter, by its name.
+// Each starter loads, every input can be edited, every download is what `make` writes, by keyboard alone, with axe's eyes; nothing is
+// fetched from anywhere and nothing complains. Ends with "N passed, N failed".
+import { createRequire } from 'node:module';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { basename, join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { unzipSync } from 'fflate';
+import { chromium } from 'playwright-core';
+
+const made = resolve(process.argv[2] ?? 'out');
+const page = pathToFileURL(resolve('dist/bendbuck.html')).href;
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const starters = readdirSync('templates').map((name) => basename(name, '.yaml'));
+const folder = mkdtempSync(join(tmpdir(), 'page-check-'));
+let [passed, failed] = [0, 0];
+
+const only = process.argv[3];
+
+async function check(name, run) {
+  if (only && !name.includes(only)) return;
+  try {
+    await run();
+    passed++;
+    console.log(`ok   ${name}`);
+  } catch (problem) {
+    failed++;
+    console.log(`FAIL ${name}: ${String(problem.message ?? problem).split('\n').slice(0, 6).join(' | ')}`);
+  }
+}
+
+function must(holds, what) {
+  if (!holds) throw new Error(what);
+}
+
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+  args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--disable-sync', '--no-first-run', '--disable-quic'],
+});
+
+/** A fresh page that counts every complaint and every request that is not the page's own. */
+async function fresh(hash, options = {}) {
+  const context = await browser.newContext({ acceptDownloads: true, viewport: { width: 1300, height: 900 }, ...options });
+  const tab = await context.newPage();
+  const complaints = [];
+  tab.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
+  tab.on('pageerror', (problem) => complaints.push(problem.message));
+  tab.on('request', (request) => !/^(?:file|data|blob):/.test(request.url()) && complaints.push(`asked for ${request.url()}`));
+  await tab.goto(`${page}${hash}`);
+  await tab.waitForSelector('h1');
+  return { tab, complaints, close: () => context.close() };
+}
+
+const addressOf = (name) => `#job=${encodeURIComponent(readFileSync(`templates/${name}.yaml`, 'utf8'))}`;
+const fieldIds = (tab) => tab.$$eval('main input[id]:not([type=range]), main select[id]', (all) => all.map(({ id }) => id));
+const byId = (id) => `[id="${id}"]`;
+
+async function download(tab, start) {
+  const [saved] = await Promise.all([tab.waitForEvent('download', { timeout: 60_000 }), start()]);
+  const path = join(folder, `${passed}-${failed}-${Math.abs(hashOf(saved.suggestedFilename() + Math.imul(passed, 31)))}-${saved.suggestedFilename()}`);
+  await saved.saveAs(path);
+  return readFileSync(path);
+}
+
+/** Whether something comes to hold within two seconds: the page settles after each change, not during it. */
+async function soon(holds) {
+  for (let wait = 0; wait < 100; wait++) {
+    if (await holds()) return true;
+    await new Promise((done) => setTimeout(done, 20));
+  }
+  return false;
+}
+
+function hashOf(text) {
+  return [...text].reduce((sum, character) => (sum * 31 + character.charCodeAt(0)) | 0, 7);
+}
+
+/** The files `make` wrote for a starter, by path. */
+function madeFiles(name) {
+  const [job] = readdirSync(join(made, name));
+  const root = join(made, name, job);
+  const paths = readdirSync(root, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name).slice(root.length + 1));
+  return new Map(paths.filter((path) => path !== 'bendbuck.json').map((path) => [path, readFileSync(join(root, path))]));
+}
+
+for (const name of starters) {
+  await check(`${name}: loads without a complaint, nothing fetched`, async () => {
+    const { tab, complaints, close } = await fresh(addressOf(name));
+    must((await tab.$$('.parts li')).length > 3, 'no part drawings');
+    must(await tab.$eval('canvas', (canvas) => canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height).data.some((value) => value > 0)), 'the picture is empty');
+    must((await tab.$$('.wrong')).length === 0, 'a field is marked wrong');
+    must(complaints.length === 0, complaints.join('; '));
+    await close();
+  });
+
+  await check(`${name}: the zip holds byte for byte what make writes, and the job`, async () => {
+    const { tab, complaints, close } = await fresh(addressOf(name));
+    const entries = unzipSync(await download(tab, () => tab.click('button.main')));
+    const wanted = madeFiles(name);
+    must(Object.keys(entries).filter((path) => path !== 'job.yaml').sort().join() === [...wanted.keys()].sort().join(), `other files: ${Object.keys(entries).join(', ')}`);
+    for (const [path, bytes] of wanted) must(bytes.equals(Buffer.from(entries[path])), `${path} differs`);
+    must('job.yaml' in entries, 'no job file');
+    must(complaints.length === 0, complaints.join('; '));
+    await close();
+  });
+}
+
+await check('every single file taken alone is what make writes', async () => {
+  const name = 'tapered-two-runs';
+  const { tab, complaints, close } = await fresh(addressOf(name));
+  await tab.click('text=List the files');
+  await tab.waitForSelector('.files button');
+  const wanted = madeFiles(name);
+  const paths = await tab.$$eval('.files button', (all) => all.map((button) => button.dataset.path));
+  must(paths.length === wanted.size, `${paths.length} files listed, ${wanted.size} made`);
+  for (const path of paths) must((wanted.get(path) ?? Buffer.alloc(0)).equals(await download(tab, () => tab.click(`.files button[data-path="${path}"]`))), `${path} differs`);
+  must(complaints.length === 0, complaints.join('; '));
+  await close();
+});
+
+for (const name of starters) {
+  await check(`${name}: every input can be edited, says what is wrong, and undone`, async () => {
+    const { tab, complaints, close } = await fresh(addressOf(name));
+    await tab.$$eval('details', (all) => all.forEach((one) => (one.open = true)));
+    for (const id of await fieldIds(tab)) {
+      const field = await tab.$(byId(id));
+      const before = await field.inputValue();
+      const address = await tab.evaluate(() => location.hash);
+      if ((await field.evaluate((node) => node.tagName)) === 'SELECT') {
+        const other = await field.$$eval('option', (all, now) => all.map(({ value }) => value).find((value) => value !== now), before);
+        await field.selectOption(other);
+      } else {
+        await field.fill('1/0 furlongs');
+        const marked = () => field.evaluate((node) => node.getAttribute('aria-invalid') === 'true' && document.getElementById(node.getAttribute('aria-describedby'))?.textContent !== '');
+        if (!id.endsWith('.name')) must(await soon(marked), `${id} is not marked wrong`);
+      }
+      must(await soon(async () => (await tab.evaluate(() => location.hash)) !== address), `${id} does not change the address`);
+      await tab.keyboard.press('Control+z');
+      must(await soon(async () => (await (await tab.$(byId(id))).inputValue()) === before), `${id} is not undone`);
+      await tab.keyboard.press('Control+y');
+      must(await soon(async () => (await tab.evaluate(() => location.hash)) !== address), `${id} is not done again`);
+      await tab.keyboard.press('Control+z');
+      must(await soon(async () => (await tab.evaluate(() => location.hash)) === address), `${id}: the address is not restored`);
+    }
+    must(complaints.length === 0, complaints.join('; '));
+    await close();
+  });
+}
+
+await check('a wrong entry keeps the last good form, greyed, and a finding leads to its field', async () => {
+  const { tab, close } = await fresh(addressOf('plain-curve'));
+  await tab.fill(byId('bend.angle'), '165');
+  must(await soon(async () => (await tab.$('.does.stale')) !== null), 'the form is not greyed');
+  must(await tab.isDisabled('button.main'), 'files are offered for a wrong job');
+  await tab.click('.findings button.link');
+  must((await tab.evaluate(() => document.activeElement?.id)) === 'bend.angle', 'the finding does not lead to its field');
+  await close();
+});
+
+await check('a link reproduces the job', async () => {
+  const first = await fresh(addressOf('plain-curve-inch'));
+  await first.tab.fill(byId('bend.radius.to'), '2-1/4');
+  must(await soon(async () => (await first.tab.evaluate(() => location.hash)).includes('2-1')), 'the address lacks the radius');
+  const hash = await first.tab.evaluate(() => location.hash);
+  const second = await fresh(hash);
+  must((await second.tab.inputValue(byId('bend.radius.to'))) === '2-1/4', 'the radius is lost');
+  must((await second.tab.textContent('dl')) === (await first.tab.textContent('dl')), 'other numbers');
+  await first.close();
+  await second.close();
+});
+
+await check('by keyboard alone, from an empty page to the zip', async () => {
+  const { tab, complaints, close } = await fresh('#job=');
+  const typed = { title: 'Keyboard tray edge', 'sheet.material': 'aluminium-3003-h14', 'sheet.thickness': '1.2', 'bend.angle': '80', 'bend.length': '400', 'bend.radius.from': '40', 'bend.radius.to': '44', 'bend.legs.held': '40', 'bend.legs.free': '120' };
+  const left = new Set(Object.keys(typed));
+  for (let step = 0; step < 200; step++) {
+    await tab.keyboard.press('Tab');
+    const at = await tab.evaluate(() => ({ id: document.activeElement?.id ?? '', tag: document.activeElement?.tagName, text: document.activeElement?.textContent, choices: [...(document.activeElement?.options ?? [])].map(({ value }) => value), chosen: document.activeElement?.selectedIndex ?? -1 }));
+    if (left.has(at.id)) {
+      left.delete(at.id);
+      if (at.tag === 'SELECT') for (let move = at.chosen; move < at.choices.indexOf(typed[at.id]); move++) await tab.keyboard.press('ArrowDown');
+      else await tab.keyboard.type(typed[at.id]);
+    }
+    if (at.tag === 'CANVAS') await tab.keyboard.press('ArrowLeft');
+    if (at.text === 'Everything, one zip') break;
+  }
+  must(left.size === 0, `never reached: ${[...left].join(', ')}`);
+  const entries = unzipSync(await download(tab, () => tab.keyboard.press('Enter')));
+  must('parts/spine.dxf' in entries, 'no spine in the zip');
+  must(complaints.length === 0, complaints.join('; '));
+  await close();
+});
+
+for (const [where, options] of [
+  ['desktop, light', {}],
+  ['desktop, dark', { colorScheme: 'dark' }],
+  ['phone, light', { viewport: { width: 390, height: 844 } }],
+  ['phone, dark', { viewport: { width: 390, height: 844 }, colorScheme: 'dark' }],
+]) {
+  await check(`axe finds nothing serious: ${where}`, async () => {
+    const { tab, close } = await fresh(addressOf('tapered-two-runs'), { ...options, bypassCSP: true });
+    await tab.$$eval('details', (all) => all.forEach((one) => (one.open = true)));
+    await tab.fill(byId('effort.safety'), 'strong');
+    await tab.evaluate(axe);
+    const { violations } = await tab.evaluate(() => globalThis.axe.run());
+    const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    must(serious.length === 0, serious.map(({ id, nodes }) => `${id}: ${nodes.slice(0, 3).map((node) => node.html.slice(0, 90)).join(' ')}`).join('; '));
+    must(await tab.evaluate(() => document.documentElement.scrollWidth <= innerWidth), 'the page scrolls sideways');
+    await close();
+  });
+}
+
+await check('printed, it is the shop sheet', async () => {
+  const { tab, close } = await fresh(addressOf('tapered-two-runs'));
+  await tab.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await tab.emulateMedia({ media: 'print' });
+  must(!(await tab.isVisible('main')), 'the page itself is printed');
+  const text = await tab.evaluate(() => document.querySelector('.paper').shadowRoot.textContent);
+  must(/Step by step/.test(text) && /Rowing-skiff splash coaming/.test(text), 'no shop sheet');
+  await close();
+});
+
+await browser.close();
+rmSync(folder, { recursive: true, force: true });
+console.log(`${passed} passed, ${failed} failed`);
+process.exit(failed === 0 ? 0 : 1);
