@@ -1,5 +1,6 @@
+import { paperOrientations, paperSizes } from '../job/job';
 import { tables } from './work';
-import type { DraftPath } from './draft';
+import { textAt, type Draft, type DraftPath } from './draft';
 
 /** One field of the page: where it stands in a job, what it is called at the bench, and how it is entered. */
 export interface Field {
@@ -84,6 +85,84 @@ export const groups: readonly FieldGroup[] = [
       field('Smallest bend radius over thickness', ['sheet', 'minBendRatio'], '', { otherwise: 'the metal’s' }),
       field('Neutral-line factor K', ['neutral'], '', { otherwise: 'DIN 6935' }),
     ],
+  },
+  {
+    title: 'Finishing block',
+    open: false,
+    fields: [
+      field('Middle of the block, from end A', ['block', 'at'], 'length', { otherwise: 'no block' }),
+      field('Its length', ['block', 'length'], 'length', { otherwise: 'no block' }),
+      field('Its board', ['block', 'stock'], '', { choices: [{ value: '', text: 'the stations’' }, ...boards.slice(1)] }),
+    ],
+  },
+  {
+    title: 'Paper for full-size drawings',
+    open: false,
+    fields: [
+      field('Size', ['paper', 'size'], '', { choices: [{ value: '', text: 'A4, or letter for inch jobs' }, ...paperSizes.map((value) => ({ value, text: value }))] }),
+      field('Orientation', ['paper', 'orientation'], '', { choices: [{ value: '', text: 'whichever needs fewer pages' }, ...paperOrientations.slice(1).map((value) => ({ value, text: value }))] }),
+      field('Width of a roll', ['paper', 'width'], 'length', { otherwise: 'for rolls' }),
+      field('Edge the printer leaves blank', ['paper', 'margin'], 'length', { otherwise: 'usual' }),
+      field('Overlap of pages', ['paper', 'overlap'], 'length', { otherwise: 'usual' }),
+    ],
+  },
+];
+
+/** A list of like things: shown one under another, each with its fields. */
+export interface FieldList {
+  readonly key: string;
+  readonly title: string;
+  /** What one of them is called. */
+  readonly one: string;
+  /** What holds while the list is empty, and what it is for. */
+  readonly empty: string;
+  readonly open: boolean;
+  readonly fields: readonly (Omit<Field, 'path'> & { readonly name: string })[];
+  /** What a new one begins with. */
+  readonly fresh: (draft: Draft, index: number) => Draft;
+}
+
+export const lists: readonly FieldList[] = [
+  {
+    key: 'runs',
+    title: 'Runs',
+    one: 'run',
+    empty: 'One run over the whole length. Add runs where shorter edges share the form.',
+    open: true,
+    fields: [
+      { name: 'name', label: 'name', unit: '' },
+      { name: 'from', label: 'from', unit: 'length' },
+      { name: 'to', label: 'to', unit: 'length' },
+    ],
+    fresh: (draft, index) => ({ name: `edge ${index + 1}`, from: '0', to: textAt(draft, ['bend', 'length']) }),
+  },
+  {
+    key: 'trials',
+    title: 'Trial strips',
+    one: 'strip',
+    empty: 'None: springback by the tables. Bend a strip at least 8 thicknesses wide round a disc, let go, and enter what you measured.',
+    open: false,
+    fields: [
+      { name: 'radius', label: 'radius of the disc', unit: 'length' },
+      { name: 'bent', label: 'angle bent', unit: 'degrees' },
+      { name: 'left', label: 'angle left', unit: 'degrees' },
+      { name: 'width', label: 'width of the strip', unit: 'length', otherwise: 'not said' },
+    ],
+    fresh: (draft) => ({ radius: textAt(draft, ['bend', 'radius', 'from']), bent: '', left: '' }),
+  },
+  {
+    key: 'offcuts',
+    title: 'Offcuts to use first',
+    one: 'offcut',
+    empty: 'None: whole boards.',
+    open: false,
+    fields: [
+      { name: 'stock', label: 'board', unit: '', choices: boards.slice(1) },
+      { name: 'width', label: 'width', unit: 'length' },
+      { name: 'length', label: 'length', unit: 'length' },
+      { name: 'thickness', label: 'thickness as measured', unit: 'length', otherwise: 'the table’s' },
+    ],
+    fresh: (draft) => ({ stock: textAt(draft, ['board', 'stock']) || 'mdf-18', width: '', length: '' }),
   },
 ];
 

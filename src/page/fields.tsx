@@ -1,7 +1,7 @@
 import type { JSX, TargetedEvent } from 'preact';
 import type { Finding } from '../base/findings';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
-import { groups, pathText, type Field } from './field-list';
+import { groups, lists, pathText, type Field, type FieldList } from './field-list';
 
 export interface FieldsProps {
   readonly draft: Draft;
@@ -23,7 +23,9 @@ export function Fields(props: FieldsProps): JSX.Element {
           ))}
         </fieldset>
       ))}
-      <Runs {...props} />
+      {lists.map((list) => (
+        <List key={list.key} list={list} {...props} />
+      ))}
       {groups.slice(2).map((group) => (
         <details key={group.title} open={group.open || group.fields.some((field) => textAt(props.draft, field.path) !== '')}>
           <summary>{group.title}</summary>
@@ -40,7 +42,7 @@ export function Fields(props: FieldsProps): JSX.Element {
 export function findingsAt(findings: readonly Finding[], path: DraftPath): readonly Finding[] {
   const text = pathText(path);
   const around = path.length > 1 ? pathText(path.slice(0, -1)) : '';
-  const first = (block: string): boolean => block === around && ['from', 'stock', 'handForce', 'hole', 'size', 'maxSpan', 'name'].includes(String(path.at(-1)));
+  const first = (block: string): boolean => block === around && ['from', 'stock', 'handForce', 'hole', 'size', 'maxSpan', 'name', 'radius', 'at', 'width'].includes(String(path.at(-1)));
   return findings.filter((finding) => finding.path === text || finding.path.startsWith(`${text}.`) || (finding.path !== '' && first(finding.path)));
 }
 
@@ -98,28 +100,30 @@ function FieldFindings({ id, findings }: { id: string; findings: readonly Findin
   );
 }
 
-function Runs({ draft, findings, change, settle }: FieldsProps): JSX.Element {
-  const listed = nodeAt(draft, ['runs']);
-  const runs = Array.isArray(listed) ? listed : [];
-  const add = (): void => change(['runs', runs.length], { name: `edge ${runs.length + 1}`, from: '0', to: textAt(draft, ['bend', 'length']) });
-  const remove = (index: number): void => change(runs.length === 1 ? ['runs'] : ['runs', index], undefined);
+function List({ list, ...props }: FieldsProps & { list: FieldList }): JSX.Element {
+  const { draft, change } = props;
+  const { key, one } = list;
+  const listed = nodeAt(draft, [key]);
+  const entries = Array.isArray(listed) ? listed : [];
+  const add = (): void => change([key, entries.length], list.fresh(draft, entries.length));
+  const remove = (index: number): void => change(entries.length === 1 ? [key] : [key, index], undefined);
   return (
-    <fieldset>
-      <legend>Runs</legend>
-      {runs.length === 0 ? <p class="quiet">One run over the whole length. Add runs where shorter edges share the form.</p> : null}
-      {runs.map((_, index) => (
-        <div class="run" key={index} role="group" aria-label={`Run ${index + 1}`}>
-          <FieldRow field={{ path: ['runs', index, 'name'], label: `Run ${index + 1}`, unit: '' }} {...{ draft, findings, change, settle }} />
-          <FieldRow field={{ path: ['runs', index, 'from'], label: 'from', unit: 'length' }} {...{ draft, findings, change, settle }} />
-          <FieldRow field={{ path: ['runs', index, 'to'], label: 'to', unit: 'length' }} {...{ draft, findings, change, settle }} />
+    <details open={list.open || entries.length > 0}>
+      <summary>{list.title}</summary>
+      {entries.length === 0 ? <p class="quiet">{list.empty}</p> : null}
+      {entries.map((_, index) => (
+        <div class="run" key={index} role="group" aria-label={`${one} ${index + 1}`}>
+          {list.fields.map(({ name, ...field }) => (
+            <FieldRow key={name} field={{ ...field, path: [key, index, name], label: `${one} ${index + 1}: ${field.label}` }} {...props} />
+          ))}
           <button type="button" onClick={() => remove(index)}>
-            Take run {index + 1} out
+            Take {one} {index + 1} out
           </button>
         </div>
       ))}
       <button type="button" onClick={add}>
-        Add a run
+        Add {one === 'offcut' ? 'an' : 'a'} {one}
       </button>
-    </fieldset>
+    </details>
   );
 }

@@ -35,6 +35,7 @@ function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
     ['Extra metal to leave', bend.pull.leverage > 0 ? length(bend.pull.leverage) : 'none'],
     ['Clamps', `${layout.clamps}, ${layout.clampForce.toFixed(0)} N together`],
     ['Foot behind the spine', length(layout.foot)],
+    ...(form.planned.plan.trials ? [['Factor from trial strips', form.planned.plan.trials.factor.toFixed(2)] as const] : []),
     ['Stations, backing stations', `${layout.stations.length}, ${layout.backings.length}`],
   ];
   return (
