@@ -5,6 +5,7 @@ import { formatLength, type LengthUnit } from './base/units';
 import { writeTemplates } from './paper/pdf';
 import { drawParts } from './parts';
 import type { Planned } from './pipeline';
+import { planText } from './plan-text';
 import { layOutSheets } from './sheets';
 import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
 import { findBoard } from './tables/look-up';
@@ -33,7 +34,7 @@ export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Arr
     ]),
     { path: 'shop-sheet.html', content: writeShopSheet(planned, parts, boards, tables, options), mime: 'text/html' },
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
-    { path: 'plan.json', content: `${JSON.stringify(plan, null, 2)}\n`, mime: 'application/json' },
+    { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
 }
 

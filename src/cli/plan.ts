@@ -3,6 +3,7 @@ import type { Job } from '../job/job';
 import { parseJob } from '../job/parse';
 import { planJob, type Planned } from '../pipeline';
 import type { Plan } from '../plan';
+import { planText } from '../plan-text';
 import { loadTables } from '../tables/bundled';
 import type { Tables } from '../tables/tables';
 import { EXIT, type ExitCode, type Io } from './io';
@@ -39,7 +40,7 @@ export async function check(io: Io, path: string): Promise<ExitCode> {
 /** `plan`: the numbers, as a table to read or as JSON. */
 export async function plan(io: Io, path: string, options: { json?: true; units?: 'mm' | 'in' }): Promise<ExitCode> {
   const worked = await work(io, path);
-  if (options.json) io.out(`${JSON.stringify(worked.plan, null, 2)}\n`);
+  if (options.json) io.out(planText(worked.plan));
   else {
     if (worked.job) io.out(printPlan(worked.plan, options.units ?? worked.job.units, io.colour));
     io.out(printFindings(worked.plan.findings, io.colour));
