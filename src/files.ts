@@ -1,3 +1,4 @@
+import { drawAids, drawBlock, type Aid } from './aids';
 import type { OutputFile } from './base/drawing';
 import { InternalError } from './base/errors';
 import { hasErrors } from './base/findings';
@@ -18,15 +19,20 @@ import { writeSvg } from './write/svg';
  * `font`: the bytes of the printed drawings' typeface, DejaVu Sans Condensed; `options` are the shop sheet's.
  */
 export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Array, options: ShopSheetOptions = {}): Promise<OutputFile[]> {
-  const { bend, layout, job, plan } = planned;
+  const { bend, layout, block, job, plan } = planned;
   if (!bend || !layout || hasErrors(plan.findings)) throw new InternalError('files asked for a job that cannot be built');
-  const parts = drawParts(layout, bend, job);
+  const parts = [...drawParts(layout, bend, job), ...drawBlock(block, job)];
+  const aids = drawAids(bend, job);
   const boards = layOutSheets(parts, tables);
   const drawings = [
     ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
     ...boards.map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),
+    ...aids.map(({ id, kind, title, drawing }) => ({ path: `${kind === 'blank' ? 'blank' : 'aids'}/${id}`, title: `${job.title}: ${title}`, drawing })),
   ];
-  const templates = parts.map(({ id, name, thickness, stock, drawing }) => ({ id, title: name, notes: [boardNote(stock, thickness, tables, job.units)], drawing }));
+  const templates = [
+    ...parts.map(({ id, name, thickness, stock, drawing }) => ({ id, title: name, notes: [boardNote(stock, thickness, tables, job.units)], drawing })),
+    ...aids.map(({ id, title, material, notes, drawing }) => ({ id, title, notes: [materialNotes[material], ...notes], drawing })),
+  ];
   return [
     ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
       { path: `${path}.dxf`, content: writeDxf(drawing), mime: 'image/vnd.dxf' },
@@ -37,6 +43,13 @@ export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Arr
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
 }
+
+/** What an aid is cut from, as its note says. */
+const materialNotes: Readonly<Record<Aid['material'], string>> = {
+  card: 'Glue to card, or to board up to 3 mm, and cut out',
+  paper: 'Cut out of the paper',
+  sheet: 'Cut 1 from the job’s sheet',
+};
 
 /** What a part is cut from, as its note says. */
 function boardNote(stock: string, thickness: number, tables: Tables, units: LengthUnit): string {

@@ -16,6 +16,8 @@ export interface Plan {
   readonly spine: PlanSpine | null;
   readonly backings: readonly PlanBacking[];
   readonly blank: PlanBlank | null;
+  /** The finishing block; null where the job asks for none. */
+  readonly block: PlanBlock | null;
   readonly findings: readonly Finding[];
 }
 
@@ -184,4 +186,32 @@ export interface PlanBlank {
   readonly tangents: readonly (readonly [Point, Point])[];
   /** Where to trim after bending. */
   readonly trims: readonly (readonly [Point, Point])[];
+  /** kg. */
+  readonly mass: number;
+  /** Sheet needed along the held tangent line, and across it. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Layers of board to dress the finished bend over, stacked along the finished bend's own centre line. */
+export interface PlanBlock {
+  /** Along the tangent line from end A. */
+  readonly from: number;
+  readonly to: number;
+  /** Length of the straight edges that follow the legs. */
+  readonly legs: { readonly held: number; readonly free: number };
+  /** Dowel or bolt holes, the same in every layer: from the centre line, aside and toward the bend along the line that halves it. */
+  readonly holes: readonly { readonly x: number; readonly y: number; readonly diameter: number }[];
+  readonly layers: readonly PlanLayer[];
+}
+
+export interface PlanLayer {
+  readonly name: string;
+  /** Middle of its thickness along the finished bend's centre line from end A. */
+  readonly at: number;
+  readonly thickness: number;
+  readonly contact: 'from' | 'to';
+  /** Radius to cut: the finished inside radius at the contact face. */
+  readonly radius: number;
+  readonly farRadius: number;
 }

@@ -5,15 +5,16 @@ import type { BendPlan } from './bend/bend-plan';
 import type { BendAtFactor } from './bend/trial-fit';
 import type { Backing, DrivenScrew, FixtureLayout, Station } from './fixture/fixture';
 import { developBlank } from './form/blank';
+import { sizeBlank } from './form/blank-size';
 import type { Job } from './job/job';
 import { flattenLoop } from './base/flatten';
-import type { Ends, Plan, PlanAtFactor, PlanBend, PlanBlank, PlanEffort, PlanScrew, PlanScrewHole, PlanSpine, PlanStation, PlanTrials } from './plan';
+import type { Ends, Plan, PlanAtFactor, PlanBend, PlanBlank, PlanBlock, PlanEffort, PlanScrew, PlanScrewHole, PlanSpine, PlanStation, PlanTrials } from './plan';
 
 /** Chord error of the blank's arcs in the plan, mm: a tenth of what a scriber shows. */
 const BLANK_CHORD_ERROR = 0.01;
 
 /** The plan as printed: degrees for radians, and what errors left without meaning as null. */
-export function toPlan(job: Job, bend: BendPlan | null, layout: FixtureLayout | null, findings: readonly Finding[]): Plan {
+export function toPlan(job: Job, bend: BendPlan | null, layout: FixtureLayout | null, findings: readonly Finding[], block: PlanBlock | null = null): Plan {
   return {
     title: job.title,
     sheet: bend && {
@@ -33,6 +34,7 @@ export function toPlan(job: Job, bend: BendPlan | null, layout: FixtureLayout | 
     spine: bend && layout && planSpine(bend, layout),
     backings: layout ? layout.backings.map(({ screws, ...backing }) => ({ ...backing, screws: screws.map(planScrew) })) : [],
     blank: bend && planBlank(bend),
+    block,
     findings,
   };
 }
@@ -96,5 +98,5 @@ function screwHoles(board: Station | Backing, side: 'back' | 'front'): PlanScrew
 
 function planBlank(bend: BendPlan): PlanBlank {
   const blank = developBlank(bend);
-  return { outline: flattenLoop(blank.outline, BLANK_CHORD_ERROR), tangents: blank.tangents, trims: blank.trims };
+  return { outline: flattenLoop(blank.outline, BLANK_CHORD_ERROR), tangents: blank.tangents, trims: blank.trims, ...sizeBlank(bend, blank) };
 }

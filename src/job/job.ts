@@ -76,6 +76,8 @@ export interface Job {
   /** Strips of the job's own sheet, bent and measured; empty without. */
   readonly trials: readonly Trial[];
   readonly paper: PaperChoice;
+  /** The block to dress the finished bend over; null for none. */
+  readonly block: BlockChoice | null;
 }
 
 /** A stretch of the bend that is used by one edge of the panel; `from` and `to` along the tangent line, mm. */
@@ -104,6 +106,15 @@ export interface Offcut {
   readonly length: number;
   /** As measured, mm; null where it is as thick as the job's boards of its kind. */
   readonly thickness: number | null;
+}
+
+/** Where along the bend the finishing block fits, and what it is built from. */
+export interface BlockChoice {
+  /** Its middle along the tangent line from end A, mm. */
+  readonly at: number;
+  /** Along the tangent line, mm: rounded up to whole layers. */
+  readonly length: number;
+  readonly board: BoardChoice;
 }
 
 export interface BoardChoice {

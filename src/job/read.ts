@@ -6,7 +6,7 @@ import { findMetal, gaugeThickness } from '../tables/look-up';
 import type { Metal } from '../tables/schema';
 import type { Tables } from '../tables/tables';
 import { show, shorten, UNPRINTABLE } from './explain';
-import { paperOrientations, paperSizes, type BoardChoice, type Job, type PaperChoice, type Run, type Trial } from './job';
+import { paperOrientations, paperSizes, type BlockChoice, type BoardChoice, type Job, type PaperChoice, type Run, type Trial } from './job';
 import { pathText, type Path } from './path';
 
 /** What may be asked of a length, mm. Outside it the number is a slip of the pen, whatever the rest of the job says. */
@@ -77,6 +77,7 @@ export function readJob(data: unknown, tables: Tables): { readonly job: Job; rea
     neutral: reader.number(['neutral'], { min: 0.2, max: 0.5 }) ?? null,
     trials: trialsOf(reader),
     paper: readPaper(reader),
+    block: readBlock(reader, length, board.stations, tables),
   };
   return { job, findings: reader.findings };
 }
@@ -180,6 +181,29 @@ function readPaper(reader: Reader): PaperChoice {
     overlap: reader.length(['paper', 'overlap'], { min: 6, max: 40 }) ?? PAPER_OVERLAP,
   };
 }
+
+function readBlock(reader: Reader, bendLength: number, stations: BoardChoice, tables: Tables): BlockChoice | null {
+  if (!isBlock(reader.at(['block']))) return null;
+  const at = reader.length(['block', 'at'], { min: 0, max: BEND_LENGTH.max }) ?? NaN;
+  const length = reader.length(['block', 'length'], { min: BOARD.min, max: BEND_LENGTH.max }) ?? NaN;
+  const [low, high] = [at - length / 2, at + length / 2];
+  if (low < -ROUNDING || high > bendLength + ROUNDING) {
+    reader.refuse(
+      'block-outside-bend',
+      ['block'],
+      `the finishing block reaches from ${reader.print(low)} to ${reader.print(high)}; the bend from 0 to ${reader.print(bendLength)}`,
+      'move it with `at` or make it shorter',
+      `${reader.print(low)} to ${reader.print(high)}`,
+      `0 to ${reader.print(bendLength)}`,
+    );
+  }
+  const stock = reader.named(['block', 'stock'], 'board', tables.boards);
+  const measured = reader.length(['block', 'thickness'], BOARD) ?? null;
+  return { at, length, board: stock === undefined ? { stock: stations.stock, thickness: measured ?? stations.thickness } : { stock, thickness: measured } };
+}
+
+/** Sums of lengths written in fractions may miss one another by this, mm. */
+const ROUNDING = 1e-9;
 
 /** The board a form is made of unless the job says otherwise. */
 const DEFAULT_BOARD = 'mdf-18';

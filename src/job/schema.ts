@@ -103,6 +103,15 @@ export const jobFileSchema = z
       .max(20)
       .optional()
       .meta({ description: 'Strips of your own sheet, bent and measured: they set the springback in place of the tables’' }),
+    block: z
+      .strictObject({
+        at: lengthOf('Middle of the block along the tangent line, from end A'),
+        length: lengthOf('Along the tangent line, rounded up to whole layers of board'),
+        stock: text('Id of a board in shared/boards.json; the stations’ unless said').optional(),
+        thickness: lengthOf(measured).optional(),
+      })
+      .optional()
+      .meta({ description: 'A block of layers of board to dress the finished bend over' }),
     paper: z
       .strictObject({
         size: z.enum(paperSizes).optional().meta({ description: 'Paper for the full-size drawings: A4 for jobs in mm, letter for jobs in inches unless said' }),

@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loopArea } from '../../src/base/area';
 import { hasErrors } from '../../src/base/findings';
-import type { Loop, Shape, Text } from '../../src/base/drawing';
+import type { Loop, Text } from '../../src/base/drawing';
 import { parseJob } from '../../src/job/parse';
 import { drawParts } from '../../src/parts';
 import type { Part } from '../../src/parts/part';
 import { planJob, type Planned } from '../../src/pipeline';
+import { doubled } from '../helpers/doubled';
 import { jobText, randomJobs } from '../helpers/random-jobs';
 import { planStarter, starters, tables } from '../helpers/starters';
 
@@ -17,32 +18,6 @@ function partsOf(planned: Planned): Part[] {
 
 const outline = (part: Part): Loop => part.drawing.shapes.find((shape): shape is Loop => shape.kind === 'loop' && shape.operation === 'outline') as Loop;
 const texts = (part: Part): Text[] => part.drawing.shapes.filter((shape): shape is Text => shape.kind === 'text');
-
-/** Two marks, or a mark and an outline's side, that run over one another for more than a point. */
-function doubled(shapes: readonly Shape[]): number {
-  const lines: [number, number, number, number][] = [];
-  for (const shape of shapes) {
-    if (shape.kind === 'line') lines.push([...shape.from, ...shape.to] as [number, number, number, number]);
-    if (shape.kind === 'loop') {
-      shape.vertices.forEach((from, index) => {
-        const to = shape.vertices[(index + 1) % shape.vertices.length];
-        if (to && from.bulge === 0) lines.push([from.x, from.y, to.x, to.y]);
-      });
-    }
-  }
-  let count = 0;
-  lines.forEach(([ax, ay, bx, by], index) => {
-    const length = Math.hypot(bx - ax, by - ay);
-    const [ux, uy] = [(bx - ax) / length, (by - ay) / length];
-    for (const [cx, cy, dx, dy] of lines.slice(index + 1)) {
-      const aside = (x: number, y: number): number => Math.abs((x - ax) * uy - (y - ay) * ux);
-      const along = (x: number, y: number): number => (x - ax) * ux + (y - ay) * uy;
-      const [from, to] = [along(cx, cy), along(dx, dy)].sort((p, q) => p - q) as [number, number];
-      if (aside(cx, cy) < 1e-3 && aside(dx, dy) < 1e-3 && Math.min(to, length) - Math.max(from, 0) > 1e-3) count++;
-    }
-  });
-  return count;
-}
 
 function expectSound(planned: Planned): void {
   const { plan } = planned;
