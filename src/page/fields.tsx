@@ -1,4 +1,5 @@
-import type { JSX, TargetedEvent } from 'preact';
+import type { ComponentChildren, JSX, TargetedEvent } from 'preact';
+import { useRef } from 'preact/hooks';
 import type { Finding } from '../base/findings';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
 import { groups, lists, pathText, type Field, type FieldList } from './field-list';
@@ -27,14 +28,25 @@ export function Fields(props: FieldsProps): JSX.Element {
         <List key={list.key} list={list} {...props} />
       ))}
       {groups.slice(2).map((group) => (
-        <details key={group.title} open={group.open || group.fields.some((field) => textAt(props.draft, field.path) !== '')}>
-          <summary>{group.title}</summary>
+        <Fold key={group.title} title={group.title} open={group.open || group.fields.some((field) => textAt(props.draft, field.path) !== '')}>
           {group.fields.map((field) => (
             <FieldRow key={pathText(field.path)} field={field} {...props} />
           ))}
-        </details>
+        </Fold>
       ))}
     </section>
+  );
+}
+
+/** A part of the fields that can be folded away. What is in use unfolds it; only the maker folds it again. */
+function Fold({ title, open, children }: { title: string; open: boolean; children: ComponentChildren }): JSX.Element {
+  const opened = useRef(open);
+  opened.current ||= open;
+  return (
+    <details open={opened.current}>
+      <summary>{title}</summary>
+      {children}
+    </details>
   );
 }
 
@@ -108,8 +120,7 @@ function List({ list, ...props }: FieldsProps & { list: FieldList }): JSX.Elemen
   const add = (): void => change([key, entries.length], list.fresh(draft, entries.length));
   const remove = (index: number): void => change(entries.length === 1 ? [key] : [key, index], undefined);
   return (
-    <details open={list.open || entries.length > 0}>
-      <summary>{list.title}</summary>
+    <Fold title={list.title} open={list.open || entries.length > 0}>
       {entries.length === 0 ? <p class="quiet">{list.empty}</p> : null}
       {entries.map((_, index) => (
         <div class="run" key={index} role="group" aria-label={`${one} ${index + 1}`}>
@@ -124,6 +135,6 @@ function List({ list, ...props }: FieldsProps & { list: FieldList }): JSX.Elemen
       <button type="button" onClick={add}>
         Add {one === 'offcut' ? 'an' : 'a'} {one}
       </button>
-    </details>
+    </Fold>
   );
 }
