@@ -16,6 +16,8 @@ const LETTERS = 7;
 /** Length of the arrow along the grain, mm, and of its head's strokes. */
 const ARROW = 60;
 const ARROW_HEAD = 6;
+/** Its distance from end A on a short blank, mm; an eighth of a long one. */
+const ARROW_FROM_END = 25;
 const GRAMS_PER_POUND = 453.59237;
 
 /**
@@ -75,15 +77,18 @@ function grainArrow(bend: BendPlan, blank: Blank): Shape[] {
   return [mark([x, low], [x, high]), ...tips.flatMap(([y, inward]) => [-1, 1].map((side) => mark([x, y], [x + (side * head) / 2, y + inward * head])))];
 }
 
-/** In the middle of the finished free leg's depth, an eighth along it. */
+/** In the middle of the finished free leg's depth, near end A: as long as the leaning end leaves room for. */
 function arrowPlace({ legs, length, fan }: BendPlan, { tangents }: Blank): { x: number; low: number; high: number } {
   const [from, to] = tangents[1] ?? [
     [0, 0],
     [length, 0],
   ];
-  const along: Point = [from[0] + (to[0] - from[0]) / 8, from[1] + (to[1] - from[1]) / 8];
+  const inward = Math.max(length / 8, Math.min(length / 4, ARROW_FROM_END));
+  const share = inward / length;
+  const along: Point = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
   const middle: Point = [along[0] - (legs.free / 2) * Math.sin(fan), along[1] + (legs.free / 2) * Math.cos(fan)];
-  const half = Math.min(ARROW, 0.7 * legs.free) / 2;
+  const leaning = fan === 0 ? Infinity : (0.6 * inward) / Math.abs(Math.tan(fan));
+  const half = Math.min(ARROW / 2, 0.35 * legs.free, leaning);
   return { x: middle[0], low: middle[1] - half, high: middle[1] + half };
 }
 
@@ -92,7 +97,7 @@ function blankLabels(bend: BendPlan, blank: Blank, hand: 'left' | 'right', units
   const [heldLine, freeLine] = blank.tangents;
   if (!heldLine || !freeLine) return [];
   const { x, low, high } = arrowPlace(bend, blank);
-  const grain = label('GRAIN', x - 2, (low + high) / 2, high - low, Math.min(4, legs.free / 8), Math.PI / 2);
+  const grain = label('GRAIN', x - 2, (low + high) / 2, high - low, Math.min(4, legs.free / 8, length / 16), Math.PI / 2);
   const heldLetters = Math.min(LETTERS, legs.held / 4);
   const bendHeight = Math.min(bend.allowance.from, bend.allowance.to);
   const heldTexts = [
