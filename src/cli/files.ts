@@ -1,7 +1,8 @@
-import { createHash } from 'node:crypto';
-import { rmSync } from 'node:fs';
-import { lstat, mkdir, mkdtemp, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { createHash, randomUUID } from 'node:crypto';
+import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { lstat, mkdir, readdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, sep } from 'node:path';
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import type { OutputFile } from '../base/drawing';
 import { InternalError } from '../base/errors';
 import { EXIT, Stop } from './io';
@@ -25,26 +26,37 @@ export async function storeSet(folder: string, files: readonly OutputFile[]): Pr
   await asStop(`cannot write to ${dirname(folder)}`, async () => {
     await refuseStranger(folder);
     await makeFolders(dirname(folder));
-    const fresh = await mkdtemp(join(dirname(folder), `.${basename(folder)}-`));
+    const fresh = join(dirname(folder), `.${basename(folder)}-${randomUUID()}`);
     const letGo = removeOnSignal(fresh);
     try {
+      mkdirSync(fresh);
       await writeAll(fresh, files);
-      await swapIn(fresh, folder);
+      swapIn(fresh, folder);
     } finally {
+      rmSync(fresh, { recursive: true, force: true });
       letGo();
-      await rm(fresh, { recursive: true, force: true });
     }
   });
 }
 
+/** Writes one file that is not there yet, never over another. `name` is what the user called it. */
+export async function storeNew(file: string, name: string, content: Uint8Array): Promise<void> {
+  await asStop(`cannot write ${name}`, async () => {
+    if (await isThere(file)) throw new Stop(`${name} exists already; it is left as it is. Name another file.`, EXIT.unwritten);
+    await writeFile(file, content, { flag: 'wx' });
+  });
+}
+
+/** File by file without a pause inside one, and a pause between two: a signal is heard there, when no write is under way. */
 async function writeAll(folder: string, files: readonly OutputFile[]): Promise<void> {
   for (const { path, content } of files) {
     const target = join(folder, ...path.split('/'));
-    await mkdir(dirname(target), { recursive: true });
-    await writeFile(target, content, { flag: 'wx' });
+    mkdirSync(dirname(target), { recursive: true });
+    writeFileSync(target, content, { flag: 'wx' });
+    await nextTurn();
   }
   const manifest: Manifest = { madeBy: 'bendbuck', files: Object.fromEntries(files.map(({ path, content }) => [path, digest(content)])) };
-  await writeFile(join(folder, MANIFEST), `${JSON.stringify(manifest, null, 2)}\n`, { flag: 'wx' });
+  writeFileSync(join(folder, MANIFEST), `${JSON.stringify(manifest, null, 2)}\n`, { flag: 'wx' });
 }
 
 /** Makes a folder and those above it that are missing, one by one: on some file systems making them in one go never comes back. */
@@ -60,18 +72,22 @@ async function isFolder(path: string): Promise<boolean> {
   return (await stat(path).catch(() => null))?.isDirectory() === true;
 }
 
-/** Puts the fresh folder in place of the old one; where that fails the old one is put back. */
-async function swapIn(fresh: string, folder: string): Promise<void> {
+/** Puts the fresh folder in place of the old one; where that fails the old one is put back. In one go: no signal is heard half-way. */
+function swapIn(fresh: string, folder: string): void {
+  if (!existsSync(folder)) return renameSync(fresh, folder);
   const old = `${fresh}-old`;
-  const had = await exists(folder);
-  if (had) await rename(folder, old);
+  renameSync(folder, old);
   try {
-    await rename(fresh, folder);
+    renameSync(fresh, folder);
   } catch (problem) {
-    if (had) await rename(old, folder);
+    renameSync(old, folder);
     throw problem;
   }
-  if (had) await rm(old, { recursive: true, force: true });
+  try {
+    rmSync(old, { recursive: true, force: true });
+  } catch {
+    throw new Stop(`The new files are in ${folder}, but the earlier ones could not be taken away; what is left of them is in ${old}.`, EXIT.unwritten);
+  }
 }
 
 /** Stops unless there is nothing at `folder`, or an unchanged folder of ours. */
@@ -89,8 +105,8 @@ async function refuseStranger(folder: string): Promise<void> {
 
 async function readManifest(folder: string): Promise<Manifest | null> {
   try {
-    const read = JSON.parse(await readFile(join(folder, MANIFEST), 'utf8')) as Partial<Manifest> | null;
-    return read?.madeBy === 'bendbuck' && typeof read.files === 'object' ? (read as Manifest) : null;
+    const read = JSON.parse(await readFile(join(folder, MANIFEST), 'utf8')) as { readonly madeBy?: unknown; readonly files?: unknown } | null;
+    return read?.madeBy === 'bendbuck' && typeof read.files === 'object' && read.files !== null ? (read as Manifest) : null;
   } catch {
     return null;
   }
@@ -113,22 +129,25 @@ function digest(content: string | Uint8Array): string {
   return createHash('sha256').update(content).digest('hex');
 }
 
-async function exists(path: string): Promise<boolean> {
+async function isThere(path: string): Promise<boolean> {
   return (await lstat(path).catch(() => null)) !== null;
 }
 
-/** Ctrl-C while writing leaves nothing behind. Returns what undoes the watch. */
+/** Ctrl-C while writing leaves nothing behind, however often it is pressed. Returns what undoes the watch. */
 function removeOnSignal(folder: string): () => void {
   const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
-  const clean = (signal: NodeJS.Signals): void => {
+  const clean = (_: NodeJS.Signals, number: number): void => {
     rmSync(folder, { recursive: true, force: true });
-    process.exit(signal === 'SIGINT' ? 130 : 143);
+    process.exit(128 + number);
   };
-  for (const signal of signals) process.once(signal, clean);
+  for (const signal of signals) process.on(signal, clean);
   return () => {
     for (const signal of signals) process.off(signal, clean);
   };
 }
+
+/** How the system's own errors are coded; Node's begin with ERR_. */
+const SYSTEM_ERROR = /^E[A-Z0-9]+$/u;
 
 /** A refusal of the file system as a plain message; anything else passes through. */
 async function asStop(what: string, action: () => Promise<void>): Promise<void> {
@@ -136,7 +155,7 @@ async function asStop(what: string, action: () => Promise<void>): Promise<void> 
     await action();
   } catch (problem) {
     const code = (problem as NodeJS.ErrnoException).code;
-    if (problem instanceof Stop || problem instanceof InternalError || code === undefined) throw problem;
+    if (problem instanceof Stop || code === undefined || !SYSTEM_ERROR.test(code)) throw problem;
     throw new Stop(`${what}: ${REASONS[code] ?? code}. Nothing was changed.`, EXIT.unwritten);
   }
 }
@@ -150,4 +169,5 @@ const REASONS: Readonly<Record<string, string>> = {
   EEXIST: 'part of that path is a file, not a folder',
   ENOENT: 'there is no such place',
   ENAMETOOLONG: 'the path is too long',
+  ENOTEMPTY: 'another bendbuck is writing there',
 };

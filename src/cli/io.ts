@@ -3,8 +3,12 @@ export interface Io {
   readonly cwd: string;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  /** Columns of the terminal stdout is; endless where it is none. */
+  readonly width: number;
   /** Whether stdout is a terminal that shows colour. */
   readonly colour: boolean;
+  /** Whether stderr is one. */
+  readonly errColour: boolean;
   /** Whether stderr is a terminal that may show a line of progress. */
   readonly progress: boolean;
 }

@@ -1,4 +1,4 @@
-import { open } from 'node:fs/promises';
+import { createReadStream } from 'node:fs';
 import { resolve } from 'node:path';
 import { EXIT, Stop, type Io } from './io';
 
@@ -8,21 +8,15 @@ const MOST = 1024 * 1024;
 /** The text of a job file, or of standard input for `-`. A file that cannot be read stops the command: the command line is wrong. */
 export async function readJobFile(io: Io, path: string): Promise<string> {
   try {
-    if (path === '-') return decode(await firstBytes(process.stdin));
-    const file = await open(resolve(io.cwd, path));
-    try {
-      const { buffer, bytesRead } = await file.read(Buffer.alloc(MOST), 0, MOST, 0);
-      return decode(buffer.subarray(0, bytesRead));
-    } finally {
-      await file.close();
-    }
+    return decode(await firstBytes(path === '-' ? process.stdin : createReadStream(resolve(io.cwd, path))));
   } catch (problem) {
     throw new Stop(`${path}: ${whyUnreadable(problem)}`, EXIT.wrong);
   }
 }
 
+/** Where the text was cut off, its last character may be cut too. */
 function decode(bytes: Uint8Array): string {
-  return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  return new TextDecoder('utf-8', { fatal: true }).decode(bytes, { stream: bytes.length === MOST });
 }
 
 async function firstBytes(stream: NodeJS.ReadableStream): Promise<Uint8Array> {

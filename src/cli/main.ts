@@ -1,15 +1,24 @@
 #!/usr/bin/env node
+import { EXIT } from './io';
 import { run } from './program';
 
-// A reader that goes away (`bendbuck plan job | head`) is no fault of ours.
-process.stdout.on('error', (problem: NodeJS.ErrnoException) => {
-  if (problem.code !== 'EPIPE') throw problem;
-});
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', ({ code }: NodeJS.ErrnoException) => {
+    // A reader that goes away (`bendbuck plan job | head`) is no fault of ours.
+    if (code === 'EPIPE') return;
+    process.stderr.write(`cannot write what was to be printed (${code ?? 'unknown'})\n`);
+    process.exit(EXIT.unwritten);
+  });
+}
+
+const colour = !process.env['NO_COLOR'] && process.env['TERM'] !== 'dumb';
 
 process.exitCode = await run(process.argv.slice(2), {
   cwd: process.cwd(),
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
-  colour: process.stdout.isTTY && !process.env['NO_COLOR'] && process.env['TERM'] !== 'dumb',
-  progress: process.stderr.isTTY,
+  width: process.stdout.isTTY ? process.stdout.columns : Infinity,
+  colour: process.stdout.isTTY && colour,
+  errColour: process.stderr.isTTY && colour,
+  progress: process.stderr.isTTY && process.env['TERM'] !== 'dumb',
 });

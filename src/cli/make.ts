@@ -16,7 +16,7 @@ export async function make(io: Io, path: string, out: string, options: ShopSheet
     const { plan, planned, tables } = await work(io, path);
     if (!planned || hasErrors(plan.findings)) {
       progress.stop();
-      io.err(printFindings(plan.findings, io.colour));
+      io.err(printFindings(plan.findings, io.errColour));
       io.err('Nothing was written.\n');
       return EXIT.wrong;
     }
@@ -27,7 +27,7 @@ export async function make(io: Io, path: string, out: string, options: ShopSheet
     const folder = join(resolve(io.cwd, out), folderName(plan.title));
     await storeSet(folder, files);
     progress.stop();
-    io.err(printFindings(plan.findings, io.colour));
+    io.err(printFindings(plan.findings, io.errColour));
     io.out(`Wrote ${files.length} files to ${relative(io.cwd, folder) || folder}\n`);
     for (const file of files) io.out(`  ${file.path}\n`);
     return EXIT.done;

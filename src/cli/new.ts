@@ -1,7 +1,8 @@
-import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 import { basename, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { nearest } from '../base/suggest';
+import { storeNew } from './files';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
 
 /** The starter jobs stand beside the program. */
@@ -20,12 +21,7 @@ export async function newJob(io: Io, starter: string | undefined, file: string |
     throw new Stop(`there is no starter called ${JSON.stringify(starter)}${near === null ? '' : `; did you mean ${near}?`}\nStarters: ${names.join(', ')}`, EXIT.wrong);
   }
   const target = file ?? `${starter}.yaml`;
-  try {
-    await writeFile(resolve(io.cwd, target), await readFile(`${TEMPLATES}${starter}.yaml`), { flag: 'wx' });
-  } catch (problem) {
-    const code = (problem as NodeJS.ErrnoException).code;
-    throw new Stop(code === 'EEXIST' ? `${target} exists already; it is left as it is. Name another file.` : `${target} cannot be written (${code ?? String(problem)})`, EXIT.unwritten);
-  }
+  await storeNew(resolve(io.cwd, target), target, await readFile(`${TEMPLATES}${starter}.yaml`));
   io.out(`Wrote ${target}. Look it over, change it, then: bendbuck plan ${target}\n`);
   return EXIT.done;
 }

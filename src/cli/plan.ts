@@ -42,7 +42,7 @@ export async function plan(io: Io, path: string, options: { json?: true; units?:
   const worked = await work(io, path);
   if (options.json) io.out(planText(worked.plan));
   else {
-    if (worked.job) io.out(printPlan(worked.plan, options.units ?? worked.job.units, io.colour));
+    if (worked.job) io.out(printPlan(worked.plan, options.units ?? worked.job.units, io.colour, io.width));
     io.out(printFindings(worked.plan.findings, io.colour));
   }
   return exitCode(worked.plan);

@@ -1,22 +1,20 @@
 import type { Io } from './io';
 
-/** Work shorter than this needs no word about it, ms. */
-const PATIENCE = 1000;
-
 export interface Progress {
-  /** What is being done now; shown once the work has taken over a second. */
+  /** What is being done now. */
   say(what: string): void;
   /** Takes the line away; harmless twice. */
   stop(): void;
 }
 
-/** A line on the terminal that says what is being done, after a second, and goes away by itself. */
+/**
+ * A line on the terminal that says what is being done, and goes away by itself. It stands there from the start: once the sums run, nothing can
+ * print it, so a line that waited to see whether the work is long would come too late.
+ */
 export function startProgress(io: Io, first: string): Progress {
   if (!io.progress) return { say: () => undefined, stop: () => undefined };
-  const began = Date.now();
   let shown = false;
   const say = (what: string): void => {
-    if (Date.now() - began < PATIENCE) return;
     shown = true;
     io.err(`\r\u001B[K${what} …`);
   };

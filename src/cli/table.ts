@@ -1,10 +1,12 @@
-import { toFractionalInches, type LengthUnit } from '../base/units';
-import type { Plan, PlanScrew, PlanStation } from '../plan';
+import type { LengthUnit } from '../base/units';
+import type { Plan, PlanScrew, PlanScrewHole, PlanStation } from '../plan';
+import { inches, measuresIn } from '../shop-sheet/measures';
 import { paint } from './report';
 
-/** The plan as tables for reading at the bench: what the maker needs first stands first. */
-export function printPlan(plan: Plan, units: LengthUnit, colour: boolean): string {
+/** The plan as tables for reading at the bench: what the maker needs first stands first. `width` is the terminal's, in columns. */
+export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width = Infinity): string {
   const length = (mm: number): string => printLength(mm, units);
+  const drill = (mm: number): string => `⌀ ${plainSpaces(measuresIn(units).tool(mm))}`;
   const heading = (text: string): string => `\n${paint(text, '1', colour)}\n`;
   const { sheet, bend, effort, spine, blank } = plan;
   let text = `${paint(plan.title, '1', colour)}\n`;
@@ -36,7 +38,7 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean): strin
       ['width, end A / end B', `${length(spine.widthFrom)} / ${length(spine.widthTo)}`],
       ['thickness', length(spine.thickness)],
       ...(spine.ears > 0 ? [['ears past each end', length(spine.ears)] as const] : []),
-      ['clamp holes', spine.clampHoles.map((hole) => `⌀ ${length(hole.diameter)} at ${length(hole.at)}`).join('; ') || 'none: clamp on the ears'],
+      ['clamp holes', spine.clampHoles.map((hole) => `${drill(hole.diameter)} at ${length(hole.at)}`).join('; ') || 'none: clamp on the ears'],
     ]);
   }
   if (plan.stations.length > 0) {
@@ -54,6 +56,7 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean): strin
         pilots(station.screws, length),
         endsOf(station),
       ]),
+      width,
     );
   }
   if (plan.backings.length > 0) {
@@ -61,6 +64,15 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean): strin
     text += table(
       ['', 'at', 'height', 'depth (foot)', 'screws', 'pilot'],
       plan.backings.map((backing) => [backing.name, length(backing.at), length(backing.width), length(backing.depth), screws(backing.screws, length), pilots(backing.screws, length)]),
+      width,
+    );
+  }
+  if (spine && spine.screwHoles.length > 0) {
+    text += heading('Screw holes in the spine (at: along the centre line from end A; aside: from the centre line)');
+    text += table(
+      ['for', 'at', 'aside', 'drill through', 'countersink', 'head in'],
+      holeRows(spine.screwHoles).map(([hole, asides]) => [hole.holds, length(hole.at), offsets(asides, length), drill(hole.diameter), drill(hole.countersink), hole.side]),
+      width,
     );
   }
   if (blank) {
@@ -76,12 +88,14 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean): strin
   return `${text}\n`;
 }
 
+/** Whoever searches the text types plain spaces. */
+function plainSpaces(text: string): string {
+  return text.replaceAll('\u00a0', ' ');
+}
+
 /** mm to a hundredth; or inches to the nearest 1/32 with what is left over in thousandths. */
 function printLength(mm: number, units: LengthUnit): string {
-  if (units === 'mm') return `${mm.toFixed(2)} mm`;
-  const { text, leftover } = toFractionalInches(mm);
-  const mils = Math.round((leftover / 25.4) * 1000);
-  return `${text}${mils === 0 ? '' : mils > 0 ? ` +.${String(mils).padStart(3, '0')}` : ` -.${String(-mils).padStart(3, '0')}`} in`;
+  return units === 'mm' ? `${mm.toFixed(2)} mm` : plainSpaces(inches(mm));
 }
 
 function degrees(value: number): string {
@@ -98,7 +112,25 @@ function force(newtons: number, units: LengthUnit): string {
 
 function screws(list: readonly PlanScrew[], length: (mm: number) => string): string {
   const [first] = list;
-  return first ? `${list.length} × ${first.size} × ${first.lengthName} at ${list.map(({ offset }) => (offset === 0 ? '0' : `${offset > 0 ? '+' : '−'}${length(Math.abs(offset))}`)).join(', ')}` : 'none';
+  return first ? `${list.length} × ${first.size} × ${first.lengthName} at ${offsets(list.map(({ offset }) => offset), length)}` : 'none';
+}
+
+/** Distances from the centre line: holes lie on both sides of it, so each is said once. */
+function offsets(list: readonly number[], length: (mm: number) => string): string {
+  const sizes = [...new Set(list.map((offset) => Number(Math.abs(offset).toFixed(6))))];
+  return sizes.map((size) => (size === 0 ? '0' : `±${length(size)}`)).join(', ');
+}
+
+/** The holes that differ only in how far aside they are, together. */
+function holeRows(holes: readonly PlanScrewHole[]): [PlanScrewHole, number[]][] {
+  const rows = new Map<string, [PlanScrewHole, number[]]>();
+  for (const hole of holes) {
+    const key = [hole.holds, hole.at, hole.diameter, hole.countersink, hole.side].join('|');
+    const row = rows.get(key);
+    if (row) row[1].push(hole.offset);
+    else rows.set(key, [hole, [hole.offset]]);
+  }
+  return [...rows.values()];
 }
 
 function pilots(list: readonly PlanScrew[], length: (mm: number) => string): string {
@@ -115,10 +147,27 @@ function pairs(rows: readonly (readonly [string, string])[]): string {
   return rows.map(([name, value]) => `  ${pad(name, width)}  ${value}\n`).join('');
 }
 
-function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
-  const widths = head.map((title, column) => Math.max(columns(title), ...rows.map((row) => columns(row[column] ?? ''))));
-  const line = (cells: readonly string[]): string => `  ${cells.map((cell, column) => pad(cell, widths[column] ?? 0)).join('  ').trimEnd()}\n`;
-  return [line(head), ...rows.map(line)].join('');
+/** Rows under a heading, columns in line. Columns that have no room in the terminal's width go on below, beside the first column again. */
+function table(head: readonly string[], rows: readonly (readonly string[])[], width = Infinity): string {
+  const widths = head.map((title, column) => 2 + Math.max(columns(title), ...rows.map((row) => columns(row[column] ?? ''))));
+  const line = (cells: readonly string[], band: readonly number[]): string => `${band.map((column) => pad(`  ${cells[column] ?? ''}`, widths[column] ?? 0)).join('').trimEnd()}\n`;
+  return bands(widths, width).map((band) => [head, ...rows].map((cells) => line(cells, band)).join('')).join('\n');
+}
+
+/** Which columns stand beside one another: the first in each band, then as many as fit, at least one. */
+function bands(widths: readonly number[], width: number): number[][] {
+  const [first = 0, ...others] = widths;
+  const found: number[][] = [[0]];
+  let used = first;
+  others.forEach((wide, index) => {
+    if (used + wide > width && (found.at(-1)?.length ?? 0) > 1) {
+      found.push([0]);
+      used = first;
+    }
+    found.at(-1)?.push(index + 1);
+    used += wide;
+  });
+  return found;
 }
 
 function pad(text: string, width: number): string {

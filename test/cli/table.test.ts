@@ -1,0 +1,83 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { printPlan } from '../../src/cli/table';
+import { parseJob } from '../../src/job/parse';
+import { planJob } from '../../src/pipeline';
+import type { Plan } from '../../src/plan';
+import { loadTables } from '../../src/tables/bundled';
+
+const tables = loadTables();
+const planOf = (text: string): Plan => {
+  const { job, findings } = parseJob(text, tables);
+  if (!job) throw new Error(findings.map(({ message }) => message).join('\n'));
+  return planJob(job, tables, findings).plan;
+};
+const plan = planOf(readFileSync('templates/tapered-two-runs.yaml', 'utf8'));
+
+/** Lines below a heading, down to the next empty line. */
+const section = (text: string, heading: string): string[] => (text.split(`\n${heading}`)[1] ?? '').split('\n\n')[0]?.split('\n').slice(1) ?? [];
+
+describe('the plan as a table', () => {
+  it('begins with what is set up first: radii, wrap, pull, clamps, foot; then the boards', () => {
+    const text = printPlan(plan, 'mm', false, Infinity);
+    const wanted = ['form radius', 'wrap to pull to', 'pull at the hands', 'extra metal to leave', '\n  clamps', 'foot behind', 'Spine', 'Stations', 'Backing stations', 'Screw holes', 'Blank', 'Mind'];
+    const places = wanted.map((words) => text.indexOf(words));
+    expect(places.every((place) => place >= 0)).toBe(true);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  });
+
+  it('says each station, in mm to a hundredth', () => {
+    const rows = section(printPlan(plan, 'mm', false, Infinity), 'Stations').slice(1);
+    expect(rows).toHaveLength(plan.stations.length);
+    plan.stations.forEach((station, index) => {
+      expect(rows[index]).toContain(`${station.name}  ${station.at.toFixed(2)} mm`);
+      expect(rows[index]).toContain(`${station.radius.toFixed(2)} mm`);
+      expect(rows[index]).toContain(station.contact === 'from' ? 'to end A' : 'to end B');
+    });
+  });
+
+  it('inches are the nearest 1/32 and what is left over: together the length', () => {
+    const rows = section(printPlan(plan, 'in', false, Infinity), 'Stations').slice(1);
+    plan.stations.forEach((station, index) => {
+      const [, whole = '0', over = '0', under = '1', rest = '0'] = /^ *S\d+ +(\d+-)?(?:(\d+)\/(\d+)|\d+) in(?: \((.\d\.\d+)\))?/u.exec((rows[index] ?? '').replaceAll('−', '-')) ?? [];
+      expect(32 % Number(under)).toBe(0);
+      const inches = Number.parseInt(whole) + Number(over) / Number(under) + Number(rest);
+      expect(Math.abs(inches - station.at / 25.4)).toBeLessThan(0.0005 + 1e-9);
+    });
+  });
+
+  it('says every screw hole of the spine', () => {
+    const rows = section(printPlan(plan, 'mm', false, Infinity), 'Screw holes').slice(1);
+    for (const hole of plan.spine?.screwHoles ?? []) {
+      const row = rows.find((line) => line.trim().startsWith(`${hole.holds} `));
+      expect(row).toContain(`${hole.at.toFixed(2)} mm`);
+      expect(row).toContain(Math.abs(hole.offset).toFixed(2));
+      expect(row?.trimEnd().endsWith(hole.side)).toBe(true);
+    }
+    expect(rows).toHaveLength(plan.stations.length + plan.backings.length);
+  });
+
+  it.each([40, 60, 80, 100, 200])('tables fit a terminal of %i columns and lose nothing', (width) => {
+    const narrow = printPlan(plan, 'mm', false, width);
+    const wide = printPlan(plan, 'mm', false, Infinity);
+    const words = (text: string): string[] => [...new Set(text.split(/\s+/u))].sort();
+    expect(words(narrow)).toEqual(words(wide));
+    const cell = Math.max(...plan.stations.map(({ ends }) => 6 + ends.map(({ run }) => `${run} start; `).join('').length));
+    const rows = narrow.split('\n').filter((line) => /^ {2}(?:S\d|BS\d)/u.test(line));
+    expect(rows.length).toBeGreaterThanOrEqual(2 * plan.stations.length + plan.backings.length);
+    for (const row of rows) expect(row.length).toBeLessThanOrEqual(Math.max(width, cell));
+  });
+
+  it('lines columns up where names are wide', () => {
+    const name = '長い縁'; // six columns: three wide characters (Unicode Standard Annex #11, class W)
+    const [first] = plan.stations;
+    if (!first) throw new Error('the starter has stations');
+    const rows = section(printPlan({ ...plan, stations: [{ ...first, name }, { ...first, name: 'abcdef' }] }, 'mm', false, Infinity), 'Stations').slice(1);
+    expect(rows[0]?.slice(rows[0].indexOf(name) + 3)).toBe(rows[1]?.slice(rows[1].indexOf('abcdef') + 6));
+  });
+
+  it('a plan without sections still prints', () => {
+    const bare: Plan = { ...plan, sheet: null, bend: null, effort: null, stations: [], spine: null, backings: [], blank: null };
+    expect(printPlan(bare, 'mm', false, 80).trim()).toBe(plan.title);
+  });
+});
