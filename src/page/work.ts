@@ -1,3 +1,4 @@
+import { drawBlock } from '../aids/block-part';
 import { hasErrors, type Finding } from '../base/findings';
 import type { Job } from '../job/job';
 import { parseJob } from '../job/parse';
@@ -34,5 +35,5 @@ export function work(draft: Draft): Worked {
   const planned = planJob(job, tables, findings);
   const { bend, layout, plan } = planned;
   if (!bend || !layout || hasErrors(plan.findings)) return { text, findings: plan.findings, form: null };
-  return { text, findings: plan.findings, form: { job, planned, bend, layout, parts: drawParts(layout, bend, job) } };
+  return { text, findings: plan.findings, form: { job, planned, bend, layout, parts: [...drawParts(layout, bend, job), ...drawBlock(planned.block, job)] } };
 }

@@ -22,6 +22,7 @@ export function screwTable({ layout }: Shop): HtmlElement {
 /** Drills, clamps and what else is needed at hand. */
 export function toolList(shop: Shop): HtmlElement {
   const { layout, say, screw } = shop;
+  const { block } = shop.plan;
   const [hole] = layout.clampHoles;
   const glued = gluedBoards(shop);
   const drills = list(
@@ -30,6 +31,7 @@ export function toolList(shop: Shop): HtmlElement {
     `countersink for heads ${say.tool(screw.headDiameter)} across`,
     ...(hole ? [`hole saw or spade bit ${say.tool(hole.diameter)}`] : []),
     'jigsaw or band saw, straight-edge, square, compass or trammel, rule',
+    ...(block?.holes[0] ? [`two dowels or bolts ${say.tool(block.holes[0].diameter)} across, ${say.atLeast(block.layers.reduce((sum, layer) => sum + layer.thickness, 0))} long, for the finishing block`] : []),
     ...(glued.length > 0 ? [`wood glue, for ${glued.join(', ')}`] : []),
   );
   const clamps = list(

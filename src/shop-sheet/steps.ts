@@ -1,6 +1,7 @@
 import { radiusAtCentre, tangentFromCentre } from '../base/cone';
 import { toDegrees } from '../base/angle';
 import type { Finding } from '../base/findings';
+import type { PlanBlock } from '../plan';
 import { html, type HtmlElement, type HtmlNode } from '../write/html';
 import { clampOpening, clampThroat, gluedBoards } from './hardware';
 import { degrees } from './measures';
@@ -8,7 +9,7 @@ import { caution, count, findingText, list, paragraph, theirs } from './pieces';
 import type { Shop } from './shop';
 import { angleAtWrap } from './summary';
 
-type StepId = 'cut' | 'drill' | 'assemble' | 'set-up' | 'wrap' | 'check' | 'turn-over' | 'trim';
+type StepId = 'cut' | 'drill' | 'assemble' | 'set-up' | 'wrap' | 'check' | 'turn-over' | 'trim' | 'dress';
 
 /** The work in order, each step with its numbers, its cautions and whatever was found about it. */
 export function steps(shop: Shop): HtmlElement[] {
@@ -21,6 +22,7 @@ export function steps(shop: Shop): HtmlElement[] {
     step(shop, 'check', '6. Let go and check', check(shop)),
     step(shop, 'turn-over', '7. Turn the form over for the other hand', turnOver(shop)),
     step(shop, 'trim', '8. Trim', trim(shop)),
+    ...(shop.plan.block ? [step(shop, 'dress', '9. Dress over the block', dress(shop, shop.plan.block))] : []),
   ];
 }
 
@@ -34,6 +36,7 @@ function stepOf({ code, path }: Finding): StepId {
   if (code === 'twist') return 'check';
   const block = path.split(/[.[]/u)[0];
   if (block === 'screws') return 'assemble';
+  if (block === 'block') return 'dress';
   if (block === 'clamps') return 'set-up';
   if (block === 'board' || block === 'stations' || block === 'runs') return 'cut';
   return 'wrap';
@@ -153,6 +156,18 @@ function turnOver({ bend }: Shop): HtmlNode[] {
       'The form is symmetric about its centre line. For the mirror-image part stand it on its other long edge, stations toward the free leg as before: ends A and B change places. Mark the second sheet as the mirror image of the first. All numbers stay the same',
       bend.form.halfAngle === 0 ? '.' : '; mind that the end with the smaller radius is still end A or B as marked on the spine.',
     ),
+  ];
+}
+
+function dress({ say }: Shop, block: PlanBlock): HtmlNode[] {
+  const [hole] = block.holes;
+  return [
+    list(
+      `Cut the ${count(block.layers.length, 'layer')} ${block.layers[0]?.name ?? ''} to ${block.layers.at(-1)?.name ?? ''} to their drawings, each to its own radius, and drill both holes in each${hole ? `, ${say.tool(hole.diameter)}` : ''}.`,
+      'Stack them in the order of their numbers, contact faces to the end lettered on them, on two dowels through all of them; glue, or bolt through the same holes.',
+      `The block fits the inside of the bend from ${say.length(block.from)} to ${say.length(block.to)} along the tangent line from end A, legs included. Hold it there and dress the metal down over it with a mallet or slapper, from the middle outward.`,
+    ),
+    caution('Clamp block and part before you strike; eye and ear protection on.'),
   ];
 }
 
