@@ -1,4 +1,4 @@
-import { drawAids, drawBlock, type Aid } from './aids';
+import { drawAids, drawBlock, drawTrial, type Aid } from './aids';
 import type { OutputFile } from './base/drawing';
 import { InternalError } from './base/errors';
 import { hasErrors } from './base/findings';
@@ -22,7 +22,7 @@ export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Arr
   const { bend, layout, block, job, plan } = planned;
   if (!bend || !layout || hasErrors(plan.findings)) throw new InternalError('files asked for a job that cannot be built');
   const parts = [...drawParts(layout, bend, job), ...drawBlock(block, job)];
-  const aids = drawAids(bend, job);
+  const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
   const boards = layOutSheets(parts, tables);
   const drawings = [
     ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
@@ -49,6 +49,7 @@ const materialNotes: Readonly<Record<Aid['material'], string>> = {
   card: 'Glue to card, or to board up to 3 mm, and cut out',
   paper: 'Cut out of the paper',
   sheet: 'Cut 1 from the job’s sheet',
+  board: 'Cut from the stations’ board',
 };
 
 /** What a part is cut from, as its note says. */

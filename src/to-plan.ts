@@ -39,7 +39,8 @@ export function toPlan(job: Job, bend: BendPlan | null, layout: FixtureLayout | 
   };
 }
 
-function planTrials({ strips, factor, spread, effect }: NonNullable<BendPlan['trials']>): PlanTrials {
+/** Trial strips as printed, angles in degrees. */
+export function planTrials({ strips, factor, spread, effect }: NonNullable<BendPlan['trials']>): PlanTrials {
   const atFactor = (at: BendAtFactor | null): PlanAtFactor | null => at && { ...at, wrap: toDegrees(at.wrap) };
   return {
     strips: strips.map(({ bent, left, ...strip }) => ({ ...strip, bent: toDegrees(bent), left: toDegrees(left) })),

@@ -4,11 +4,11 @@ import type { Drawing } from '../base/drawing';
 export interface Aid {
   /** Unique, safe as a file name: `angle-finished`, `radius-inside-a`, `blank-left`. */
   readonly id: string;
-  readonly kind: 'angle-gauge' | 'radius-gauge' | 'marking-strip' | 'blank';
+  readonly kind: 'angle-gauge' | 'radius-gauge' | 'marking-strip' | 'blank' | 'trial-strip' | 'trial-disc';
   /** What the maker calls it. */
   readonly title: string;
-  /** What it is cut from: card (or board up to 3 mm), paper, or the job's own sheet. */
-  readonly material: 'card' | 'paper' | 'sheet';
+  /** What it is cut from: card (or board up to 3 mm), paper, the job's own sheet, or board as the stations are. */
+  readonly material: 'card' | 'paper' | 'sheet' | 'board';
   /** Short remarks to print beside it: how to use it. */
   readonly notes: readonly string[];
   readonly drawing: Drawing;

@@ -62,12 +62,11 @@ export function checkStrip({ bent, left, width }: Trial, index: number, thicknes
 /** Refuses a strip that says the sheet is another one. */
 export function checkFactor(trial: Trial, index: number, factor: number): Finding[] {
   if (factor >= 1 / MOST_FACTOR && factor <= MOST_FACTOR) return [];
-  const [much, reason] = factor > 1 ? [factor, 'stronger'] : [1 / factor, 'softer'];
   return [
     error(
       'trial-contradicts-sheet',
       `trials[${index}]`,
-      `strip ${index + 1} (${degrees(trial.bent)} round ${trial.radius.toFixed(1)} mm, ${degrees(trial.left)} left) makes the sheet ${Number(much.toPrecision(2))} times ${reason} than the tables have it; more than ${MOST_FACTOR} times is another sheet or a slip`,
+      `strip ${index + 1} (${degrees(trial.bent)} round ${trial.radius.toFixed(1)} mm, ${degrees(trial.left)} left) makes the sheet ${Number(factor.toPrecision(2))} times as strong as the tables have it; beyond ${1 / MOST_FACTOR} to ${MOST_FACTOR} times it is another sheet, or a slip`,
       'check the metal, its temper and thickness, the disc’s radius, and that both angles are turned from flat; else leave this strip out',
       { got: `factor ${factor.toPrecision(3)}`, allowed: `${1 / MOST_FACTOR} to ${MOST_FACTOR}` },
     ),

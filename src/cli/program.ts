@@ -1,5 +1,6 @@
 import { Command, CommanderError, Option } from 'commander';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
+import type { Given } from './trial';
 
 /** Runs one command line and gives back its exit code. Each command is loaded when it is asked for, so that all start quickly. */
 export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
@@ -49,6 +50,16 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .option('--out <dir>', 'folder in which the job’s own folder is made', 'out')
     .addOption(new Option('--units <unit>', 'write the shop sheet in mm, in, or both, rather than in the job’s unit').choices(['mm', 'in', 'both']))
     .action(async (job: string, { out, ...options }: { out: string; units?: 'mm' | 'in' | 'both' }) => done(await (await import('./make')).make(io, job, out, options)));
+  const strips: Given[] = [];
+  const measure = (name: Given['name'], flag: string, what: string): Option => new Option(flag, what).argParser((text: string) => strips.push({ name, text }));
+  bendbuck
+    .command('trial <job>')
+    .description('fit trial strips of your own sheet and say what they change; without any, how to bend some')
+    .addOption(measure('radius', '--radius <length>', 'radius of the disc; begins a strip, so give one for each'))
+    .addOption(measure('bent', '--bent <degrees>', 'turn from flat while held on the disc'))
+    .addOption(measure('left', '--left <degrees>', 'turn from flat after it was let go'))
+    .addOption(measure('width', '--width <length>', 'width of the strip'))
+    .action(async (job: string) => done(await (await import('./trial')).trial(io, job, strips)));
   bendbuck
     .command('page [job]')
     .description('see the form and change it in the browser; serves one page to this machine only')

@@ -14,6 +14,7 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
     text += `${sheet.material}, ${length(sheet.thickness)} thick; bent ${degrees(bend.angle)} over ${length(bend.length)}\n`;
     text += heading('Bend');
     text += pairs([
+      ...(plan.trials ? [['factor on the flow curve, from trial strips', sheet.factor.toFixed(3)] as const] : []),
       ['form radius, end A / end B', `${length(bend.form.from)} / ${length(bend.form.to)}`],
       ['springs back to', `${length(bend.finished.from)} / ${length(bend.finished.to)}`],
       ['wrap to pull to', `${degrees(bend.wrap.chosen)}  (A needs ${degrees(bend.wrap.from)}, B ${degrees(bend.wrap.to)})`],
@@ -94,11 +95,12 @@ function plainSpaces(text: string): string {
 }
 
 /** mm to a hundredth; or inches to the nearest 1/32 with what is left over in thousandths. */
-function printLength(mm: number, units: LengthUnit): string {
+export function printLength(mm: number, units: LengthUnit): string {
   return units === 'mm' ? `${mm.toFixed(2)} mm` : plainSpaces(inches(mm));
 }
 
-function degrees(value: number): string {
+/** Degrees to a tenth. */
+export function degrees(value: number): string {
   return `${value.toFixed(1).replace(/^-0\.0$/u, '0.0')}°`;
 }
 
@@ -142,13 +144,14 @@ function endsOf(station: PlanStation): string {
   return station.ends.length > 0 ? station.ends.map(({ run, end }) => `${run} ${end === 'from' ? 'start' : 'end'}`).join('; ') : 'infill';
 }
 
-function pairs(rows: readonly (readonly [string, string])[]): string {
+/** Names and values, one pair a line. */
+export function pairs(rows: readonly (readonly [string, string])[]): string {
   const width = Math.max(...rows.map(([name]) => columns(name)));
   return rows.map(([name, value]) => `  ${pad(name, width)}  ${value}\n`).join('');
 }
 
 /** Rows under a heading, columns in line. Columns that have no room in the terminal's width go on below, beside the first column again. */
-function table(head: readonly string[], rows: readonly (readonly string[])[], width = Infinity): string {
+export function table(head: readonly string[], rows: readonly (readonly string[])[], width = Infinity): string {
   const widths = head.map((title, column) => 2 + Math.max(columns(title), ...rows.map((row) => columns(row[column] ?? ''))));
   const line = (cells: readonly string[], band: readonly number[]): string => `${band.map((column) => pad(`  ${cells[column] ?? ''}`, widths[column] ?? 0)).join('').trimEnd()}\n`;
   return bands(widths, width).map((band) => [head, ...rows].map((cells) => line(cells, band)).join('')).join('\n');

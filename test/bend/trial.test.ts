@@ -238,7 +238,7 @@ describe('strips that are refused or doubted', () => {
 
   it('says how far off and what is allowed', () => {
     const { findings } = fitTrials([strip(hardened, 1.6, 40, nearlyRight, 2.6)], hardened, 1.6);
-    expect(findings.find(({ code }) => code === 'trial-contradicts-sheet')).toMatchObject({ got: 'factor 2.60', allowed: '0.5 to 2', message: expect.stringContaining('2.6 times stronger') as string });
+    expect(findings.find(({ code }) => code === 'trial-contradicts-sheet')).toMatchObject({ got: 'factor 2.60', allowed: '0.5 to 2', message: expect.stringContaining('2.6 times as strong') as string });
   });
 
   it('exactly 8 thicknesses wide will do', () => {

@@ -1,0 +1,112 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../src/plan';
+import { bendbuck, freshFolder } from '../helpers/program';
+
+const TAPERED = readFileSync('templates/tapered-two-runs.yaml', 'utf8');
+const INCH = readFileSync('templates/plain-curve-inch.yaml', 'utf8');
+
+function withJob(text: string): string {
+  const folder = freshFolder();
+  writeFileSync(join(folder, 'job.yaml'), text);
+  return folder;
+}
+
+/** The block printed for the job file. */
+const blockIn = (out: string): string => /^trials:\n(?: {2}- .*\n)+/mu.exec(out)?.[0] ?? '';
+
+const strips = ['--radius', '40', '--bent', '95', '--left', '82.5', '--width', '20', '--radius', '1-9/16 in', '--bent', '95°', '--left', '81'];
+
+describe('trial', () => {
+  it('without strips says what to cut, bend and measure, and writes nothing', () => {
+    const folder = withJob(TAPERED);
+    const { code, out, err } = bendbuck(folder, ['trial', 'job.yaml']);
+    expect([code, err]).toEqual([0, '']);
+    // 8 × 1.6 mm = 12.8 is less than a strip that can be handled; the form's radii are about 33 and 41 mm.
+    expect(out).toMatch(/15\.00 mm wide \(at least 8 times the thickness\)/u);
+    expect(out).toMatch(/disc of radius 3[5-8]\.00 mm/u);
+    expect(out).toMatch(/bendbuck trial JOB --radius 3[5-8] --bent \d+ --left \d+ --width 15/u);
+    expect(readdirSync(folder)).toEqual(['job.yaml']);
+  });
+
+  it('what it proposes to type can be typed', () => {
+    const folder = withJob(INCH);
+    const advice = bendbuck(folder, ['trial', 'job.yaml']).out;
+    const options = /bendbuck trial JOB (.*)/u.exec(advice)?.[1]?.split(' ') ?? [];
+    expect(options).toHaveLength(8);
+    const { code, out } = bendbuck(folder, ['trial', 'job.yaml', ...options]);
+    expect(code).toBe(0);
+    // Angles in whole degrees of some 15° of springback: near the tables' own factor.
+    const factor = Number(/factor on the flow curve +([\d.]+)/u.exec(out)?.[1]);
+    expect(Math.abs(factor - 1)).toBeLessThan(0.1);
+  });
+
+  it('fits the strips given, shows the spread and what it does, and a block that makes plan use the same factor', () => {
+    const folder = withJob(TAPERED);
+    const { code, out, err } = bendbuck(folder, ['trial', 'job.yaml', ...strips]);
+    expect([code, err]).toEqual([0, '']);
+    expect(blockIn(out)).toBe('trials:\n  - { radius: 40, bent: 95, left: 82.5, width: 20 }\n  - { radius: 39.6875, bent: 95, left: 81 }\n');
+    expect(readdirSync(folder)).toEqual(['job.yaml']);
+
+    writeFileSync(join(folder, 'pasted.yaml'), `${TAPERED}\n${blockIn(out)}`);
+    const plan = JSON.parse(bendbuck(folder, ['plan', 'pasted.yaml', '--json']).out) as Plan;
+    const { factor = NaN } = plan.sheet ?? {};
+    expect(out).toContain(`factor on the flow curve  ${factor.toFixed(3)}`);
+    expect(out).toContain(`${plan.trials?.spread.low.toFixed(3)} to ${plan.trials?.spread.high.toFixed(3)}`);
+    const [low, now, high] = [plan.trials?.effect.low?.form.from, plan.bend?.form.from, plan.trials?.effect.high?.form.from].map((value) => `${value?.toFixed(2)} mm`);
+    expect(out).toMatch(new RegExp(`form radius, end A +[\\d.]+ mm +${low} +${now} +${high}`, 'u'));
+    expect(bendbuck(folder, ['plan', 'pasted.yaml']).out).toMatch(new RegExp(`from trial strips +${factor.toFixed(3)}\n`, 'u'));
+    // The job's own strips, fitted without any given.
+    expect(bendbuck(folder, ['trial', 'pasted.yaml']).out.replace(/\n(?:note|warning)[\s\S]*/u, '')).toBe(out.replace(/\n(?:note|warning)[\s\S]*/u, ''));
+  });
+
+  it('adds strips given to those of the job, in inches for a job in inches', () => {
+    const folder = withJob(`${INCH}\ntrials: [{ radius: 1-1/4, bent: 105, left: 90 }]\n`);
+    const { code, out } = bendbuck(folder, ['trial', 'job.yaml', '--radius', '1-3/8', '--bent', '100', '--left', '84.5 deg', '--width', '5/8']);
+    expect(code).toBe(0);
+    expect(blockIn(out)).toBe('trials:\n  - { radius: 1.25, bent: 105, left: 90 }\n  - { radius: 1.375, bent: 100, left: 84.5, width: 0.625 }\n');
+  });
+
+  it.each([
+    [['--bent', '95'], /stands before any --radius/u],
+    [['--radius', '40', '--bent', '95'], /strip 1 lacks --left/u],
+    [['--radius', '40', '--bent', '95', '--left', '80', '--left', '81'], /two --left/u],
+    [['--radius', '40', '--bent', 'ninety', '--left', '80'], /--bent should be a number of degrees/u],
+    [['--radius', '40', '--bent', '1e99', '--left', '80'], /--bent should be a number of degrees/u],
+    [['--radius'], /argument missing/u],
+    [['--disc', '40'], /unknown option/u],
+  ])('%j is no command line: exit 2', (options, message) => {
+    const { code, out, err } = bendbuck(withJob(TAPERED), ['trial', 'job.yaml', ...options]);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(message);
+  });
+
+  it.each([
+    ['a strip that kept its bend', ['--radius', '40', '--bent', '95', '--left', '95'], /error at strip 1, --left: .*every sheet springs back.*\[no-springback\]/u],
+    ['one that came back flat', ['--radius', '40', '--bent', '95', '--left', '0'], /\[strip-came-back-flat\]/u],
+    ['one too narrow', ['--radius', '40', '--bent', '95', '--left', '80', '--width', '12.5'], /error at strip 1, --width: .*7\.8 times its thickness.*\[strip-too-narrow\]/u],
+    ['one of another sheet', ['--radius', '40', '--bent', '95', '--left', '82', '--radius', '40', '--bent', '90', '--left', '40'], /error at strip 2: .*times as strong as the tables have it.*\[trial-contradicts-sheet\]/u],
+    ['a radius that is none', ['--radius', 'forty', '--bent', '95', '--left', '80'], /error at strip 1, --radius: .*\[bad-length\]/u],
+    ['angles out of reach', ['--radius', '40', '--bent', '300', '--left', '-4'], /error at strip 1, --bent: [\s\S]*error at strip 1, --left: /u],
+  ])('%s: exit 2 with the reason, no block to paste', (_, options, message) => {
+    const folder = withJob(TAPERED);
+    const { code, out } = bendbuck(folder, ['trial', 'job.yaml', ...options]);
+    expect(code).toBe(2);
+    expect(out).toMatch(message);
+    expect(blockIn(out)).toBe('');
+    expect(readdirSync(folder)).toEqual(['job.yaml']);
+  });
+
+  it('a bad strip in the job stops make with its line', () => {
+    const folder = withJob(`${TAPERED}\ntrials:\n  - { radius: 40, bent: 95, left: 82 }\n  - { radius: 40, bent: 95, left: 96 }\n`);
+    const line = TAPERED.split('\n').length + 3;
+    expect(bendbuck(folder, ['make', 'job.yaml'])).toMatchObject({ code: 2, err: expect.stringContaining(`line ${line}, trials[1].left`) as string });
+    expect(readdirSync(folder)).toEqual(['job.yaml']);
+  });
+
+  it('a job that cannot be read says why', () => {
+    expect(bendbuck(withJob(TAPERED.replace('aluminium', 'aluminum')), ['trial', 'job.yaml'])).toMatchObject({ code: 2, out: expect.stringContaining('unknown-metal') as string });
+    expect(bendbuck(freshFolder(), ['trial', '-'], TAPERED).code).toBe(0);
+  });
+});
