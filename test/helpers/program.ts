@@ -23,10 +23,14 @@ export function start(cwd: string, args: readonly string[]): ReturnType<typeof s
   return spawn(process.execPath, [MAIN, ...args], { cwd });
 }
 
+const made: string[] = [];
+// Asked for as the file is loaded: from inside a test it would never be called.
+afterAll(() => made.forEach((folder) => rmSync(folder, { recursive: true, force: true })));
+
 /** A fresh folder, gone after the tests of the file. */
 export function freshFolder(): string {
   const folder = mkdtempSync(join(tmpdir(), 'bendbuck-test-'));
-  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  made.push(folder);
   return folder;
 }
 
