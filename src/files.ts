@@ -7,7 +7,7 @@ import { writeTemplates } from './paper/pdf';
 import { drawParts } from './parts';
 import type { Planned } from './pipeline';
 import { planText } from './plan-text';
-import { layOutSheets } from './sheets';
+import { layOutSheets, type Watch } from './sheets';
 import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
 import { findBoard } from './tables/look-up';
 import type { Tables } from './tables/tables';
@@ -16,14 +16,15 @@ import { writeSvg } from './write/svg';
 
 /**
  * parts → sheets → files: everything `make` stores for a planned job that has no error finding. Throws where it has one.
- * `font`: the bytes of the printed drawings' typeface, DejaVu Sans Condensed; `options` are the shop sheet's.
+ * `font`: the bytes of the printed drawings' typeface, DejaVu Sans Condensed; `options` are the shop sheet's; `watch` follows
+ * the laying out of boards.
  */
-export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Array, options: ShopSheetOptions = {}): Promise<OutputFile[]> {
+export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Array, options: ShopSheetOptions = {}, watch: Watch = {}): Promise<OutputFile[]> {
   const { bend, layout, block, job, plan } = planned;
   if (!bend || !layout || hasErrors(plan.findings)) throw new InternalError('files asked for a job that cannot be built');
   const parts = [...drawParts(layout, bend, job), ...drawBlock(block, job)];
   const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
-  const boards = layOutSheets(parts, tables);
+  const boards = layOutSheets(parts, tables, job.offcuts, watch);
   const drawings = [
     ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
     ...boards.map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),

@@ -22,7 +22,11 @@ export async function make(io: Io, path: string, out: string, options: ShopSheet
     }
     progress.say('drawing');
     const { makeFiles } = await import('../files');
-    const files = await makeFiles(planned, tables, await readFont(), options);
+    const files = await makeFiles(planned, tables, await readFont(), options, {
+      progress: (done, total) => {
+        progress.say(`laying parts out on boards, ${Math.round((100 * done) / total)} %`);
+      },
+    });
     progress.say('writing');
     const folder = join(resolve(io.cwd, out), folderName(plan.title));
     await storeSet(folder, files);

@@ -78,6 +78,8 @@ export interface Job {
   readonly paper: PaperChoice;
   /** The block to dress the finished bend over; null for none. */
   readonly block: BlockChoice | null;
+  /** Pieces of board to use before whole ones. */
+  readonly offcuts: readonly Offcut[];
 }
 
 /** A stretch of the bend that is used by one edge of the panel; `from` and `to` along the tangent line, mm. */

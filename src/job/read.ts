@@ -6,7 +6,7 @@ import { findMetal, gaugeThickness } from '../tables/look-up';
 import type { Metal } from '../tables/schema';
 import type { Tables } from '../tables/tables';
 import { show, shorten, UNPRINTABLE } from './explain';
-import { paperOrientations, paperSizes, type BlockChoice, type BoardChoice, type Job, type PaperChoice, type Run, type Trial } from './job';
+import { paperOrientations, paperSizes, type BlockChoice, type BoardChoice, type Job, type Offcut, type PaperChoice, type Run, type Trial } from './job';
 import { pathText, type Path } from './path';
 
 /** What may be asked of a length, mm. Outside it the number is a slip of the pen, whatever the rest of the job says. */
@@ -20,6 +20,7 @@ const BEND_LENGTH: Range = { min: 20, max: 6000 };
 const RADIUS: Range = { min: 1, max: 3000 };
 const LEG: Range = { min: 1, max: 3000 };
 const BOARD: Range = { min: 2, max: 100 };
+const OFFCUT: Range = { min: 20, max: 6000 };
 const ANGLE: Range = { min: 1, max: 179 };
 /** Degrees: less cannot be measured well enough, more cannot be reached on a disc and read. */
 const TRIAL_BENT: Range = { min: 5, max: 179 };
@@ -78,6 +79,7 @@ export function readJob(data: unknown, tables: Tables): { readonly job: Job; rea
     trials: trialsOf(reader),
     paper: readPaper(reader),
     block: readBlock(reader, length, board.stations, tables),
+    offcuts: readOffcuts(reader, tables),
   };
   return { job, findings: reader.findings };
 }
@@ -200,6 +202,20 @@ function readBlock(reader: Reader, bendLength: number, stations: BoardChoice, ta
   const stock = reader.named(['block', 'stock'], 'board', tables.boards);
   const measured = reader.length(['block', 'thickness'], BOARD) ?? null;
   return { at, length, board: stock === undefined ? { stock: stations.stock, thickness: measured ?? stations.thickness } : { stock, thickness: measured } };
+}
+
+function readOffcuts(reader: Reader, tables: Tables): Offcut[] {
+  const entries = reader.at(['offcuts']);
+  if (!Array.isArray(entries)) return [];
+  return entries.map((_, index): Offcut => {
+    const path = ['offcuts', index];
+    return {
+      stock: reader.named([...path, 'stock'], 'board', tables.boards) ?? '',
+      width: reader.length([...path, 'width'], OFFCUT) ?? NaN,
+      length: reader.length([...path, 'length'], OFFCUT) ?? NaN,
+      thickness: reader.length([...path, 'thickness'], BOARD) ?? null,
+    };
+  });
 }
 
 /** Sums of lengths written in fractions may miss one another by this, mm. */

@@ -112,6 +112,18 @@ export const jobFileSchema = z
       })
       .optional()
       .meta({ description: 'A block of layers of board to dress the finished bend over' }),
+    offcuts: z
+      .array(
+        z.strictObject({
+          stock: text('Id of a board in shared/boards.json'),
+          width: lengthOf('Across the offcut'),
+          length: lengthOf('Along the offcut'),
+          thickness: lengthOf('Thickness as you measured it, where it is not that of the job’s boards of this kind').optional(),
+        }),
+      )
+      .max(40)
+      .optional()
+      .meta({ description: 'Rectangles of board left over from other work, used before whole boards' }),
     paper: z
       .strictObject({
         size: z.enum(paperSizes).optional().meta({ description: 'Paper for the full-size drawings: A4 for jobs in mm, letter for jobs in inches unless said' }),

@@ -1,74 +1,79 @@
-import { pack2D } from 'binpackingjs/2d';
-import { boundsOf, type Bounds } from '../base/bounds';
+import { loopArea } from '../base/area';
 import { InternalError } from '../base/errors';
 import { moveDrawing } from '../base/transform';
+import { isCutFrom } from '../fixture/board-fit';
+import type { Offcut } from '../job/job';
 import type { Part } from '../parts/part';
 import { findBoard } from '../tables/look-up';
 import type { Tables } from '../tables/tables';
-import { checkSheet } from './check-sheet';
+import { checkSheets } from './check-sheet';
+import type { Filled } from './fill';
+import { nest, type Watch } from './nest';
+import { outlineOf } from './outline';
 import type { Placement, Sheet } from './sheet';
 
-/** More boards of one kind than this are never laid out: each part fits one (fixture/board-fit.ts sees to it), so it would be our mistake. */
-const MOST_SHEETS = 100;
+export { LayoutAborted, type Watch } from './nest';
 
-/** Parts → stock boards, one kind and thickness of board at a time, by bounding boxes; nothing overlaps, checked. */
-export function layOutSheets(parts: readonly Part[], tables: Tables): Sheet[] {
-  return [...groupByBoard(parts).values()].flatMap((group) => layOutGroup(group, tables));
-}
-
-function groupByBoard(parts: readonly Part[]): Map<string, Part[]> {
-  const groups = new Map<string, Part[]>();
-  for (const part of parts) {
-    const key = `${part.stock} ${part.thickness}`;
-    groups.set(key, [...(groups.get(key) ?? []), part]);
+/**
+ * Parts → boards, one kind and thickness of board at a time, by their true shapes: offcuts first, then whole boards; nothing overlaps,
+ * checked. The order of the parts makes no difference. Every part must fit (fixture/board-fit.ts sees to it). `offcuts` are the job's.
+ */
+export function layOutSheets(parts: readonly Part[], tables: Tables, offcuts: readonly Offcut[] = [], watch: Watch = {}): Sheet[] {
+  const taken = new Set<number>();
+  const numbers = new Map<string, number>();
+  const sheets: Sheet[] = [];
+  for (const group of groupByBoard(parts)) {
+    for (const filled of layOutGroup(group, tables, offcuts, taken, watch)) {
+      const number = (numbers.get(group.stock) ?? 0) + 1;
+      if (filled.stock.offcut === null) numbers.set(group.stock, number);
+      else taken.add(filled.stock.offcut);
+      sheets.push(sheetOf(filled, group, number));
+    }
   }
-  return groups;
+  checkSheets(sheets, parts, tables.rules.partGap, tables.rules.boardBorder);
+  return sheets;
 }
 
-function layOutGroup(parts: readonly Part[], tables: Tables): Sheet[] {
-  const [first] = parts;
-  const board = first && findBoard(tables, first.stock);
-  if (!first || !board) throw new InternalError('a group of parts without a board');
-  const { partGap: gap, boardBorder: border } = tables.rules;
-  // Every box carries the gap on its right and top; the board, less its border, is one gap larger to take the last of them.
-  const bin = { width: board.length - 2 * border + gap, height: board.width - 2 * border + gap };
-  const bounds = new Map(parts.map((part) => [part, boundsOf(part.drawing)]));
-  const boxes = parts.map((part) => {
-    const size = sizeOf(bounds.get(part));
-    return { width: size.width + gap, height: size.height + gap, part };
-  });
-  const packed = pack2D({ bins: Array.from({ length: Math.min(parts.length, MOST_SHEETS) }, () => bin), boxes });
-  if (packed.unpackedBoxes.length > 0) throw new InternalError('a part does not fit its board');
-  return packed.packedBins
-    .filter((packedBin) => packedBin.boxes.length > 0)
-    .map((packedBin, index) => {
-      const placed = packedBin.boxes.map((box) => {
-        const part = (box.sourceBox as (typeof boxes)[number]).part;
-        return { part, placement: placementOf(part, bounds.get(part), box.rotated, border + box.x, border + box.y) };
-      });
-      const sheet: Sheet = {
-        id: `board-${board.id.replaceAll(/[^a-z0-9-]/g, '_')}-${index + 1}`,
-        stock: board.id,
-        thickness: first.thickness,
-        width: board.width,
-        length: board.length,
-        placements: placed.map(({ placement }) => placement),
-        drawing: { shapes: placed.flatMap(({ part, placement }) => moveDrawing(part.drawing, placement).shapes) },
-      };
-      checkSheet(sheet, parts, gap, border);
-      return sheet;
-    });
+/** Parts cut from the same board. */
+interface Group {
+  readonly stock: string;
+  readonly thickness: number;
+  readonly parts: readonly Part[];
 }
 
-function sizeOf(bounds: Bounds | undefined): { width: number; height: number } {
-  if (!bounds) throw new InternalError('a part without bounds');
-  return { width: bounds.maxX - bounds.minX, height: bounds.maxY - bounds.minY };
+function groupByBoard(parts: readonly Part[]): Group[] {
+  const groups = new Map<string, Group>();
+  for (const part of parts) {
+    const { stock, thickness } = part;
+    const key = `${stock} ${thickness}`;
+    groups.set(key, { stock, thickness, parts: [...(groups.get(key)?.parts ?? []), part] });
+  }
+  return [...groups.values()].sort((a, b) => (a.stock < b.stock ? -1 : a.stock > b.stock ? 1 : a.thickness - b.thickness));
 }
 
-/** Moves a part's lower left corner, after a quarter turn where it is turned, to `x`, `y`. */
-function placementOf(part: Part, bounds: Bounds | undefined, turned: boolean, x: number, y: number): Placement {
-  if (!bounds) throw new InternalError('a part without bounds');
-  return turned
-    ? { part: part.id, angle: Math.PI / 2, dx: x + bounds.maxY, dy: y - bounds.minX }
-    : { part: part.id, angle: 0, dx: x - bounds.minX, dy: y - bounds.minY };
+function layOutGroup(group: Group, tables: Tables, offcuts: readonly Offcut[], taken: ReadonlySet<number>, watch: Watch): readonly Filled[] {
+  const board = findBoard(tables, group.stock);
+  if (!board) throw new InternalError(`parts of a board that is not in the tables: ${group.stock}`);
+  const { partGap, boardBorder } = tables.rules;
+  const free = offcuts.flatMap((offcut, index) => (isCutFrom(offcut, { id: group.stock, thickness: group.thickness }) && !taken.has(index) ? [{ width: offcut.width, length: offcut.length, offcut: index }] : []));
+  const supply = { offcuts: free, board: { width: board.width, length: board.length, offcut: null }, border: boardBorder };
+  const filled = nest(group.parts, supply, partGap, watch);
+  if (!filled) throw new InternalError(`a part fits neither an offcut nor a board of ${group.stock}`);
+  return filled;
+}
+
+function sheetOf({ stock, members, reach }: Filled, group: Group, number: number): Sheet {
+  const placed = members.map(({ part, quarters, x, y }) => ({ part, placement: { part: part.id, angle: (quarters * Math.PI) / 2, dx: x, dy: y } satisfies Placement }));
+  const area = members.reduce((sum, { part }) => sum + Math.abs(loopArea(outlineOf(part).vertices)), 0);
+  return {
+    id: stock.offcut === null ? `board-${group.stock.replaceAll(/[^a-z0-9-]/gu, '_')}-${number}` : `offcut-${stock.offcut + 1}`,
+    stock: group.stock,
+    thickness: group.thickness,
+    width: stock.width,
+    length: stock.length,
+    offcut: stock.offcut,
+    used: { length: reach, share: area / (reach * stock.width) },
+    placements: placed.map(({ placement }) => placement),
+    drawing: { shapes: placed.flatMap(({ part, placement }) => moveDrawing(part.drawing, placement).shapes) },
+  };
 }

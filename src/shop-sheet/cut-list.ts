@@ -66,18 +66,19 @@ function drawnRow({ say, tables }: Shop, { name, stock, drawing }: Part): CutRow
 
 /** Boards to buy or find: whole boards as sold, and the offcut that would do. */
 export function boardList({ boards, say, tables }: Shop): HtmlElement[] {
-  const kinds = [...new Set(boards.map((board) => board.stock))];
+  const kinds = [...new Set(boards.filter((board) => board.offcut === null).map((board) => board.stock))];
   return [
     html('h3', {}, 'Board'),
     list(
       ...kinds.map((stock) => {
-        const sheets = boards.filter((board) => board.stock === stock);
+        const sheets = boards.filter((board) => board.stock === stock && board.offcut === null);
         const [first] = sheets;
         const name = findBoard(tables, stock)?.name ?? stock;
         if (!first) return name;
         const whole = `${sheets.length} × ${name}, ${say.thickness(first.thickness)} thick as reckoned here, sold as ${say.atLeast(first.width)} × ${say.atLeast(first.length)}`;
         return sheets.length > 1 ? whole : `${whole}; an offcut of ${offcut(first.drawing, say.atLeast, tables.rules.boardBorder)} will do, laid out as drawn`;
       }),
+      ...boards.filter((board) => board.offcut !== null).map((board) => `your offcut ${(board.offcut ?? 0) + 1}: ${findBoard(tables, board.stock)?.name ?? board.stock}, ${say.length(board.width)} × ${say.length(board.length)}, ${board.placements.map(({ part }) => part).join(', ')}`),
     ),
     paragraph('Measure your board: if its thickness differs from the one reckoned here by more than ', say.units === 'in' ? '1/64 in' : '0.5 mm', ', give the measured thickness in the job file and print again. The station positions depend on it.'),
   ];
