@@ -18,6 +18,6 @@ export default tseslint.config(
   },
   {
     files: ['**/*.mjs'],
-    languageOptions: { globals: { process: 'readonly', console: 'readonly', URL: 'readonly', performance: 'readonly' } },
+    languageOptions: { globals: Object.fromEntries(['process', 'console', 'URL', 'Buffer', 'performance', 'setTimeout', 'document', 'location', 'requestAnimationFrame', 'InputEvent', 'Event', 'dispatchEvent', 'innerWidth', 'getComputedStyle'].map((name) => [name, 'readonly'])) },
   },
 );

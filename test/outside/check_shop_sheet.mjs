@@ -2,7 +2,7 @@
 // Every shop-sheet.html under FILES, and one of a job full of hostile text, is opened in Chromium: no console message, no request,
 // nothing wider than the page on letter, A4 or a phone, printed to PDF with every word on the paper and table heads repeated.
 // With PICTURES, screenshots and PDFs are kept there. Ends with "N passed, N failed".
-/* global document, getComputedStyle -- inside page.evaluate */
+
 import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
