@@ -13,6 +13,9 @@ import { work, type Form } from './work';
 import { pathText } from './field-list';
 import { PrintSheet } from './print-sheet';
 
+/** How long after the last change the address follows, ms. */
+const ADDRESS_DELAY = 120;
+
 /** The whole page: one draft, worked out at every change; what follows from it is shown in the order of the work. */
 export function App(): JSX.Element {
   const [history, setHistory] = useState(() => begin<Draft>(fromAddress(location.hash) ?? draftFrom(starters[0]?.text ?? '')));
@@ -24,8 +27,12 @@ export function App(): JSX.Element {
   const stale = worked.form === null;
 
   useEffect(() => {
-    const address = toAddress(draft);
-    if (address !== location.hash) window.history.replaceState(null, '', address);
+    // Browsers count how often a page changes its address; while a field is being typed in, the last change is soon enough.
+    const timer = setTimeout(() => {
+      const address = toAddress(draft);
+      if (address !== location.hash) window.history.replaceState(null, '', address);
+    }, ADDRESS_DELAY);
+    return () => clearTimeout(timer);
   }, [draft]);
   useEffect(() => {
     const follow = (): void => {

@@ -1,12 +1,16 @@
-import type { JSX } from 'preact';
+import { h, type JSX, type VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { boundsOf } from '../base/bounds';
 import type { Part } from '../parts/part';
-import { writeSvg } from '../write/svg';
+import { drawingGroups } from '../write/svg';
+import type { Element } from '../write/xml';
 import { showLength } from './know';
 import type { Form } from './work';
 
-/** Section 4: what you cut. Each part's own drawing, the very file that is taken away, at a size to read it. */
+/** Blank border round a drawing, mm. */
+const MARGIN = 5;
+
+/** Section 4: what you cut. Each part's own drawing, from the same tree as the file that is taken away, at a size to read it. */
 export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
   return (
     <section class={stale ? 'cut stale' : 'cut'} aria-labelledby="cut">
@@ -21,13 +25,22 @@ export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Elemen
 }
 
 function PartDrawing({ part, units }: { part: Part; units: 'mm' | 'in' }): JSX.Element {
-  const source = useMemo(() => `data:image/svg+xml,${encodeURIComponent(writeSvg(part.drawing, { title: part.name }))}`, [part]);
-  const { minX, minY, maxX, maxY } = boundsOf(part.drawing);
-  const size = `${showLength(maxX - minX, units)} × ${showLength(maxY - minY, units)}, ${showLength(part.thickness, units)} thick`;
+  const bounds = boundsOf(part.drawing);
+  const [width, height] = [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
+  const drawn = useMemo(() => drawingGroups(part.drawing, bounds, MARGIN).map(toNode), [part]);
+  const size = `${showLength(width, units)} × ${showLength(height, units)}, ${showLength(part.thickness, units)} thick`;
   return (
     <li class={part.kind}>
-      <img src={source} alt={`Drawing of ${part.name}, ${size}`} />
+      <svg viewBox={`0 0 ${width + 2 * MARGIN} ${height + 2 * MARGIN}`} role="img" aria-label={`Drawing of ${part.name}, ${size}`}>
+        {drawn}
+      </svg>
       <span class="name">{part.name}</span> <span class="size">{size}</span>
     </li>
   );
+}
+
+/** A writer's element as the page's; a group's name, which is an id in a file, is a class among many drawings. */
+function toNode(element: Element): VNode {
+  const { id, ...attributes } = element.attributes;
+  return h(element.name, { ...attributes, ...(id === undefined ? {} : { class: id }) }, ...element.children.map((child) => (typeof child === 'string' ? child : toNode(child))));
 }

@@ -23,7 +23,7 @@ if (!existsSync(CHROMIUM)) {
       });
   });
   await page.goto(`${pathToFileURL(resolve('dist/bendbuck.html')).href}#job=${encodeURIComponent(readFileSync('templates/tapered-two-runs.yaml', 'utf8'))}`);
-  await page.waitForSelector('.parts img');
+  await page.waitForSelector('.parts svg');
   const times = await page.evaluate(async () => {
     const input = document.getElementById('bend.radius.to');
     const frames = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done))));
