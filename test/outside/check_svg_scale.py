@@ -54,7 +54,7 @@ def render_chromium(svg, png, scale, width, height):
             "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--hide-scrollbars", "--no-first-run", f"--user-data-dir={profile}",
             "--default-background-color=00000000", f"--force-device-scale-factor={scale}",
             # A little more window than page, so that a drawing that runs over its page is seen.
-            f"--window-size={int(width * CSS_PIXELS_PER_MM) + 20},{int(height * CSS_PIXELS_PER_MM) + 20}", f"--screenshot={png}", svg.resolve().as_uri(),
+            f"--window-size={int(width * CSS_PIXELS_PER_MM) + 20},{max(400, int(height * CSS_PIXELS_PER_MM) + 20)}", f"--screenshot={png}", svg.resolve().as_uri(),
         )
 
 
