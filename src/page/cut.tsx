@@ -1,5 +1,5 @@
 import { h, type JSX, type VNode } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { boundsOf } from '../base/bounds';
 import type { Part } from '../parts/part';
 import { drawingGroups } from '../write/svg';
@@ -27,16 +27,33 @@ export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Elemen
 function PartDrawing({ part, units }: { part: Part; units: 'mm' | 'in' }): JSX.Element {
   const bounds = boundsOf(part.drawing);
   const [width, height] = [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
-  const drawn = useMemo(() => drawingGroups(part.drawing, bounds, MARGIN).map(toNode), [part]);
+  const holder = useRef<SVGSVGElement>(null);
+  const seen = useSeen(holder);
+  const last = useRef<{ readonly part: Part; readonly nodes: readonly VNode[] } | null>(null);
+  if (!last.current || (seen && last.current.part !== part)) last.current = { part, nodes: drawingGroups(part.drawing, bounds, MARGIN).map(toNode) };
+  const drawn = last.current.nodes;
   const size = `${showLength(width, units)} × ${showLength(height, units)}, ${showLength(part.thickness, units)} thick`;
   return (
     <li class={part.kind}>
-      <svg viewBox={`0 0 ${width + 2 * MARGIN} ${height + 2 * MARGIN}`} role="img" aria-label={`Drawing of ${part.name}, ${size}`}>
+      <svg ref={holder} viewBox={`0 0 ${width + 2 * MARGIN} ${height + 2 * MARGIN}`} role="img" aria-label={`Drawing of ${part.name}, ${size}`}>
         {drawn}
       </svg>
       <span class="name">{part.name}</span> <span class="size">{size}</span>
     </li>
   );
+}
+
+/** Whether an element is on the screen or nearly: what nobody sees is not drawn anew at every change, only when it comes into sight. */
+function useSeen(holder: { readonly current: SVGSVGElement | null }): boolean {
+  const [seen, setSeen] = useState(true);
+  useEffect(() => {
+    const target = holder.current;
+    if (!target) return undefined;
+    const observer = new IntersectionObserver((entries) => setSeen(entries.at(-1)?.isIntersecting ?? true), { rootMargin: '150px' });
+    observer.observe(target);
+    return () => observer.disconnect();
+  }, [holder]);
+  return seen;
 }
 
 /** A writer's element as the page's; a group's name, which is an id in a file, is a class among many drawings. */
