@@ -33,9 +33,9 @@ export const groups: readonly FieldGroup[] = [
     open: true,
     fields: [
       field('Title', ['title'], ''),
-      field('Unit of bare numbers', ['units'], '', { choices: [{ value: 'mm', text: 'mm' }, { value: 'in', text: 'inch' }] }),
+      field('Units', ['units'], '', { choices: [{ value: 'mm', text: 'mm' }, { value: 'in', text: 'inch' }] }),
       field('Metal', ['sheet', 'material'], '', { choices: metals }),
-      field('Thickness, or gauge', ['sheet', 'thickness']),
+      field('Thickness, or gauge as 18 ga', ['sheet', 'thickness']),
     ],
   },
   {

@@ -25,18 +25,18 @@ function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
   const length = (mm: number): string => showLength(mm, job.units);
   const degrees = (radians: number): string => `${toDegrees(radians).toFixed(1)}°`;
   const rows: readonly (readonly [string, string])[] = [
-    ['Form radius, A / B', `${length(bend.form.radiusFrom)} / ${length(bend.form.radiusTo)}`],
-    ['Springs back to, A / B', `${length(bend.finished.radiusFrom)} / ${length(bend.finished.radiusTo)}`],
     ['Pull to a wrap of', degrees(bend.wrap.chosen)],
+    ['Form radius, A / B', `${length(bend.form.radiusFrom)} / ${length(bend.form.radiusTo)}`],
+    ['After release, A / B', `${length(bend.finished.radiusFrom)} / ${length(bend.finished.radiusTo)}`],
     ['Wrap needed, A / B', `${degrees(bend.wrap.from)} / ${degrees(bend.wrap.to)}`],
-    ['Twist left, A / B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
-    ['Between bend lines, A / B', `${length(bend.allowance.from)} / ${length(bend.allowance.to)}`],
-    ['Pull at the hands', `${job.units === 'mm' ? `${bend.pull.handForce.toFixed(0)} N` : `${(bend.pull.handForce / 4.4482216152605).toFixed(0)} lbf`} at ${length(bend.pull.lever)}`],
-    ['Extra metal to leave', bend.pull.leverage > 0 ? length(bend.pull.leverage) : 'none'],
+    ['Twist remaining, A / B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
+    ['Bend lines apart, A / B', `${length(bend.allowance.from)} / ${length(bend.allowance.to)}`],
+    ['Pull at the hands', `${job.units === 'mm' ? `${bend.pull.handForce.toFixed(0)} N` : `${(bend.pull.handForce / 4.4482216152605).toFixed(0)} lbf`} at ${length(bend.pull.lever)} from the bend`],
+    ['Extra metal on the free leg', bend.pull.leverage > 0 ? `${length(bend.pull.leverage)}, trimmed after` : 'none'],
     ['Clamps', `${layout.clamps}, ${layout.clampForce.toFixed(0)} N together`],
     ['Foot behind the spine', length(layout.foot)],
     ...(form.planned.plan.trials ? [['Factor from trial strips', form.planned.plan.trials.factor.toFixed(2)] as const] : []),
-    ['Stations, backing stations', `${layout.stations.length}, ${layout.backings.length}`],
+    ['Stations', `${layout.stations.length} and ${layout.backings.length} backing`],
   ];
   return (
     <dl class={stale ? 'stale' : ''} aria-live="polite">

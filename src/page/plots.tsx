@@ -35,7 +35,7 @@ export function Plots({ form, stale }: { form: Form; stale: boolean }): JSX.Elem
           { name: 'chosen', values: xs.map(() => toDegrees(bend.wrap.chosen)) },
         ]}
       />
-      <Plot title="Twist left, °" xs={xs} lines={[{ name: 'twist', values: xs.map((x) => toDegrees(bend.wrap.chosen / ratio(x) - bend.finishedWrap)) }]} />
+      <Plot title="Twist remaining, °" xs={xs} lines={[{ name: 'twist', values: xs.map((x) => toDegrees(bend.wrap.chosen / ratio(x) - bend.finishedWrap)) }]} />
       <Section bend={bend} end="A" x={0} />
       <Section bend={bend} end="B" x={bend.length} />
     </div>
