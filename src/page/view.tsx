@@ -24,7 +24,7 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = { ArrowLeft:
 export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [eye, setEye] = useState(FIRST);
-  const [pull, setPull] = useState(0.45);
+  const [pull, setPull] = useState(0.28);
   const dark = useDark();
   const { bend, layout } = form;
   const released = pull > LET_GO;
