@@ -10,7 +10,7 @@ import { starters } from './starters';
 import { Take } from './take';
 import { View } from './view';
 import { work, type Form } from './work';
-import { pathText } from './field-list';
+import { pathText } from '../job/path';
 import { PrintSheet } from './print-sheet';
 
 /** How long after the last change the address follows, ms. */

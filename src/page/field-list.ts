@@ -160,13 +160,8 @@ export const lists: readonly FieldList[] = [
       { name: 'stock', label: 'board', unit: '', choices: boards.slice(1) },
       { name: 'width', label: 'width', unit: 'length' },
       { name: 'length', label: 'length', unit: 'length' },
-      { name: 'thickness', label: 'thickness as measured', unit: 'length', otherwise: 'the table’s' },
+      { name: 'thickness', label: 'thickness as measured', unit: 'length', otherwise: 'as the job’s boards' },
     ],
     fresh: (draft) => ({ stock: textAt(draft, ['board', 'stock']) || 'mdf-18', width: '', length: '' }),
   },
 ];
-
-/** A path as findings print it: `bend.radius.from`, `runs[1].to`. */
-export function pathText(path: DraftPath): string {
-  return path.reduce<string>((text, step) => (typeof step === 'number' ? `${text}[${step}]` : text === '' ? step : `${text}.${step}`), '');
-}

@@ -2,7 +2,8 @@ import type { ComponentChildren, JSX, TargetedEvent } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Finding } from '../base/findings';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
-import { groups, lists, pathText, type Field, type FieldList } from './field-list';
+import { pathText } from '../job/path';
+import { groups, lists, type Field, type FieldList } from './field-list';
 
 export interface FieldsProps {
   readonly draft: Draft;
