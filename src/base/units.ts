@@ -2,17 +2,24 @@ import Fraction from 'fraction.js';
 
 /** Quantity text to mm and back: the only conversion factors, the only grammar of lengths. Exact fractions until the last step. */
 
+/** By definition since the international yard of 1959. */
+export const MM_PER_INCH = 25.4;
+/** Pound-force: 0.45359237 kg × 9.80665 m/s². */
+export const NEWTONS_PER_POUND = 4.4482216152605;
+
+const INCH = String(MM_PER_INCH);
+
 /** mm in one of each unit a length may be written in. */
 const LENGTH_UNITS: Readonly<Record<string, string>> = {
   mm: '1',
   cm: '10',
   m: '1000',
-  in: '25.4',
-  inch: '25.4',
-  inches: '25.4',
-  '"': '25.4',
-  '″': '25.4',
-  '”': '25.4',
+  in: INCH,
+  inch: INCH,
+  inches: INCH,
+  '"': INCH,
+  '″': INCH,
+  '”': INCH,
   ft: '304.8',
   foot: '304.8',
   feet: '304.8',
@@ -21,8 +28,8 @@ const LENGTH_UNITS: Readonly<Record<string, string>> = {
   '’': '304.8',
 };
 
-/** N in one of each unit a force may be written in. Pound-force: 0.45359237 kg × 9.80665 m/s². */
-const FORCE_UNITS: Readonly<Record<string, number>> = { N: 1, kN: 1000, lbf: 4.4482216152605, lb: 4.4482216152605, kgf: 9.80665 };
+/** N in one of each unit a force may be written in. */
+const FORCE_UNITS: Readonly<Record<string, number>> = { N: 1, kN: 1000, lbf: NEWTONS_PER_POUND, lb: NEWTONS_PER_POUND, kgf: 9.80665 };
 
 /** ½ ¼ ⅞ and their like, each of one character, with the digit before it. No digit may follow, or `½2` would read as 1/22. */
 const VULGAR = /(\d?)\s*([\u00BC-\u00BE\u2150-\u215E])(?!\d)/gu;
@@ -99,15 +106,20 @@ function readAmount(text: string): Fraction | null {
 
 /** A length as inches to the nearest 1/`parts`, `1-1/2`, with what is left over, mm (positive: the length is longer than the text says). */
 export function toFractionalInches(mm: number, parts = 32): { readonly text: string; readonly leftover: number } {
-  const count = Math.round((Math.abs(mm) / 25.4) * parts);
+  const count = Math.round((Math.abs(mm) / MM_PER_INCH) * parts);
   const [whole, rest] = [Math.floor(count / parts), count % parts];
   const fraction = rest === 0 ? '' : new Fraction(rest, parts).toFraction();
   const sign = mm < 0 && count > 0 ? '-' : '';
   const text = `${sign}${whole > 0 || rest === 0 ? String(whole) : ''}${whole > 0 && rest > 0 ? '-' : ''}${fraction}`;
-  return { text, leftover: mm - (Math.sign(mm) * count * 25.4) / parts };
+  return { text, leftover: mm - (Math.sign(mm) * count * MM_PER_INCH) / parts };
 }
 
 /** A length for reading: `41.3 mm`, or `1-5/8 in`, nearest 1/32. */
 export function formatLength(mm: number, unit: LengthUnit, decimals = 1): string {
   return unit === 'mm' ? `${mm.toFixed(decimals)} mm` : `${toFractionalInches(mm).text} in`;
+}
+
+/** A force (N) for reading: whole N, or whole pounds-force beside inches. */
+export function formatForce(newtons: number, unit: LengthUnit): string {
+  return unit === 'mm' ? `${newtons.toFixed(0)} N` : `${(newtons / NEWTONS_PER_POUND).toFixed(0)} lbf`;
 }

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../base/units';
+import { formatForce, type LengthUnit } from '../base/units';
 import type { Plan, PlanScrew, PlanScrewHole, PlanStation } from '../plan';
 import { inches, measuresIn } from '../shop-sheet/measures';
 import { paint } from './report';
@@ -26,9 +26,9 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
   if (effort) {
     text += heading('Pull and clamps');
     text += pairs([
-      ['pull at the hands', `${force(effort.handForce, units)} at ${length(effort.lever)} from the tangent line`],
+      ['pull at the hands', `${formatForce(effort.handForce, units)} at ${length(effort.lever)} from the tangent line`],
       ['extra metal to leave, trimmed after', effort.leverage > 0 ? length(effort.leverage) : 'none'],
-      ['clamps', `${effort.clamps}, ${force(effort.clampForce, units)} together`],
+      ['clamps', `${effort.clamps}, ${formatForce(effort.clampForce, units)} together`],
       ['foot behind the spine', length(effort.foot)],
     ]);
   }
@@ -106,10 +106,6 @@ export function degrees(value: number): string {
 
 function percent(value: number): string {
   return `${(100 * value).toFixed(1)} %`;
-}
-
-function force(newtons: number, units: LengthUnit): string {
-  return units === 'mm' ? `${newtons.toFixed(0)} N` : `${(newtons / 4.4482216152605).toFixed(0)} lbf`;
 }
 
 function screws(list: readonly PlanScrew[], length: (mm: number) => string): string {

@@ -1,6 +1,6 @@
 import { toDegrees } from '../base/angle';
 import { hasErrors, type Finding } from '../base/findings';
-import type { LengthUnit } from '../base/units';
+import { MM_PER_INCH, type LengthUnit } from '../base/units';
 import { planBend } from '../bend';
 import type { BendPlan } from '../bend/bend-plan';
 import { adviseTrial } from '../bend/trial-advice';
@@ -131,7 +131,7 @@ function trialsBlock(trials: readonly Trial[], units: LengthUnit): string {
 
 /** A length as a bare number of the job's unit. */
 function plain(mm: number, units: LengthUnit): number {
-  return tidy(units === 'in' ? mm / 25.4 : mm);
+  return tidy(units === 'in' ? mm / MM_PER_INCH : mm);
 }
 
 function tidy(value: number): number {
@@ -141,7 +141,7 @@ function tidy(value: number): number {
 function printAdvice(bend: BendPlan, units: LengthUnit): string {
   const { radius, width, length, held, bent, left } = adviseTrial(bend);
   const round = (mm: number): string => printLength(mm, units);
-  const [unit, digits] = units === 'in' ? [25.4, 1000] : [1, 100];
+  const [unit, digits] = units === 'in' ? [MM_PER_INCH, 1000] : [1, 100];
   // Up, so that a width stays wide enough.
   const shop = (mm: number): number => Math.ceil((mm / unit) * digits - 1e-6) / digits;
   const given = (turn: number): number => Math.round(toDegrees(turn));

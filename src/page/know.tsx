@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { toDegrees } from '../base/angle';
 import type { Finding } from '../base/findings';
-import { formatLength, toFractionalInches } from '../base/units';
+import { formatForce, formatLength, toFractionalInches } from '../base/units';
 import type { Form } from './work';
 
 /** Section 3: what you must know. */
@@ -31,7 +31,7 @@ function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
     ['Wrap needed, A / B', `${degrees(bend.wrap.from)} / ${degrees(bend.wrap.to)}`],
     ['Twist remaining, A / B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
     ['Bend lines apart, A / B', `${length(bend.allowance.from)} / ${length(bend.allowance.to)}`],
-    ['Pull at the hands', `${job.units === 'mm' ? `${bend.pull.handForce.toFixed(0)} N` : `${(bend.pull.handForce / 4.4482216152605).toFixed(0)} lbf`} at ${length(bend.pull.lever)}`],
+    ['Pull at the hands', `${formatForce(bend.pull.handForce, job.units)} at ${length(bend.pull.lever)}`],
     ['Extra metal on the free leg', bend.pull.leverage > 0 ? `${length(bend.pull.leverage)}, trimmed after` : 'none'],
     ['Clamps', `${layout.clamps}, ${layout.clampForce.toFixed(0)} N together`],
     ['Foot behind the spine', length(layout.foot)],

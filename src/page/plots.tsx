@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { toDegrees } from '../base/angle';
 import { curvatureRadiusAt, radiusAt } from '../base/cone';
+import { MM_PER_INCH } from '../base/units';
 import type { BendPlan } from '../bend/bend-plan';
 import type { Form } from './work';
 
@@ -13,7 +14,7 @@ const STEPS = 40;
 /** Radius, wrap needed and twist along the form; and each end in section, on the form and let go. */
 export function Plots({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
   const { bend, job } = form;
-  const inch = job.units === 'in' ? 25.4 : 1;
+  const inch = job.units === 'in' ? MM_PER_INCH : 1;
   const xs = Array.from({ length: STEPS + 1 }, (_, index) => (bend.length * index) / STEPS);
   const half = bend.section.thickness / 2;
   const ratio = (x: number): number => (curvatureRadiusAt(bend.finished, x) + half) / (curvatureRadiusAt(bend.form, x) + half);

@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from '../base/units';
 import { shorten, type Lettering } from './lettering';
 import { FOOT_BAND, type Page } from './paper';
 import type { Pen } from './pen';
@@ -16,7 +17,7 @@ export interface PageNames {
 /** What the bars must measure: 100 mm and 4 in. */
 const BARS = [
   { length: 100, name: '100 mm' },
-  { length: 4 * 25.4, name: '4 in' },
+  { length: 4 * MM_PER_INCH, name: '4 in' },
 ] as const;
 const BAR_WIDTH = 1.2;
 const BAR_PITCH = { level: 6.2, upright: 5.4 };
@@ -52,7 +53,7 @@ export function drawFoot(pen: Pen, page: Page, { title, names, number, pages }: 
   const room = right - MAP.width - GAP - left;
   pen.text(shorten(letters, names, 3, room), left, bottom + 20.5, 3);
   pen.text(shorten(letters, title, 2.3, room), left, bottom + 15, 2.3);
-  const beside = left + 4 * 25.4 + GAP;
+  const beside = left + 4 * MM_PER_INCH + GAP;
   const lines = [`Page ${number} of ${pages}`, 'Ticks stand on the waste side.', 'How to join the pages: page 1.'];
   for (const [index, line] of lines.entries()) pen.text(shorten(letters, line, SMALL, left + room - beside), beside, bottom + 8.4 - index * 3.8, SMALL);
   pen.style(HAIRLINE);

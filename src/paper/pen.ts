@@ -1,5 +1,6 @@
 import { pointOnSide, sidesOf, sweepFromBulge } from '../base/arc';
 import type { Vertex } from '../base/drawing';
+import { MM_PER_INCH } from '../base/units';
 import { fixed } from '../write/number';
 import { CAPITAL, type Lettering } from './lettering';
 import type { Rect } from './paper';
@@ -11,6 +12,8 @@ export interface Pen {
   /** Width of the lines that follow, mm, and their dashes: drawn, left out, … */
   readonly style: (width: number, dash?: readonly number[]) => void;
   readonly line: (from: Point, to: Point) => void;
+  /** An open run of straight strokes. */
+  readonly run: (points: readonly Point[]) => void;
   readonly loop: (vertices: readonly Vertex[]) => void;
   readonly circle: (x: number, y: number, radius: number) => void;
   /** A filled box; grey 0 (black) to 1 (white). */
@@ -26,7 +29,7 @@ export interface Pen {
 type Point = readonly [number, number];
 
 /** Points of 1/72 in in a mm. */
-export const POINTS = 72 / 25.4;
+export const POINTS = 72 / MM_PER_INCH;
 /** Tenths of a micrometre. */
 const DECIMALS = 4;
 /** Widest arc drawn as one Bézier curve: it strays from the circle by 4 parts in 10⁷ of its radius. */
@@ -53,6 +56,10 @@ export function makePen(letters: Lettering, fontName: string): Pen {
     line: (from, to) => {
       write('m', ...from);
       write('l', ...to);
+      write('S');
+    },
+    run: (points) => {
+      for (const [index, point] of points.entries()) write(index === 0 ? 'm' : 'l', ...point);
       write('S');
     },
     loop: (vertices) => {

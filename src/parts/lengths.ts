@@ -1,6 +1,4 @@
-import type { LengthUnit } from '../base/units';
-
-const MM_PER_INCH = 25.4;
+import { MM_PER_INCH, type LengthUnit } from '../base/units';
 
 /** A length (mm) as a label: hundredths of a mm, or thousandths of an inch; fractions are on the shop sheet. */
 export function labelLength(length: number, unit: LengthUnit): string {

@@ -1,10 +1,8 @@
 import { toDegrees } from '../base/angle';
-import { toFractionalInches } from '../base/units';
+import { MM_PER_INCH, NEWTONS_PER_POUND, toFractionalInches } from '../base/units';
 
 export type SheetUnits = 'mm' | 'in' | 'both';
 
-const MM_PER_INCH = 25.4;
-const NEWTON_PER_POUND = 4.4482216152605;
 const NEWTON_PER_KILOGRAM = 9.80665;
 /** Keeps a number and its unit on one line. */
 const JOIN = '\u00a0';
@@ -33,7 +31,7 @@ export function measuresIn(units: SheetUnits): Measures {
     atLeast: (mm) => choose(`${roundUp(mm, 1)}${JOIN}mm`, `${toFractionalInches(roundUp(mm, MM_PER_INCH / 16), 16).text}${JOIN}in`),
     thickness: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in`),
     tool: (mm) => choose(`${trimmed(mm, 1)}${JOIN}mm`, `${toFractionalInches(mm, 16).text}${JOIN}in`),
-    force: (newton) => choose(`${newton.toFixed(0)}${JOIN}N (${(newton / NEWTON_PER_KILOGRAM).toFixed(0)}${JOIN}kg)`, `${(newton / NEWTON_PER_POUND).toFixed(0)}${JOIN}lbf`),
+    force: (newton) => choose(`${newton.toFixed(0)}${JOIN}N (${(newton / NEWTON_PER_KILOGRAM).toFixed(0)}${JOIN}kg)`, `${(newton / NEWTONS_PER_POUND).toFixed(0)}${JOIN}lbf`),
     angle: (radians) => degrees(toDegrees(radians)),
   };
 }

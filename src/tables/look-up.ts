@@ -1,7 +1,6 @@
+import { MM_PER_INCH } from '../base/units';
 import type { Board, Metal, Screw } from './schema';
 import type { Tables } from './tables';
-
-const MM_PER_INCH = 25.4;
 
 /** The metal with this id. */
 export function findMetal(tables: Tables, id: string): Metal | undefined {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatLength, parseForce, parseLength, toFractionalInches } from '../../src/base/units';
+import { formatForce, formatLength, parseForce, parseLength, toFractionalInches } from '../../src/base/units';
 
 const mm = (text: string, bare: 'mm' | 'in' = 'mm'): number => {
   const read = parseLength(text, bare);
@@ -110,4 +110,10 @@ describe('forces', () => {
     expect(parseForce('strong')).toBeNull();
     expect(parseForce('-3 N')).toBeNull();
   });
+});
+
+// NIST SP 811, appendix B.8: 1 lbf = 4.448 222 N.
+it('forces for reading: whole newtons, or whole pounds-force beside inches', () => {
+  expect(formatForce(199.6, 'mm')).toBe('200 N');
+  expect(formatForce(45 * 4.448222, 'in')).toBe('45 lbf');
 });
