@@ -1,7 +1,7 @@
 import { join, relative, resolve } from 'node:path';
+import { fileName } from '../base/file-name';
 import { hasErrors } from '../base/findings';
 import type { ShopSheetOptions } from '../shop-sheet';
-import { folderName } from './folder-name';
 import { EXIT, type ExitCode, type Io } from './io';
 import { storeSet } from './files';
 import { readFont } from './font';
@@ -28,7 +28,7 @@ export async function make(io: Io, path: string, out: string, options: ShopSheet
       },
     });
     progress.say('writing');
-    const folder = join(resolve(io.cwd, out), folderName(plan.title));
+    const folder = join(resolve(io.cwd, out), fileName(plan.title));
     await storeSet(folder, files);
     progress.stop();
     io.err(printFindings(plan.findings, io.errColour));

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import font from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf';
 import { zipSync, type Zippable } from 'fflate';
 import type { OutputFile } from '../base/drawing';
+import { fileName } from '../base/file-name';
 import { makeFiles } from '../files';
 import { tables, type Worked } from './work';
 
@@ -25,7 +26,7 @@ export function Take({ worked, stale }: { worked: Worked; stale: boolean }): JSX
       setBusy(false);
     }
   };
-  const name = slug(form?.job.title ?? 'job');
+  const name = fileName(form?.job.title ?? 'job');
   const takeZip = async (): Promise<void> => save(`${name}.zip`, zip(await make(), text), 'application/zip');
   return (
     <section class="take" aria-labelledby="take">
@@ -59,12 +60,6 @@ export function Take({ worked, stale }: { worked: Worked; stale: boolean }): JSX
       ) : null}
     </section>
   );
-}
-
-/** A name for what is saved, safe on every system. */
-function slug(title: string): string {
-  const plain = title.normalize('NFKD').toLowerCase().replaceAll(/[^a-z0-9]+/gu, '-').replaceAll(/^-+|-+$/gu, '').slice(0, 60);
-  return plain === '' ? 'job' : plain;
 }
 
 /** Zip entries need a date; every one gets the first the format knows, so that the same job gives the same bytes. */
