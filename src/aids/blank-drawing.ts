@@ -1,5 +1,6 @@
 import { boundsOf } from '../base/bounds';
 import type { Shape, Text, Vertex } from '../base/drawing';
+import { InternalError } from '../base/errors';
 import { flattenLoop } from '../base/flatten';
 import type { LengthUnit } from '../base/units';
 import type { BendPlan } from '../bend/bend-plan';
@@ -49,6 +50,8 @@ function mirrored(shape: Shape, sum: number): Shape {
       return { ...shape, from: flip(shape.from), to: flip(shape.to) };
     case 'text':
       return mirroredText(shape, sum);
+    case 'stroke':
+      throw new InternalError('strokes cannot be mirrored and still be read: mirror the text, then engrave it');
   }
 }
 

@@ -14,8 +14,8 @@ type Place = readonly [number, number];
 const TURN = 2 * Math.PI;
 
 /**
- * The box round a drawing, mm, arcs to their true edge. Labels are left out: a font decides their width, and they lie within what
- * they label. Throws where there is nothing but labels.
+ * The box round a drawing, mm, arcs to their true edge. Texts are left out: a font decides their width, and they lie within what
+ * they label. Throws where there is nothing but texts.
  */
 export function boundsOf(drawing: Drawing): Bounds {
   return boundsOfPoints(drawing.shapes.flatMap(extremes));
@@ -42,6 +42,8 @@ function extremes(shape: Shape): Place[] {
       ];
     case 'line':
       return [shape.from, shape.to];
+    case 'stroke':
+      return [...shape.points];
     case 'text':
       return [];
   }

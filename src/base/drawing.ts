@@ -1,11 +1,14 @@
 /**
  * A drawing as every writer takes it: plain shapes in mm, y up, each under one operation.
- * Closed loops keep their arcs as bulges; nothing here is open but marks.
+ * Closed loops keep their arcs as bulges; nothing here is open but marks and the strokes of labels.
  */
 
-/** The closed list of operations, in the order they are drawn and listed (design section 8). */
+/** The closed list of operations, in the order they are listed (design section 8). */
 export const operations = ['outline', 'hole', 'pilot', 'countersink', 'groove', 'mark', 'label'] as const;
 export type Operation = (typeof operations)[number];
+
+/** The order they are carried out in: inside before outside, so that nothing is still to be done to a part that has come loose. */
+export const cutOrder = ['label', 'mark', 'countersink', 'pilot', 'groove', 'hole', 'outline'] as const satisfies readonly Operation[];
 
 /** A corner of a loop; `bulge` = tan(included angle/4) of the arc to the next corner, positive counter-clockwise, 0 straight. */
 export interface Vertex {
@@ -49,7 +52,14 @@ export interface Text {
   readonly text: string;
 }
 
-export type Shape = Loop | Circle | Line | Text;
+/** An open run of straight strokes, from point to point, two at least: labels to engrave only. */
+export interface Stroke {
+  readonly kind: 'stroke';
+  readonly operation: 'label';
+  readonly points: readonly (readonly [number, number])[];
+}
+
+export type Shape = Loop | Circle | Line | Text | Stroke;
 
 export interface Drawing {
   readonly shapes: readonly Shape[];

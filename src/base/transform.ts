@@ -24,6 +24,8 @@ export function moveDrawing(drawing: Drawing, move: Move): Drawing {
           return moved(shape);
         case 'line':
           return { ...shape, from: place(...shape.from), to: place(...shape.to) };
+        case 'stroke':
+          return { ...shape, points: shape.points.map((point) => place(...point)) };
         case 'text':
           return { ...moved(shape), angle: shape.angle + move.angle };
       }

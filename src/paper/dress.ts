@@ -83,6 +83,8 @@ function printShape(pen: Pen, shape: Shape, printable: (text: string) => string)
       return pen.circle(shape.x, shape.y, shape.radius);
     case 'line':
       return pen.line(shape.from, shape.to);
+    case 'stroke':
+      return pen.run(shape.points);
     case 'text':
       return pen.text(printable(shape.text), shape.x, shape.y, shape.height, { angle: shape.angle, anchor: shape.anchor });
   }

@@ -27,7 +27,10 @@ export function holeNotes(drawing: Drawing, units: LengthUnit, measure: MeasureT
   const circles = drawing.shapes.filter((shape) => shape.kind === 'circle');
   const sinks = circles.filter(({ operation }) => operation === 'countersink');
   const edges = boundsOf(drawing);
-  const taken = [...circles.map((circle) => boundsOf({ shapes: [circle] })), ...drawing.shapes.flatMap((shape) => (shape.kind === 'text' ? [textBounds(shape, measure)] : []))];
+  const taken = drawing.shapes.flatMap((shape) => {
+    if (shape.kind === 'text') return [textBounds(shape, measure)];
+    return shape.kind === 'circle' || shape.kind === 'stroke' ? [boundsOf({ shapes: [shape] })] : [];
+  });
   const strokes = strokesOf(drawing);
   return circles
     .filter(({ operation }) => operation === 'hole' || operation === 'pilot')

@@ -1,4 +1,4 @@
-import { operations, type Drawing, type Loop, type Operation, type Text } from '../base/drawing';
+import { cutOrder, operations, type Drawing, type Loop, type Operation, type Shape, type Stroke, type Text, type Vertex } from '../base/drawing';
 import { boundsOf } from '../base/bounds';
 import { toDegrees } from '../base/angle';
 import { InternalError } from '../base/errors';
@@ -6,7 +6,7 @@ import { fixed } from './number';
 
 /**
  * DXF release 11/12 (AC1009), the oldest that every reader opens: closed polylines with bulges, circles, lines, single-line
- * text; one layer an operation, all declared; millimetres. Source: the format owner's published group-code reference.
+ * text or the open polylines it is engraved by; entities in the order they are cut; one layer an operation, all declared; millimetres. Source: the format owner's published group-code reference.
  */
 
 /** Colour indexes of the layers: ours, any of which a job may change. 3 green, 4 cyan, 5 blue, 6 magenta, 7 black or white, 8 grey, 30 orange. */
@@ -25,7 +25,7 @@ type Tag = readonly [code: number, value: string];
 
 /**
  * A drawing as DXF text; `colours` (1…255) overrides single layers. Nothing is merged or left out.
- * Throws InternalError on a number that cannot be drawn, a loop of fewer than two corners, a colour outside 1…255, an empty drawing.
+ * Throws InternalError on a number that cannot be drawn, a loop or stroke of fewer than two points, a colour outside 1…255, an empty drawing.
  */
 export function writeDxf(drawing: Drawing, colours: Readonly<Partial<Record<Operation, number>>> = {}): string {
   const tags: Tag[] = [
@@ -106,28 +106,33 @@ function colourIndex(colour: number): string {
   return String(colour);
 }
 
-function entities(drawing: Drawing): Tag[] {
-  return drawing.shapes.flatMap((shape): Tag[] => {
-    switch (shape.kind) {
-      case 'loop':
-        return polyline(shape);
-      case 'circle':
-        return [[0, 'CIRCLE'], [8, shape.operation], ...point(shape.x, shape.y), [40, fixed(shape.radius, COORDINATE_DECIMALS)]];
-      case 'line':
-        return [[0, 'LINE'], [8, shape.operation], ...point(...shape.from), ...point(...shape.to, 11)];
-      case 'text':
-        return textEntity(shape);
-    }
-  });
+function entities({ shapes }: Drawing): Tag[] {
+  return cutOrder.flatMap((operation) => shapes.filter((shape) => shape.operation === operation).flatMap(entity));
 }
 
-function polyline({ operation, vertices }: Loop): Tag[] {
-  if (vertices.length < 2) throw new InternalError('a loop needs two corners at least');
+function entity(shape: Shape): Tag[] {
+  switch (shape.kind) {
+    case 'loop':
+      return polyline(shape, shape.vertices);
+    case 'circle':
+      return [[0, 'CIRCLE'], [8, shape.operation], ...point(shape.x, shape.y), [40, fixed(shape.radius, COORDINATE_DECIMALS)]];
+    case 'line':
+      return [[0, 'LINE'], [8, shape.operation], ...point(...shape.from), ...point(...shape.to, 11)];
+    case 'stroke':
+      return polyline(shape, shape.points.map(([x, y]) => ({ x, y, bulge: 0 })));
+    case 'text':
+      return textEntity(shape);
+  }
+}
+
+/** Closed for a loop (bit 1 of group 70), open for a stroke. */
+function polyline({ kind, operation }: Loop | Stroke, vertices: readonly Vertex[]): Tag[] {
+  if (vertices.length < 2) throw new InternalError(`a ${kind} needs two points at least`);
   return [
     [0, 'POLYLINE'],
     [8, operation],
     [66, '1'],
-    [70, '1'],
+    [70, kind === 'loop' ? '1' : '0'],
     ...point(0, 0),
     ...vertices.flatMap(({ x, y, bulge }): Tag[] => [[0, 'VERTEX'], [8, operation], ...point(x, y), [42, fixed(bulge, BULGE_DECIMALS)]]),
     [0, 'SEQEND'],

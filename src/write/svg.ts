@@ -1,7 +1,7 @@
 import { pointOnSide, radiusFromBulge, sagittaFromBulge, sidesOf, sweepFromBulge } from '../base/arc';
 import { boundsOf, type Bounds } from '../base/bounds';
 import { toDegrees } from '../base/angle';
-import { operations, type Drawing, type Loop, type Operation, type Shape, type Vertex } from '../base/drawing';
+import { cutOrder, type Drawing, type Loop, type Operation, type Shape, type Stroke, type Vertex } from '../base/drawing';
 import { InternalError } from '../base/errors';
 import { el, write, type Element } from './xml';
 import { fixed } from './number';
@@ -43,7 +43,7 @@ export interface SvgOptions {
 
 /**
  * A drawing as a whole SVG file, y turned to point down. Throws InternalError on a number that cannot be drawn, a loop of fewer than
- * two corners, a colour that is none, an empty drawing.
+ * two corners, a stroke of fewer than two points, a colour that is none, an empty drawing.
  */
 export function writeSvg(drawing: Drawing, { title, margin = 5, colours = {} }: SvgOptions): string {
   const bounds = boundsOf(drawing);
@@ -62,17 +62,22 @@ export function writeSvg(drawing: Drawing, { title, margin = 5, colours = {} }: 
   return `<?xml version="1.0" encoding="UTF-8"?>\n${write(root)}\n`;
 }
 
-/** One named group an operation, in the order of the operations; what a page puts into a picture of its own. */
+/** One named group an operation, in the order they are cut; what a page puts into a picture of its own. */
 export function drawingGroups(drawing: Drawing, bounds: Bounds, margin: number, colours: Readonly<Partial<Record<Operation, string>>> = {}): Element[] {
   const frame: Frame = { x: (x) => x - bounds.minX + margin, y: (y) => bounds.maxY - y + margin };
-  return operations.flatMap((operation) => {
+  return cutOrder.flatMap((operation) => {
     const shapes = drawing.shapes.filter((shape) => shape.operation === operation);
     if (shapes.length === 0) return [];
     const colour = colourText(colours[operation] ?? SVG_COLOURS[operation]);
-    const paint = operation === 'label' ? { fill: colour, stroke: 'none' } : { fill: 'none', stroke: colour, 'stroke-width': mm(LINE_WIDTH) };
-    return [el('g', { id: operation, ...paint }, shapes.map((shape) => draw(shape, frame)))];
+    const drawn: Paint = { fill: 'none', stroke: colour, 'stroke-width': mm(LINE_WIDTH) };
+    const written: Paint = { fill: colour, stroke: 'none' };
+    // A group that holds texts is painted for them; strokes among them are painted on their own.
+    const texts = shapes.some(({ kind }) => kind === 'text');
+    return [el('g', { id: operation, ...(texts ? written : drawn) }, shapes.map((shape) => draw(shape, frame, texts && shape.kind !== 'text' ? drawn : {})))];
   });
 }
+
+type Paint = Pick<Element['attributes'], 'fill' | 'stroke' | 'stroke-width'>;
 
 function colourText(colour: string): string {
   if (!COLOUR.test(colour)) throw new InternalError(`a colour must be written #rrggbb, not ${colour}`);
@@ -89,14 +94,16 @@ function mm(value: number): string {
   return fixed(value, DECIMALS);
 }
 
-function draw(shape: Shape, frame: Frame): Element {
+function draw(shape: Shape, frame: Frame, paint: Paint): Element {
   switch (shape.kind) {
     case 'loop':
-      return el('path', { d: loopPath(shape, frame) });
+      return el('path', { d: loopPath(shape, frame), ...paint });
     case 'circle':
-      return el('circle', { cx: mm(frame.x(shape.x)), cy: mm(frame.y(shape.y)), r: mm(shape.radius) });
+      return el('circle', { cx: mm(frame.x(shape.x)), cy: mm(frame.y(shape.y)), r: mm(shape.radius), ...paint });
     case 'line':
-      return el('path', { d: `M${point(shape.from, frame)}L${point(shape.to, frame)}` });
+      return el('path', { d: runPath([shape.from, shape.to], frame), ...paint });
+    case 'stroke':
+      return el('path', { d: runPath(shape.points, frame), ...paint });
     case 'text': {
       const [x, y] = [mm(frame.x(shape.x)), mm(frame.y(shape.y))];
       return el(
@@ -117,6 +124,11 @@ function draw(shape: Shape, frame: Frame): Element {
 
 function point([x, y]: readonly [number, number], frame: Frame): string {
   return `${mm(frame.x(x))} ${mm(frame.y(y))}`;
+}
+
+function runPath(points: Stroke['points'], frame: Frame): string {
+  if (points.length < 2) throw new InternalError('a stroke needs two points at least');
+  return `M${points.map((place) => point(place, frame)).join('L')}`;
 }
 
 function loopPath({ vertices }: Loop, frame: Frame): string {

@@ -45,7 +45,11 @@ describe('the box round a drawing', () => {
     }
   });
 
-  it('leaves labels out, and cannot be taken of nothing', () => {
+  it('goes round the strokes a label is engraved by', () => {
+    expect(boundsOf({ shapes: [{ kind: 'stroke', operation: 'label', points: [[3, 9], [-4, 2], [5, -6]] }] })).toEqual({ minX: -4, minY: -6, maxX: 5, maxY: 9 });
+  });
+
+  it('leaves texts out, and cannot be taken of nothing', () => {
     const label = { kind: 'text', operation: 'label', x: 900, y: 900, height: 5, angle: 0, anchor: 'start', text: 'far' } as const;
     expect(boundsOf({ shapes: [label, { kind: 'circle', operation: 'hole', x: 0, y: 0, radius: 1 }] })).toEqual({ minX: -1, minY: -1, maxX: 1, maxY: 1 });
     expect(() => boundsOf({ shapes: [label] })).toThrow(InternalError);

@@ -11,14 +11,16 @@ const moves = fc.record({ dx: length, dy: length, angle: fc.oneof(fc.double({ mi
 const circle = { kind: 'circle', operation: 'hole', x: 10, y: 0, radius: 3 } as const;
 const line = { kind: 'line', operation: 'mark', from: [0, 0], to: [10, 0] } as const;
 const text = { kind: 'text', operation: 'label', x: 10, y: 5, height: 4, angle: 0.25, anchor: 'end', text: 'S1' } as const;
+const stroke = { kind: 'stroke', operation: 'label', points: [[0, 0], [10, 0], [10, 5]] } as const;
 
 describe('a drawing moved', () => {
   it('a quarter turn is exact: x to y, y to −x, then the shift', () => {
-    const { shapes } = moveDrawing({ shapes: [circle, line, text] }, { dx: 100, dy: 50, angle: Math.PI / 2 });
+    const { shapes } = moveDrawing({ shapes: [circle, line, text, stroke] }, { dx: 100, dy: 50, angle: Math.PI / 2 });
     expect(shapes).toEqual([
       { ...circle, x: 100, y: 60 },
       { ...line, from: [100, 50], to: [100, 60] },
       { ...text, x: 95, y: 60, angle: 0.25 + Math.PI / 2 },
+      { ...stroke, points: [[100, 50], [100, 60], [95, 60]] },
     ]);
   });
 

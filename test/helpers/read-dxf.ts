@@ -8,6 +8,8 @@ export interface ReadDxf {
   readonly circles: readonly { layer: string; x: number; y: number; radius: number }[];
   readonly lines: readonly { layer: string; ends: readonly { x: number; y: number }[] }[];
   readonly texts: readonly { layer: string; text: string }[];
+  /** Kinds and layers of the entities as they follow each other in the file. */
+  readonly order: readonly { type: string; layer: string }[];
   readonly count: number;
 }
 
@@ -33,6 +35,7 @@ export function readDxf(text: string): ReadDxf {
     circles: of('CIRCLE').map(({ layer, center, radius }) => ({ layer, x: center?.x ?? NaN, y: center?.y ?? NaN, radius: radius ?? NaN })),
     lines: of('LINE').map(({ layer, vertices = [] }) => ({ layer, ends: vertices.map(({ x, y }) => ({ x, y })) })),
     texts: of('TEXT').map(({ layer, text: value = '' }) => ({ layer, text: value })),
+    order: entities.map(({ type, layer }) => ({ type, layer })),
     count: entities.length,
   };
 }

@@ -61,6 +61,18 @@ describe('templates.pdf', () => {
     expect(pdf.getTitle()).toBe('Hatch trim');
   });
 
+  it('draws the strokes of an engraved label as one thin open line at 1:1 (ISO 32000-1, annex A: m, l, S; w the width)', async () => {
+    const points = [[10, 10], [14, 18], [18, 10]] as const;
+    const { pdf, pages } = await read([{ id: 'S1', title: 'S1', drawing: { shapes: [...box(60, 40).shapes.slice(0, 2), { kind: 'stroke', operation: 'label', points }] } }]);
+    const content = pages.map((page) => contentOf(pdf, page)).join('\n');
+    const runs = [...content.matchAll(/([\d.]+) w\n\[\] 0 d\n([\d.]+) ([\d.]+) m\n([\d.]+) ([\d.]+) l\n([\d.]+) ([\d.]+) l\nS/gu)].map(([, ...numbers]) => numbers.map(Number));
+    expect(runs).toHaveLength(1);
+    const [width, x = NaN, y = NaN, ...rest] = runs[0] ?? [];
+    expect(width).toBeLessThan(0.2);
+    const expected = [4, 8, 8, 0];
+    for (const [index, value] of rest.entries()) expect(value - (index % 2 === 0 ? x : y)).toBeCloseTo(expected[index] ?? NaN, 3);
+  });
+
   it('asks not to be scaled, and to be printed on one side', async () => {
     const { pdf } = await read(TEMPLATES);
     const preferences = pdf.catalog.lookup(PDFName.of('ViewerPreferences'), PDFDict);

@@ -1,13 +1,14 @@
 import DxfParser from 'dxf-parser';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { operations, type Drawing, type Loop, type Text } from '../../src/base/drawing';
+import { cutOrder, operations, type Drawing, type Loop, type Stroke, type Text } from '../../src/base/drawing';
 import { InternalError } from '../../src/base/errors';
 import { DXF_COLOURS, writeDxf } from '../../src/write/dxf';
 import { readDxf } from '../helpers/read-dxf';
 
 const halfDisc: Loop = { kind: 'loop', operation: 'outline', vertices: [{ x: -50, y: 0, bulge: 0 }, { x: 50, y: 0, bulge: 1 }] };
 const label = (text: string, rest: Partial<Text> = {}): Text => ({ kind: 'text', operation: 'label', x: 1, y: 2, height: 5, angle: 0, anchor: 'start', text, ...rest });
+const stroke: Stroke = { kind: 'stroke', operation: 'label', points: [[1, 2], [3, 2.5], [4, 9]] };
 const drawing: Drawing = {
   shapes: [
     halfDisc,
@@ -85,6 +86,28 @@ describe('a DXF read by dxf-parser', () => {
   });
 });
 
+describe('the order of cutting', () => {
+  it('is inside before outside: what is engraved or marked first, the outline that frees the part last; within an operation as drawn', () => {
+    expect([...cutOrder].sort()).toEqual([...operations].sort());
+    const second: Loop = { ...halfDisc, vertices: halfDisc.vertices.map((vertex) => ({ ...vertex, y: vertex.y + 100 })) };
+    const others = operations.filter((operation) => operation !== 'outline' && operation !== 'label').map((operation) => ({ ...halfDisc, operation }));
+    const read = readDxf(writeDxf({ shapes: [second, halfDisc, ...others, label('S1'), stroke] }));
+    expect(read.order.map(({ layer }) => layer)).toEqual(['label', 'label', 'mark', 'countersink', 'pilot', 'groove', 'hole', 'outline', 'outline']);
+    expect(read.polylines.filter(({ layer }) => layer === 'outline').map(({ vertices: [corner] }) => corner?.y)).toEqual([100, 0]);
+  });
+});
+
+describe('strokes of an engraved label in a DXF', () => {
+  it('are open polylines of straight sides, on the label layer: flag 0 in group 70 (format owner’s reference, POLYLINE)', () => {
+    const written = writeDxf({ shapes: [halfDisc, stroke] });
+    const read = readDxf(written);
+    expect(read.polylines.filter(({ layer }) => layer === 'label')).toEqual([{ layer: 'label', closed: false, vertices: [{ x: 1, y: 2, bulge: 0 }, { x: 3, y: 2.5, bulge: 0 }, { x: 4, y: 9, bulge: 0 }] }]);
+    expect([read.count, read.texts]).toEqual([2, []]);
+    expect(entityTags(written, 'POLYLINE').get('70')).toBe('0');
+    expect(entityTags(writeDxf({ shapes: [halfDisc] }), 'POLYLINE').get('70')).toBe('1');
+  });
+});
+
 describe('labels in a DXF', () => {
   it('stand as anchored and turned: groups 72, 73 and the second point 11, 21; degrees in 50 (format owner’s reference, TEXT)', () => {
     const middle = entityTags(writeDxf({ shapes: [halfDisc, label('A', { angle: Math.PI / 6, anchor: 'middle' })] }), 'TEXT');
@@ -148,6 +171,8 @@ describe('a drawing that cannot be cut is refused', () => {
     ['NaN label angle', { shapes: [halfDisc, label('A', { angle: NaN })] }],
     ['one corner', { shapes: [{ ...halfDisc, vertices: [{ x: 0, y: 0, bulge: 1 }] }] }],
     ['no corner', { shapes: [halfDisc, { ...halfDisc, vertices: [] }] }],
+    ['stroke of one point', { shapes: [halfDisc, { ...stroke, points: [[0, 0]] }] }],
+    ['NaN stroke', { shapes: [halfDisc, { ...stroke, points: [[0, 0], [NaN, 1]] }] }],
     ['nothing', { shapes: [] }],
   ])('%s', (_, refused) => {
     expect(() => writeDxf(refused)).toThrow(InternalError);

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { arcBetween } from '../../src/base/arc';
 import { loopArea } from '../../src/base/area';
 import { boundsOf } from '../../src/base/bounds';
-import { operations, type Drawing, type Loop, type Text, type Vertex } from '../../src/base/drawing';
+import { cutOrder, operations, type Drawing, type Loop, type Text, type Vertex } from '../../src/base/drawing';
 import { InternalError } from '../../src/base/errors';
 import { SVG_COLOURS, writeSvg } from '../../src/write/svg';
 import { pathArea, readPath, type PathSide } from '../helpers/svg-path';
@@ -38,16 +38,16 @@ describe('an SVG’s size', () => {
   it('turns y over: what is up in the drawing is up on paper', () => {
     const svg = draw({ shapes: [halfDisc, { kind: 'circle', operation: 'hole', x: 10, y: 40, radius: 2 }, { kind: 'line', operation: 'mark', from: [0, 0], to: [0, 50] }] });
     expect(first(svg, 'circle').attributes).toMatchObject({ cx: '65', cy: '15', r: '2' });
-    expect(all(svg, 'path').map(({ attributes }) => attributes['d'])).toEqual(['M5 55L105 55A50 50 0 0 0 55 5A50 50 0 0 0 5 55Z', 'M55 55L55 5']);
+    expect(all(svg, 'path').map(({ attributes }) => attributes['d'])).toEqual(['M55 55L55 5', 'M5 55L105 55A50 50 0 0 0 55 5A50 50 0 0 0 5 55Z']);
   });
 });
 
 describe('groups', () => {
-  it('are one an operation used, named after it, in order, each in its own colour', () => {
-    const shapes = [...operations].reverse().map((operation) => (operation === 'label' ? label('x') : operation === 'mark' ? ({ kind: 'line', operation, from: [0, 0], to: [9, 9] } as const) : { ...halfDisc, operation }));
+  it('are one an operation used, named after it, in the order of cutting, each in its own colour', () => {
+    const shapes = operations.map((operation) => (operation === 'label' ? label('x') : operation === 'mark' ? ({ kind: 'line', operation, from: [0, 0], to: [9, 9] } as const) : { ...halfDisc, operation }));
     const groups = draw({ shapes }).children.filter(({ name }) => name === 'g');
-    expect(groups.map(({ attributes }) => attributes['id'])).toEqual([...operations]);
-    expect(groups.map(({ attributes: { fill, stroke } }) => (fill === 'none' ? stroke : fill))).toEqual(operations.map((operation) => SVG_COLOURS[operation]));
+    expect(groups.map(({ attributes }) => attributes['id'])).toEqual(['label', 'mark', 'countersink', 'pilot', 'groove', 'hole', 'outline']);
+    expect(groups.map(({ attributes: { fill, stroke } }) => (fill === 'none' ? stroke : fill))).toEqual(cutOrder.map((operation) => SVG_COLOURS[operation]));
     expect(new Set(Object.values(SVG_COLOURS)).size).toBe(operations.length);
     expect(draw({ shapes: [halfDisc] }).children.map(({ name }) => name)).toEqual(['title', 'desc', 'g']);
   });
@@ -135,6 +135,24 @@ describe('arcs, their centres reckoned from the path by the standard’s own rul
   });
 });
 
+describe('strokes of an engraved label in an SVG', () => {
+  const stroke = { kind: 'stroke', operation: 'label', points: [[0, 0], [10, 0], [10, 5]] } as const;
+  const paint = { fill: 'none', stroke: SVG_COLOURS.label, 'stroke-width': '0.25' };
+
+  it('are open paths, drawn and not filled, in the label’s colour', () => {
+    const svg = draw({ shapes: [halfDisc, stroke] });
+    const [group] = all(svg, 'g');
+    expect(group?.attributes).toEqual({ id: 'label', ...paint });
+    expect(group?.children.map(({ name, attributes }) => ({ name, attributes }))).toEqual([{ name: 'path', attributes: { d: 'M55 55L65 55L65 50' } }]);
+  });
+
+  it('beside a text keep their paint, and the text its own', () => {
+    const [group] = all(draw({ shapes: [halfDisc, stroke, label('S1')] }), 'g');
+    expect(group?.attributes).toEqual({ id: 'label', fill: SVG_COLOURS.label, stroke: 'none' });
+    expect(group?.children.map(({ name, attributes: { fill, stroke: line } }) => [name, fill, line])).toEqual([['path', 'none', SVG_COLOURS.label], ['text', undefined, undefined]]);
+  });
+});
+
 describe('labels in an SVG', () => {
   it('stand anchored and turned, capitals as high as asked (Helvetica’s capitals are 0.72 of the font size)', () => {
     const svg = draw({ shapes: [halfDisc, label('S1', { anchor: 'middle', angle: Math.PI / 2 })] });
@@ -172,6 +190,7 @@ describe('a drawing that cannot be drawn is refused', () => {
     ['NaN radius', { shapes: [{ kind: 'circle', operation: 'hole', x: 0, y: 0, radius: NaN }] }],
     ['NaN label', { shapes: [halfDisc, label('A', { x: NaN })] }],
     ['one corner', { shapes: [loop([0, 0, 1])] }],
+    ['stroke of one point', { shapes: [halfDisc, { kind: 'stroke', operation: 'label', points: [[0, 0]] }] }],
     ['nothing', { shapes: [] }],
     ['nothing but labels', { shapes: [label('A')] }],
   ])('%s', (_, drawing) => {
