@@ -1,6 +1,6 @@
 import { createHash, randomUUID } from 'node:crypto';
-import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { lstat, mkdir, readdir, readFile, stat, writeFile } from 'node:fs/promises';
+import { existsSync, mkdirSync, renameSync, rmdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { lstat, readdir, readFile, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, sep } from 'node:path';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import type { OutputFile } from '../base/drawing';
@@ -25,15 +25,20 @@ export async function storeSet(folder: string, files: readonly OutputFile[]): Pr
   for (const { path } of files) if (!SAFE.test(path)) throw new InternalError(`an output file has an unsafe path: ${path}`);
   await asStop(`cannot write to ${dirname(folder)}`, async () => {
     await refuseStranger(folder);
-    await makeFolders(dirname(folder));
     const fresh = join(dirname(folder), `.${basename(folder)}-${randomUUID()}`);
-    const letGo = removeOnSignal(fresh);
+    const made: string[] = [];
+    const tidy = (): void => {
+      rmSync(fresh, { recursive: true, force: true });
+      for (const parent of made.toReversed()) removeIfEmpty(parent);
+    };
+    const letGo = onSignal(tidy);
     try {
+      makeFolders(dirname(folder), made);
       mkdirSync(fresh);
       await writeAll(fresh, files);
       swapIn(fresh, folder);
     } finally {
-      rmSync(fresh, { recursive: true, force: true });
+      tidy();
       letGo();
     }
   });
@@ -59,17 +64,32 @@ async function writeAll(folder: string, files: readonly OutputFile[]): Promise<v
   writeFileSync(join(folder, MANIFEST), `${JSON.stringify(manifest, null, 2)}\n`, { flag: 'wx' });
 }
 
-/** Makes a folder and those above it that are missing, one by one: on some file systems making them in one go never comes back. */
-async function makeFolders(folder: string): Promise<void> {
-  if (await isFolder(folder)) return;
-  if (dirname(folder) !== folder) await makeFolders(dirname(folder));
-  await mkdir(folder).catch(async (problem: unknown) => {
-    if (!(await isFolder(folder))) throw problem;
-  });
+/** Makes a folder and those above it that are missing, and notes them in `made`; one by one: on some file systems making them in one go never comes back. */
+function makeFolders(folder: string, made: string[]): void {
+  if (isFolder(folder)) return;
+  if (dirname(folder) !== folder) makeFolders(dirname(folder), made);
+  try {
+    mkdirSync(folder);
+    made.push(folder);
+  } catch (problem) {
+    if (!isFolder(folder)) throw problem;
+  }
 }
 
-async function isFolder(path: string): Promise<boolean> {
-  return (await stat(path).catch(() => null))?.isDirectory() === true;
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false;
+  }
+}
+
+function removeIfEmpty(folder: string): void {
+  try {
+    rmdirSync(folder);
+  } catch {
+    // It holds the set, or what someone else put there meanwhile.
+  }
 }
 
 /** Puts the fresh folder in place of the old one; where that fails the old one is put back. In one go: no signal is heard half-way. */
@@ -133,16 +153,19 @@ async function isThere(path: string): Promise<boolean> {
   return (await lstat(path).catch(() => null)) !== null;
 }
 
-/** Ctrl-C while writing leaves nothing behind, however often it is pressed. Returns what undoes the watch. */
-function removeOnSignal(folder: string): () => void {
+/**
+ * Ctrl-C while writing tidies up and exits as the shell expects, however often it is pressed. Until then nothing of ours is on the
+ * disk, and the signal's own effect is the quickest. Returns what undoes the watch.
+ */
+function onSignal(tidy: () => void): () => void {
   const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
-  const clean = (_: NodeJS.Signals, number: number): void => {
-    rmSync(folder, { recursive: true, force: true });
+  const exit = (_: NodeJS.Signals, number: number): void => {
+    tidy();
     process.exit(128 + number);
   };
-  for (const signal of signals) process.on(signal, clean);
+  for (const signal of signals) process.on(signal, exit);
   return () => {
-    for (const signal of signals) process.off(signal, clean);
+    for (const signal of signals) process.off(signal, exit);
   };
 }
 

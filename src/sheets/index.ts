@@ -12,7 +12,7 @@ import { nest, type Watch } from './nest';
 import { outlineOf } from './outline';
 import type { Placement, Sheet } from './sheet';
 
-export { LayoutAborted, type Watch } from './nest';
+export type { Watch } from './nest';
 
 /**
  * Parts → boards, one kind and thickness of board at a time, by their true shapes: offcuts first, then whole boards; nothing overlaps,

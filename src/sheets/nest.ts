@@ -5,17 +5,10 @@ import { itemsOf, type Item } from './item';
 import type { Supply } from './stock';
 import { isHalfDisc, pair, pairings, single, type Pairing, type Unit } from './unit';
 
-/** How the edge follows a long layout; both are called between trials. */
+/** How the edge follows a long layout. */
 export interface Watch {
-  /** How many trials are done, of so many at most. */
+  /** Called between trials: how many are done, of so many at most. */
   readonly progress?: (done: number, total: number) => void;
-  /** Whether to give up: `LayoutAborted` is thrown. */
-  readonly aborted?: () => boolean;
-}
-
-/** The layout was given up because the edge asked for it. */
-export class LayoutAborted extends Error {
-  override readonly name = 'LayoutAborted';
 }
 
 /** How much is tried: trials, and no-fit polygons asked for. Counted, not timed, so that every machine finds the same layout. */
@@ -44,7 +37,6 @@ export function nest(parts: readonly Part[], supply: Supply, gap: number, watch:
   let best: readonly Filled[] | null = null;
   let leader: { readonly trial: Trial; readonly growth: Growth } | null = null;
   for (let done = 0; done < MOST_TRIALS && noFits.asked < MOST_WORK; done++) {
-    if (watch.aborted?.()) throw new LayoutAborted('the layout was given up');
     watch.progress?.(done, MOST_TRIALS);
     const trial: Trial | null = starts[done] ?? (leader && changed(leader.trial, chance));
     if (!trial || (best && isLeast(best, starts[0]?.units ?? [], supply.border))) break;

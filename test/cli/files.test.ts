@@ -48,6 +48,11 @@ describe('a set of files', () => {
     expect(readdirSync(parent)).toEqual(['set']);
   });
 
+  it('that fails takes away the folders it made on the way', async () => {
+    await expect(storeSet(join(parent, 'made', 'too', 'set'), [file('a', 'new'), file('a/b', 'cannot be')])).rejects.toEqual(refused(/Nothing was changed/u));
+    expect(readdirSync(parent)).toEqual(['set']);
+  });
+
   it('that cannot be put in place leaves the earlier one as it was', async () => {
     const before = snapshot(parent);
     const earlier = renameSync.mock.calls.length;
@@ -117,6 +122,14 @@ describe('Ctrl-C', () => {
     expect(status).toBe(code);
     expect(snapshot(parent)).toEqual(before);
     expect(readdirSync(parent)).toEqual(['set']);
+  });
+
+  it('takes away the folders it made on the way, and no others', () => {
+    const parent = freshFolder();
+    mkdirSync(join(parent, 'mine'));
+    const { status } = spawnSync(process.execPath, [program, join(parent, 'mine', 'made', 'too', 'set'), 'SIGINT', '20']);
+    expect(status).toBe(130);
+    expect(readdirSync(parent, { recursive: true })).toEqual(['mine']);
   });
 
   it('at the last moment leaves one whole set, and nothing beside it', async () => {

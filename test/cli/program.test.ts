@@ -1,4 +1,4 @@
-import { execFileSync, spawnSync } from 'node:child_process';
+import { execFileSync, spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -224,7 +224,7 @@ describe('make', () => {
     expect(readdirSync(join(folder, 'out'))).toEqual([FOLDER]);
   });
 
-  it('stopped at any moment, leaves a whole set or none, and nothing beside it', async () => {
+  it('stopped at any moment, leaves a whole set or nothing at all', async () => {
     // Once it writes, again and again: an impatient hand.
     for (const wait of [5, 200, 'until it writes', 'until it writes'] as const) {
       const folder = withJob();
@@ -232,11 +232,30 @@ describe('make', () => {
       const out = join(folder, 'out');
       const writes = (): boolean => existsSync(out) && readdirSync(out).length > 0;
       const watch = wait === 'until it writes' ? setInterval(() => writes() && child.kill('SIGINT'), 1) : setTimeout(() => child.kill('SIGINT'), wait);
-      await new Promise((done) => child.on('close', done));
+      const [code, signal] = await new Promise<readonly [number | null, string | null]>((done) => child.on('close', (...how) => done(how)));
       clearInterval(watch);
-      const left = existsSync(out) ? readdirSync(out) : [];
-      expect(left.filter((name) => name !== FOLDER)).toEqual([]);
-      if (left.includes(FOLDER)) expect(Object.keys(snapshot(join(out, FOLDER)))).toContain('bendbuck.json');
+      // Too late to stop it, or as a shell tells of SIGINT: by the signal itself, or as 128 + 2 (POSIX Shell Command Language 2.8.2).
+      expect(signal === 'SIGINT' || code === 0 || code === 130).toBe(true);
+      const whole = existsSync(join(out, FOLDER, 'bendbuck.json'));
+      if (code === 0) expect(whole).toBe(true);
+      expect(readdirSync(folder)).toEqual(whole ? ['job.yaml', 'out'] : ['job.yaml']);
+      if (whole) expect(readdirSync(out)).toEqual([FOLDER]);
     }
+  });
+
+  it('on a terminal says how far it is, and Ctrl-C there ends it in the middle of laying out', async () => {
+    // 60 stations: laid out in seconds. script(1) of util-linux gives a terminal, whose Ctrl-C is the real one, and hands on the exit code.
+    const folder = withJob((text) => text.replace('length: 457.2', 'length: 2300').concat('stations: { maxSpan: 22 }\n'));
+    const child = spawn('script', ['-qec', '"$NODE" "$MAIN" make job.yaml', '/dev/null'], { cwd: folder, env: { ...process.env, TERM: 'xterm', NODE: process.execPath, MAIN: resolve('dist/main.js') } });
+    let said = '';
+    child.stdout.on('data', (text: Buffer) => {
+      said += String(text);
+      if (/laying parts out on boards, [1-9]/u.test(said)) child.stdin.write('\u0003');
+    });
+    const code = await new Promise((done) => child.on('close', done));
+    expect(said).toMatch(/laying parts out on boards, \d+ % …/u);
+    expect(said).not.toMatch(/100 %|writing/u);
+    expect(code).toBe(130);
+    expect(readdirSync(folder)).toEqual(['job.yaml']);
   });
 });
