@@ -8,7 +8,7 @@ const sources = readdirSync(root, { recursive: true, encoding: 'utf8' })
   .map((path) => ({ path: path.replaceAll('\\', '/'), text: readFileSync(join(root, path), 'utf8') }));
 
 /** The stages in order: each may import itself and what stands before it. Files at the top of src/ tie stages together. */
-const stages = ['base', 'plan', 'plan-text', 'tables', 'job', 'bend', 'form', 'fixture', 'picture', 'to-plan', 'parts', 'aids', 'sheets', 'write', 'paper', 'shop-sheet', 'pipeline', 'files', 'cli', 'page'];
+const stages = ['base', 'plan', 'plan-text', 'tables', 'job', 'bend', 'form', 'fixture', 'joints', 'picture', 'to-plan', 'parts', 'engrave', 'tooling', 'aids', 'sheets', 'write', 'paper', 'shop-sheet', 'pipeline', 'pieces', 'files', 'cli', 'page'];
 const rank = (path: string): number => stages.indexOf(path.split('/')[0]?.replace(/\.tsx?$/u, '') ?? '');
 
 function importsOf(text: string): string[] {
