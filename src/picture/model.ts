@@ -5,11 +5,11 @@ import { onBench } from './frame';
 import { CURVE_FACETS, type Body } from './solid';
 import type { Point3 } from './vector';
 import { buildWood } from './wood';
-import { buildSheet, handPoint, type SheetState } from './wrapped-sheet';
+import { buildSheet, freeLegPoint, handPoint, type SheetState } from './wrapped-sheet';
 
 /** A word that belongs to a place of the model. */
 export interface Tag {
-  readonly kind: 'end' | 'station' | 'backing' | 'foot' | 'clamp';
+  readonly kind: 'end' | 'station' | 'backing' | 'foot' | 'clamp' | 'held leg' | 'free leg';
   readonly text: string;
   readonly at: Point3;
 }
@@ -36,7 +36,7 @@ export function buildModel(layout: FixtureLayout, bend: BendPlan, state: SheetSt
   const largest = Math.max(bend.finished.radiusFrom, bend.finished.radiusTo, bend.form.radiusFrom, bend.form.radiusTo);
   return {
     bodies: [...buildWood(layout, bend), ...(state ? buildSheet(bend, state) : [])],
-    tags: buildTags(layout, bend),
+    tags: [...buildTags(layout, bend), ...(state ? legTags(bend, state) : [])],
     chordError: largest * (1 - Math.cos(Math.PI / CURVE_FACETS / 2)),
     pull: pullPath(bend),
   };
@@ -59,5 +59,14 @@ function buildTags(layout: FixtureLayout, bend: BendPlan): Tag[] {
     ...layout.backings.map(({ name, at, depth, width }): Tag => ({ kind: 'backing', text: name, at: place(at, -thickness - depth * 0.6, width / 2) })),
     ...layout.backings.map(({ at, depth, width }): Tag => ({ kind: 'foot', text: 'foot', at: place(at, -thickness - depth, -width / 2) })),
     ...layout.clampHoles.map(({ at, diameter }, index): Tag => ({ kind: 'clamp', text: `C${index + 1}`, at: place(at, -thickness / 2, diameter / 2) })),
+  ];
+}
+
+/** The held leg, mostly under the wood, is named at both its ends, of which one is in sight; the free leg in its middle. */
+function legTags(bend: BendPlan, state: SheetState): Tag[] {
+  const { length, legs } = bend;
+  return [
+    ...[0, length].map((x): Tag => ({ kind: 'held leg', text: 'held leg', at: [x, -0.75 * legs.held, 0] })),
+    { kind: 'free leg', text: 'free leg', at: freeLegPoint(bend, state, length / 2, legs.free / 2) },
   ];
 }

@@ -20,8 +20,13 @@ export function buildSheet(bend: BendPlan, state: SheetState): Body[] {
 
 /** Where the hands hold the free leg: on its outer edge, `x` along the tangent line from A. */
 export function handPoint(bend: BendPlan, wrap: number, x: number): Point3 {
-  const sheet = sheetAt(bend, { kind: 'on-form', wrap });
-  return flatToSpace(sheet, beyond(sheet, x, bend.pull.lever));
+  return freeLegPoint(bend, { kind: 'on-form', wrap }, x, bend.pull.lever);
+}
+
+/** A point of the free leg: `x` along the tangent line from A, `distance` from the free tangent line, mm. */
+export function freeLegPoint(bend: BendPlan, state: SheetState, x: number, distance: number): Point3 {
+  const sheet = sheetAt(bend, state);
+  return flatToSpace(sheet, beyond(sheet, x, distance));
 }
 
 interface SheetAt {

@@ -1,4 +1,5 @@
-import type { Ink, PaperPoint, Picture, PictureShape } from '../picture/isometric';
+import type { Picture } from '../picture/isometric';
+import type { Ink, PaperPoint, PictureShape } from '../picture/paint';
 import { fixed } from '../write/number';
 import { el, type Element } from '../write/xml';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { drawIsometric, eyeOf, project, type PaperPoint, type Picture, type View } from '../../src/picture/isometric';
+import { drawIsometric, eyeOf, type Picture, type View } from '../../src/picture/isometric';
 import { buildModel, type Model } from '../../src/picture/model';
+import { paintArrow, project, stretchOf, type PaperPoint } from '../../src/picture/paint';
 import { dot, subtract, type Point3 } from '../../src/picture/vector';
 import type { SheetState } from '../../src/picture/wrapped-sheet';
 import type { Planned } from '../../src/pipeline';
@@ -48,6 +49,30 @@ describe('the isometric projection', () => {
     }
     expect(axes[2]?.[0]).toBeCloseTo(0, 12);
     expect(axes[2]?.[1]).toBeGreaterThan(0);
+  });
+});
+
+describe('the arrow of the pull', () => {
+  const path: Point3[] = Array.from({ length: 11 }, (_, index) => [index, 0, 0]);
+
+  it('covers its stretch of the way, ends included', () => {
+    expect(stretchOf(path, { from: 0.3, to: 0.6 }).map(([x]) => x)).toEqual([3, 4, 5, 6]);
+    expect(stretchOf(path, { from: 0, to: 1 })).toEqual(path);
+  });
+
+  it('has its head at the end of the path, as wide to one side as to the other, and says its word', () => {
+    const shapes = paintArrow(path.map(([x]): PaperPoint => [10 * x, 7]), 'pull 200 N', 12);
+    const head = shapes.find((shape) => shape.kind === 'spot');
+    const [tip, left, right] = head?.kind === 'spot' ? head.points : [];
+    expect(tip).toEqual([100, 7]);
+    expect((left?.[1] ?? 0) + (right?.[1] ?? 0)).toBeCloseTo(14, 9);
+    expect(left?.[0]).toBeLessThan(100);
+    expect(shapes.flatMap((shape) => (shape.kind === 'word' ? [shape.text] : []))).toEqual(['pull 200 N']);
+  });
+
+  it('is left out where there is no way to go', () => {
+    expect(paintArrow([], 'pull', 3)).toEqual([]);
+    expect(paintArrow([[1, 1]], 'pull', 3)).toEqual([]);
   });
 });
 

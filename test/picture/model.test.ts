@@ -65,6 +65,20 @@ describe.each(starters)('the model of %s', (name) => {
     expect(low?.outline.filter(([, , z]) => Math.abs(z) < 1e-9)).toHaveLength(2);
   });
 
+  it('names the held leg on it, at both ends, and the free leg on it, wherever the sheet is', () => {
+    for (const state of [...states, { kind: 'released' } as const]) {
+      const { bodies: all, tags } = buildModel(layout, bend, state);
+      const at = (kind: string): Point3[] => tags.filter((tag) => tag.kind === kind).map((tag) => tag.at);
+      expect(at('held leg').map(([x]) => x)).toEqual([0, bend.length]);
+      for (const [, y, z] of at('held leg')) expect([y < 0 && y > -bend.legs.held, z]).toEqual([true, 0]);
+      const [leg] = all.at(-1)?.faces ?? [];
+      const [place] = at('free leg');
+      if (!leg || !place) throw new Error('no free leg');
+      expect(dot(leg.normal, subtract(place, leg.outline[0] as Point3))).toBeCloseTo(0, 6);
+    }
+    expect(buildModel(layout, bend, null).tags.filter(({ kind }) => kind.endsWith('leg'))).toEqual([]);
+  });
+
   it('keeps the sheet’s area at every wrap, to what facets take off a curve', () => {
     const flat = sheetOf(bend, layout, { kind: 'on-form', wrap: 0 });
     for (const body of flat) for (const [, , z] of body.faces[0]?.outline ?? []) expect(Math.abs(z)).toBeLessThan(1e-9);

@@ -1,0 +1,153 @@
+import type { Model, Tag } from '../picture/model';
+import { paintArrow, paintBodies, project, stretchOf, type Ink, type OnPaper, type PaperPoint, type PictureShape, type Stretch } from '../picture/paint';
+import { dot, type Point3 } from '../picture/vector';
+
+/** Where the eye stands: turn about the upright, and height above the bench, radians. */
+export interface Eye {
+  readonly turn: number;
+  readonly height: number;
+}
+
+/** What the canvas shows. */
+export interface Scene {
+  readonly model: Model;
+  readonly eye: Eye;
+  /** The arrow of the pull and its word; null where nobody pulls. */
+  readonly pull: { readonly stretch: Stretch; readonly text: string } | null;
+  readonly dark: boolean;
+}
+
+/** Letters' height, pixels. */
+const WORD = 13;
+
+type Fill = Extract<PictureShape, { kind: 'fill' }>;
+type Word = Extract<PictureShape, { kind: 'word' }>;
+
+/** Hue, saturation and the lightness between which each body is shaded; ours. */
+const BODY: Readonly<Record<Fill['body'], readonly [hue: number, saturation: number, from: number, to: number]>> = {
+  spine: [34, 38, 45, 74],
+  station: [38, 55, 52, 84],
+  backing: [30, 34, 42, 70],
+  sheet: [204, 14, 58, 88],
+  'sheet-outside': [204, 14, 48, 76],
+};
+
+interface Pens {
+  readonly ink: Readonly<Record<Ink, string>>;
+  readonly word: string;
+  readonly halo: string;
+}
+
+const EDGE = { light: '#3a332a', dark: '#0c0c0c' };
+const SPOT: Readonly<Record<Ink, string>> = { edge: 'none', hole: '#33281c', screw: '#9a9a9a', scribe: 'none', pull: '', leader: 'none' };
+
+function pensFor(dark: boolean): Pens {
+  const edge = dark ? EDGE.dark : EDGE.light;
+  const pull = dark ? '#ff9a94' : '#a3171f';
+  const word = dark ? '#f2efe8' : '#1d1a16';
+  return { ink: { edge, hole: edge, screw: edge, scribe: edge, pull, leader: word }, word, halo: dark ? '#1b1d1f' : '#ffffff' };
+}
+
+/** Draws the scene on the whole canvas, in the same shapes as the shop sheet's pictures. */
+export function drawScene(canvas: HTMLCanvasElement, { model, eye: { turn, height }, pull, dark }: Scene): void {
+  const context = canvas.getContext('2d');
+  if (!context) return;
+  const ratio = devicePixelRatio || 1;
+  const [width, tall] = [canvas.clientWidth, canvas.clientHeight];
+  if (canvas.width !== Math.round(width * ratio) || canvas.height !== Math.round(tall * ratio)) [canvas.width, canvas.height] = [Math.round(width * ratio), Math.round(tall * ratio)];
+  const eye: Point3 = [Math.sin(turn) * Math.cos(height), Math.cos(turn) * Math.cos(height), Math.sin(height)];
+  const onCanvas = fit(model, eye, width, tall);
+  context.setTransform(ratio, 0, 0, ratio, 0, 0);
+  context.clearRect(0, 0, width, tall);
+  context.lineJoin = 'round';
+  context.textBaseline = 'middle';
+  const shapes = [...paintBodies(model, eye, onCanvas), ...(pull ? paintArrow(stretchOf(model.pull, pull.stretch).map(onCanvas), pull.text, WORD) : []), ...nameThings(model, eye, onCanvas)];
+  const pens = pensFor(dark);
+  for (const shape of shapes) drawShape(context, shape, pens, dark, width);
+}
+
+/** Points to the canvas: the model's middle in its middle, at a size that does not change as it is turned. */
+function fit(model: Model, eye: Point3, width: number, height: number): OnPaper {
+  const points = [...model.bodies.filter((body) => !body.open).flatMap((body) => body.faces.flatMap((face) => face.outline)), ...model.pull];
+  const bound = (axis: 0 | 1 | 2, pick: (...values: number[]) => number): number => points.reduce((held, point) => pick(held, point[axis]), points[0]?.[axis] ?? 0);
+  const low: Point3 = [bound(0, Math.min), bound(1, Math.min), bound(2, Math.min)];
+  const high: Point3 = [bound(0, Math.max), bound(1, Math.max), bound(2, Math.max)];
+  const [middleX, middleY] = project([(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2], eye);
+  const reach = Math.hypot(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
+  const scale = Math.min(width, 1.5 * height) / reach;
+  return (point) => {
+    const [x, y] = project(point, eye);
+    return [width / 2 + (x - middleX) * scale, height / 2 - (y - middleY) * scale];
+  };
+}
+
+function drawShape(context: CanvasRenderingContext2D, shape: PictureShape, pens: Pens, dark: boolean, width: number): void {
+  switch (shape.kind) {
+    case 'fill': {
+      const [hue, saturation, from, to] = BODY[shape.body];
+      const sheet = shape.body === 'sheet' || shape.body === 'sheet-outside';
+      context.fillStyle = `hsl(${hue} ${saturation}% ${(from + (to - from) * shape.shade) * (dark ? 0.82 : 1)}%)`;
+      trace(context, shape.points, true);
+      // The sheet lets the form under it be seen.
+      context.globalAlpha = sheet ? 0.82 : 1;
+      context.fill();
+      context.globalAlpha = 1;
+      // A hair of the same colour closes the seams between facets.
+      if (!sheet) stroke(context, context.fillStyle, 0.6);
+      return;
+    }
+    case 'stroke':
+      trace(context, shape.points, false);
+      return stroke(context, pens.ink[shape.ink], shape.ink === 'pull' ? 2.5 : 1);
+    case 'spot':
+      trace(context, shape.points, true);
+      context.fillStyle = SPOT[shape.ink] || pens.ink[shape.ink];
+      context.fill();
+      return stroke(context, pens.ink[shape.ink], 1);
+    case 'word':
+      return write(context, shape, pens, width);
+  }
+}
+
+function trace(context: CanvasRenderingContext2D, points: readonly PaperPoint[], closed: boolean): void {
+  context.beginPath();
+  points.forEach(([x, y], index) => (index === 0 ? context.moveTo(x, y) : context.lineTo(x, y)));
+  if (closed) context.closePath();
+}
+
+function stroke(context: CanvasRenderingContext2D, colour: string | CanvasGradient | CanvasPattern, width: number): void {
+  context.strokeStyle = colour;
+  context.lineWidth = width;
+  context.stroke();
+}
+
+/** A word with a halo, kept from running off the canvas sideways. */
+function write(context: CanvasRenderingContext2D, { text, at: [x, y], size, strong, tag }: Word, { ink, word, halo }: Pens, width: number): void {
+  context.font = `${strong ? 'bold ' : ''}${size}px system-ui, sans-serif`;
+  const long = context.measureText(text).width;
+  const left = Math.max(2, Math.min(width - long - 2, tag === 'pull' ? x : x - long / 2));
+  context.textAlign = 'left';
+  context.lineWidth = 3;
+  context.strokeStyle = halo;
+  context.fillStyle = tag === 'pull' ? ink.pull : word;
+  context.strokeText(text, left, y);
+  context.fillText(text, left, y);
+}
+
+/** What is named from the front, and from behind: only what can be seen from there. */
+const FRONT: readonly Tag['kind'][] = ['end', 'station', 'free leg', 'held leg'];
+const BACK: readonly Tag['kind'][] = ['end', 'backing', 'foot', 'clamp', 'free leg', 'held leg'];
+
+function nameThings({ tags }: Model, eye: Point3, onCanvas: OnPaper): PictureShape[] {
+  const named = eye[1] > 0 ? FRONT : BACK;
+  const held = tags.filter(({ kind }) => kind === 'held leg').sort((a, b) => dot(b.at, eye) - dot(a.at, eye))[0];
+  return tags
+    .filter((tag) => named.includes(tag.kind) && (tag.kind !== 'held leg' || tag === held))
+    .flatMap((tag): PictureShape[] => {
+      const [x, y] = onCanvas(tag.at);
+      const end = tag.kind === 'end';
+      const word = (at: PaperPoint): PictureShape => ({ kind: 'word', at, text: tag.text, size: end ? 22 : WORD, strong: end, tag: tag.kind });
+      if (tag !== held) return [word([x, y])];
+      return [{ kind: 'stroke', points: [[x, y], [x, y + 2.2 * WORD]], ink: 'leader', name: tag.text }, word([x, y + 3 * WORD])];
+    });
+}
