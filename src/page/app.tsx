@@ -3,8 +3,10 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Cut } from './cut';
 import { changed, draftFrom, fromAddress, toAddress, type Draft, type DraftPath } from './draft';
 import { Fields } from './fields';
+import { Glance } from './glance';
 import { begin, edit, redo, settle, undo } from './history';
 import { Know } from './know';
+import { OpenFile } from './open-file';
 import { Plots } from './plots';
 import { starters } from './starters';
 import { Take } from './take';
@@ -72,10 +74,7 @@ export function App(): JSX.Element {
               </option>
             ))}
           </select>
-          <label class="open">
-            Open a job file
-            <input type="file" accept=".yaml,.yml,.json" onChange={(event) => void event.currentTarget.files?.[0]?.text().then(open)} />
-          </label>
+          <OpenFile open={open} />
           <button type="button" disabled={history.past.length === 0} onClick={() => setHistory(undo)}>
             Undo
           </button>
@@ -84,6 +83,7 @@ export function App(): JSX.Element {
           </button>
         </nav>
       </header>
+      <Glance form={form} findings={worked.findings} stale={stale} />
       <main>
         <Fields draft={draft} findings={worked.findings} change={change} settle={() => setHistory(settle)} />
         <div class="shows">

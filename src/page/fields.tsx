@@ -16,7 +16,9 @@ export interface FieldsProps {
 export function Fields(props: FieldsProps): JSX.Element {
   return (
     <section class="bending" aria-labelledby="bending">
-      <h2 id="bending">What you are bending</h2>
+      <h2 id="bending" tabIndex={-1}>
+        What you are bending
+      </h2>
       {groups.slice(0, 2).map((group) => (
         <fieldset key={group.title}>
           <legend>{group.title}</legend>

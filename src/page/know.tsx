@@ -2,13 +2,16 @@ import type { JSX } from 'preact';
 import { toDegrees } from '../base/angle';
 import type { Finding } from '../base/findings';
 import { formatForce, formatLength, toFractionalInches } from '../base/units';
+import { fieldName } from './field-name';
 import type { Form } from './work';
 
 /** Section 3: what you must know. */
 export function Know({ form, findings, stale }: { form: Form | null; findings: readonly Finding[]; stale: boolean }): JSX.Element {
   return (
     <section class="know" aria-labelledby="know">
-      <h2 id="know">What you must know</h2>
+      <h2 id="know" tabIndex={-1}>
+        What you must know
+      </h2>
       {form && stale ? <p class="quiet">The last form that could be built; your change is not in it yet.</p> : null}
       {form ? <Numbers form={form} stale={stale} /> : null}
       <Findings findings={findings} />
@@ -22,15 +25,16 @@ export function Know({ form, findings, stale }: { form: Form | null; findings: r
 
 function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
   const { bend, layout, job } = form;
-  const length = (mm: number): string => showLength(mm, job.units);
-  const degrees = (radians: number): string => `${toDegrees(radians).toFixed(1)}°`;
+  // A number and its unit stay on one line.
+  const length = (mm: number): string => showLength(mm, job.units).replaceAll(' ', '\u00a0');
+  const degrees = (radians: number): string => `${toDegrees(radians).toFixed(1)}°`.replace('-', '−');
   const rows: readonly (readonly [string, string])[] = [
     ['Pull to a wrap of', degrees(bend.wrap.chosen)],
-    ['Form radius, A / B', `${length(bend.form.radiusFrom)} / ${length(bend.form.radiusTo)}`],
-    ['After release, A / B', `${length(bend.finished.radiusFrom)} / ${length(bend.finished.radiusTo)}`],
-    ['Wrap needed, A / B', `${degrees(bend.wrap.from)} / ${degrees(bend.wrap.to)}`],
-    ['Twist remaining, A / B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
-    ['Bend lines apart, A / B', `${length(bend.allowance.from)} / ${length(bend.allowance.to)}`],
+    ['Form radius, A\u00a0/\u00a0B', `${length(bend.form.radiusFrom)} / ${length(bend.form.radiusTo)}`],
+    ['After release, A\u00a0/\u00a0B', `${length(bend.finished.radiusFrom)} / ${length(bend.finished.radiusTo)}`],
+    ['Wrap needed, A\u00a0/\u00a0B', `${degrees(bend.wrap.from)} / ${degrees(bend.wrap.to)}`],
+    ['Twist remaining, A\u00a0/\u00a0B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
+    ['Bend lines apart, A\u00a0/\u00a0B', `${length(bend.allowance.from)} / ${length(bend.allowance.to)}`],
     ['Pull at the hands', `${formatForce(bend.pull.handForce, job.units)} at ${length(bend.pull.lever)}`],
     ['Extra metal on the free leg', bend.pull.leverage > 0 ? `${length(bend.pull.leverage)}, trimmed after` : 'none'],
     ['Clamps', `${layout.clamps}, ${layout.clampForce.toFixed(0)} N together`],
@@ -58,7 +62,7 @@ export function showLength(mm: number, units: 'mm' | 'in'): string {
 
 function Findings({ findings }: { findings: readonly Finding[] }): JSX.Element {
   return (
-    <div class="findings" role="status" aria-live="polite">
+    <div class="findings" id="findings" role="status" aria-live="polite" tabIndex={-1}>
       {findings.length === 0 ? <p class="quiet">Nothing wrong, nothing doubtful.</p> : null}
       <ul>
         {findings.map((finding, index) => (
@@ -67,8 +71,8 @@ function Findings({ findings }: { findings: readonly Finding[] }): JSX.Element {
             {finding.allowed === undefined || finding.allowed.length > 80 ? '' : ` (allowed: ${finding.allowed})`}
             {finding.hint === '' ? '' : ` — ${finding.hint}`}{' '}
             {finding.path === '' ? null : (
-              <button type="button" class="link" onClick={() => goTo(finding.path)}>
-                {finding.path}
+              <button type="button" class="link" title={finding.path} onClick={() => goTo(finding.path)}>
+                {fieldName(finding.path)}
               </button>
             )}
           </li>

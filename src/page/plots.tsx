@@ -1,91 +1,135 @@
 import type { JSX } from 'preact';
 import { toDegrees } from '../base/angle';
 import { curvatureRadiusAt, radiusAt } from '../base/cone';
-import { MM_PER_INCH } from '../base/units';
+import type { LengthUnit } from '../base/units';
 import type { BendPlan } from '../bend/bend-plan';
+import { showLength } from './know';
+import { lengthTicks, ticks } from './ticks';
 import type { Form } from './work';
 
 const WIDTH = 320;
-const HEIGHT = 150;
-const LEFT = 44;
-const BOTTOM = 22;
+const HEIGHT = 190;
+/** Room for the values, for the two lines under the axis, and right and above. */
+const LEFT = 46;
+const BOTTOM = 40;
+const RIGHT = 12;
+const TOP = 10;
 const STEPS = 40;
+/** About as many values as can be read along each axis. */
+const ACROSS = 4;
+const UP = 5;
 
 /** Radius, wrap needed and twist along the form; and each end in section, on the form and let go. */
 export function Plots({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
   const { bend, job } = form;
-  const inch = job.units === 'in' ? MM_PER_INCH : 1;
   const xs = Array.from({ length: STEPS + 1 }, (_, index) => (bend.length * index) / STEPS);
   const half = bend.section.thickness / 2;
   const ratio = (x: number): number => (curvatureRadiusAt(bend.finished, x) + half) / (curvatureRadiusAt(bend.form, x) + half);
+  const shared = { xs, units: job.units };
   return (
-    <div class={stale ? 'plots stale' : 'plots'}>
+    <section class={stale ? 'plots stale' : 'plots'} aria-labelledby="plots">
+      <h2 id="plots">Along the form</h2>
       <Plot
-        title={`Inside radius, ${job.units}`}
-        xs={xs}
+        {...shared}
+        title="Inside radius"
+        unit="length"
         lines={[
-          { name: 'form', values: xs.map((x) => radiusAt(bend.form, x) / inch) },
-          { name: 'after release', values: xs.map((x) => radiusAt(bend.finished, x) / inch) },
+          { name: 'form', values: xs.map((x) => radiusAt(bend.form, x)) },
+          { name: 'after release', values: xs.map((x) => radiusAt(bend.finished, x)) },
         ]}
       />
       <Plot
-        title="Wrap, °"
-        xs={xs}
+        {...shared}
+        title="Wrap"
+        unit="degrees"
         lines={[
           { name: 'needed', values: xs.map((x) => toDegrees(bend.finishedWrap * ratio(x))) },
           { name: 'chosen', values: xs.map(() => toDegrees(bend.wrap.chosen)) },
         ]}
       />
-      <Plot title="Twist remaining, °" xs={xs} lines={[{ name: 'twist', values: xs.map((x) => toDegrees(bend.wrap.chosen / ratio(x) - bend.finishedWrap)) }]} />
+      <Plot {...shared} title="Twist remaining" unit="degrees" lines={[{ name: 'at the chosen wrap', values: xs.map((x) => toDegrees(bend.wrap.chosen / ratio(x) - bend.finishedWrap)) }]} />
       <Section bend={bend} end="A" x={0} />
       <Section bend={bend} end="B" x={bend.length} />
-    </div>
+    </section>
   );
 }
 
 interface Line {
   readonly name: string;
+  /** mm or degrees, as the plot's unit says. */
   readonly values: readonly number[];
 }
 
-function Plot({ title, xs, lines }: { title: string; xs: readonly number[]; lines: readonly Line[] }): JSX.Element {
+interface PlotProps {
+  readonly title: string;
+  readonly unit: 'length' | 'degrees';
+  readonly units: LengthUnit;
+  /** Places along the tangent line from end A, mm. */
+  readonly xs: readonly number[];
+  readonly lines: readonly Line[];
+}
+
+/** One quantity along the form, on axes with round values. */
+function Plot({ title, unit, units, xs, lines }: PlotProps): JSX.Element {
   const all = lines.flatMap(({ values }) => values);
   const [least, most] = [Math.min(...all), Math.max(...all)];
   const spare = Math.max((most - least) * 0.15, Math.abs(most) * 0.02, 0.05);
   const [low, high] = [least - spare, most + spare];
-  const across = (x: number): number => LEFT + ((WIDTH - LEFT - 8) * x) / (xs.at(-1) ?? 1);
-  const up = (value: number): number => HEIGHT - BOTTOM - ((HEIGHT - BOTTOM - 10) * (value - low)) / (high - low);
-  const said = lines.map(({ name, values }) => `${name} ${(values[0] ?? 0).toFixed(1)} at end A, ${(values.at(-1) ?? 0).toFixed(1)} at end B`).join('; ');
+  const length = xs.at(-1) ?? 1;
+  const across = (x: number): number => LEFT + ((WIDTH - LEFT - RIGHT) * x) / length;
+  const up = (value: number): number => HEIGHT - BOTTOM - ((HEIGHT - BOTTOM - TOP) * (value - low)) / (high - low);
+  const say = (value: number): string => (unit === 'length' ? showLength(value, units) : `${value.toFixed(1)}°`);
+  const said = lines.map(({ name, values }) => `${name} ${say(values[0] ?? 0)} at end A, ${say(values.at(-1) ?? 0)} at end B`).join('; ');
   return (
     <figure>
       <figcaption>
-        {title}{' '}
-        {lines.map(({ name }, index) => (
-          <span key={name} class={`key line${index}`}>
-            {name}
-          </span>
-        ))}
+        {title}, {unit === 'length' ? units : '°'}
+        <Keys names={lines.map(({ name }) => name)} />
       </figcaption>
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={`${title}: ${said}`}>
-        {[least, most].map((value, index) => (
-          <g key={index}>
-            <line class="grid" x1={LEFT} x2={WIDTH - 8} y1={up(value)} y2={up(value)} />
+        {(unit === 'length' ? lengthTicks(low, high, UP, units) : ticks(low, high, UP)).map(({ value, text }) => (
+          <g key={text}>
+            <line class={value === 0 ? 'grid zero' : 'grid'} x1={LEFT} x2={WIDTH - RIGHT} y1={up(value)} y2={up(value)} />
             <text x={LEFT - 5} y={up(value) + 4} text-anchor="end">
-              {value.toFixed(1)}
+              {text}
+            </text>
+          </g>
+        ))}
+        {lengthTicks(0, length, ACROSS, units).map(({ value, text }) => (
+          <g key={text}>
+            <line class="grid" x1={across(value)} x2={across(value)} y1={TOP} y2={HEIGHT - BOTTOM + 4} />
+            <text x={across(value)} y={HEIGHT - BOTTOM + 17} text-anchor="middle">
+              {text}
             </text>
           </g>
         ))}
         {lines.map(({ name, values }, index) => (
           <polyline key={name} class={`line${index}`} points={values.map((value, at) => `${across(xs[at] ?? 0).toFixed(1)},${up(value).toFixed(1)}`).join(' ')} />
         ))}
-        <text x={LEFT} y={HEIGHT - 6}>
+        <text class="end" x={LEFT} y={HEIGHT - 5} text-anchor="middle">
           A
         </text>
-        <text x={WIDTH - 8} y={HEIGHT - 6} text-anchor="end">
+        <text x={(LEFT + WIDTH - RIGHT) / 2} y={HEIGHT - 5} text-anchor="middle">
+          along the tangent line, {units}
+        </text>
+        <text class="end" x={WIDTH - RIGHT} y={HEIGHT - 5} text-anchor="middle">
           B
         </text>
       </svg>
     </figure>
+  );
+}
+
+/** What each line stands for, beside a piece of it. */
+function Keys({ names }: { names: readonly string[] }): JSX.Element {
+  return (
+    <span class="keys">
+      {names.map((name, index) => (
+        <span key={index} class={`key line${index}`}>
+          {name}
+        </span>
+      ))}
+    </span>
   );
 }
 
@@ -101,11 +145,13 @@ function Section({ bend, end, x }: { bend: BendPlan; end: string; x: number }): 
     const [endX, endY] = [tipX + leg * Math.cos(wrap), tipY + leg * Math.sin(wrap)];
     return `M${-leg} 0L0 0A${radius} ${radius} 0 ${wrap > Math.PI ? 1 : 0} 0 ${tipX.toFixed(2)} ${(-tipY).toFixed(2)}L${endX.toFixed(2)} ${(-endY).toFixed(2)}`;
   };
-  const said = `End ${end}: wrapped ${toDegrees(bend.wrap.chosen).toFixed(1)}° on the form, ${toDegrees(after).toFixed(1)}° let go`;
+  const [onForm, letGo] = [toDegrees(bend.wrap.chosen).toFixed(1), toDegrees(after).toFixed(1)];
+  const said = `End ${end}: wrapped ${onForm}° on the form, ${letGo}° let go`;
   return (
     <figure>
       <figcaption>
-        End {end} <span class="key line0">on the form</span> <span class="key line1">let go</span>
+        End {end}
+        <Keys names={[`on the form ${onForm}°`, `let go ${letGo}°`]} />
       </figcaption>
       <svg viewBox={`${-0.8 * reach} ${-1.25 * reach} ${1.9 * reach} ${1.35 * reach}`} role="img" aria-label={said}>
         <path class="disc" d={`M0 0A${form} ${form} 0 0 0 0 ${-2 * form}Z`} />
