@@ -1,17 +1,20 @@
-import { drawAids, drawBlock, drawTrial, type Aid } from './aids';
+import { drawAids, drawTrial, type Aid } from './aids';
 import type { OutputFile } from './base/drawing';
 import { InternalError } from './base/errors';
 import { hasErrors } from './base/findings';
 import { formatLength, type LengthUnit } from './base/units';
 import { writeTemplates } from './paper/pdf';
-import { drawParts } from './parts';
+import { drawPieces } from './pieces';
 import type { Planned } from './pipeline';
 import { planText } from './plan-text';
 import { layOutSheets, type Watch } from './sheets';
+import { hatchNarrowWaste } from './sheets/hatch';
 import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
 import { findBoard } from './tables/look-up';
 import type { Tables } from './tables/tables';
+import { operationRows } from './tooling/operations';
 import { writeDxf } from './write/dxf';
+import { writeOperations } from './write/operations';
 import { writeSvg } from './write/svg';
 
 /**
@@ -20,18 +23,19 @@ import { writeSvg } from './write/svg';
  * the laying out of boards.
  */
 export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Array, options: ShopSheetOptions = {}, watch: Watch = {}): Promise<OutputFile[]> {
-  const { bend, layout, block, job, plan } = planned;
-  if (!bend || !layout || hasErrors(plan.findings)) throw new InternalError('files asked for a job that cannot be built');
-  const parts = [...drawParts(layout, bend, job), ...drawBlock(block, job)];
+  const { bend, layout, joints, job, plan } = planned;
+  if (!bend || !layout || !joints || hasErrors(plan.findings)) throw new InternalError('files asked for a job that cannot be built');
+  const parts = drawPieces(planned, tables);
   const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
-  const boards = layOutSheets(parts, tables, job.offcuts, watch);
+  const boards = layOutSheets(parts, tables, { offcuts: job.offcuts, ...job.cut }, watch).map((board) => (job.cut.with === 'jigsaw' ? hatchNarrowWaste(board, parts, tables.tools.narrowWaste, tables.tools.hatchSpacing) : board));
   const drawings = [
     ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
     ...boards.map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),
     ...aids.map(({ id, kind, title, drawing }) => ({ path: `${kind === 'blank' ? 'blank' : 'aids'}/${id}`, title: `${job.title}: ${title}`, drawing })),
   ];
   const templates = [
-    ...parts.map(({ id, name, thickness, stock, drawing }) => ({ id, title: name, notes: [boardNote(stock, thickness, tables, job.units)], drawing })),
+    // Traced or glued on, a template is cut to its line: a router's and a laser's drawings are not for that.
+    ...(job.cut.with === 'jigsaw' ? parts : []).map(({ id, name, thickness, stock, drawing }) => ({ id, title: name, notes: [boardNote(stock, thickness, tables, job.units)], drawing })),
     ...aids.map(({ id, title, material, notes, drawing }) => ({ id, title, notes: [materialNotes[material], ...notes], drawing })),
   ];
   return [
@@ -41,6 +45,7 @@ export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Arr
     ]),
     { path: 'shop-sheet.html', content: writeShopSheet(planned, parts, boards, tables, options), mime: 'text/html' },
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
+    ...writeOperations(operationRows(parts, job.cut, joints, tables.tools)),
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
 }

@@ -18,7 +18,49 @@ export interface Plan {
   readonly blank: PlanBlank | null;
   /** The finishing block; null where the job asks for none. */
   readonly block: PlanBlock | null;
+  readonly cut: PlanCut | null;
   readonly findings: readonly Finding[];
+}
+
+/** How the boards are cut, and the joints that come of it; mm, places along the centre line. */
+export type PlanCut =
+  | { readonly with: 'jigsaw'; readonly gap: number; readonly border: number }
+  | {
+      readonly with: 'router';
+      readonly gap: number;
+      readonly border: number;
+      readonly bit: number;
+      readonly fit: number;
+      readonly bridges: boolean;
+      readonly grooveDepth: number;
+      readonly grooves: readonly (PlanOpening & { readonly holds: string })[];
+    }
+  | {
+      readonly with: 'laser';
+      readonly gap: number;
+      readonly border: number;
+      readonly kerf: number;
+      readonly fit: number;
+      readonly layers: { readonly spine: number; readonly stations: number; readonly backing: number };
+      /** How far tabs reach into the spine. */
+      readonly tabLength: number;
+      readonly boards: readonly PlanStack[];
+    };
+
+/** A groove or slot across the spine; `open` where it runs out of that end. */
+export interface PlanOpening {
+  readonly low: number;
+  readonly high: number;
+  readonly open: 'from' | 'to' | null;
+}
+
+/** A station or backing station as a stack of layers. */
+export interface PlanStack {
+  readonly name: string;
+  readonly layers: readonly { readonly low: number; readonly high: number; readonly contact: 'from' | 'to'; readonly radius: number; readonly farRadius: number }[];
+  readonly tabs: readonly { readonly offset: number; readonly width: number }[];
+  readonly slots: readonly (PlanOpening & { readonly offset: number; readonly width: number })[];
+  readonly dowels: readonly { readonly offset: number; readonly depth: number; readonly diameter: number }[];
 }
 
 export interface PlanSheet {

@@ -7,14 +7,15 @@ import type { Backing, DrivenScrew, FixtureLayout, Station } from './fixture/fix
 import { developBlank } from './form/blank';
 import { sizeBlank } from './form/blank-size';
 import type { Job } from './job/job';
+import type { Joints } from './joints/joints';
 import { flattenLoop } from './base/flatten';
-import type { Ends, Plan, PlanAtFactor, PlanBend, PlanBlank, PlanBlock, PlanEffort, PlanScrew, PlanScrewHole, PlanSpine, PlanStation, PlanTrials } from './plan';
+import type { Ends, Plan, PlanAtFactor, PlanBend, PlanBlank, PlanBlock, PlanCut, PlanEffort, PlanScrew, PlanScrewHole, PlanSpine, PlanStation, PlanTrials } from './plan';
 
 /** Chord error of the blank's arcs in the plan, mm: a tenth of what a scriber shows. */
 const BLANK_CHORD_ERROR = 0.01;
 
 /** The plan as printed: degrees for radians, and what errors left without meaning as null. */
-export function toPlan(job: Job, bend: BendPlan | null, layout: FixtureLayout | null, findings: readonly Finding[], block: PlanBlock | null = null): Plan {
+export function toPlan(job: Job, bend: BendPlan | null, layout: FixtureLayout | null, joints: Joints | null, findings: readonly Finding[], block: PlanBlock | null = null): Plan {
   return {
     title: job.title,
     sheet: bend && {
@@ -35,6 +36,7 @@ export function toPlan(job: Job, bend: BendPlan | null, layout: FixtureLayout | 
     backings: layout ? layout.backings.map(({ screws, ...backing }) => ({ ...backing, screws: screws.map(planScrew) })) : [],
     blank: bend && planBlank(bend),
     block,
+    cut: layout && joints && planCut(job, layout, joints),
     findings,
   };
 }
@@ -95,6 +97,13 @@ function planSpine(bend: BendPlan, layout: FixtureLayout): PlanSpine {
 
 function screwHoles(board: Station | Backing, side: 'back' | 'front'): PlanScrewHole[] {
   return board.screws.map(({ offset, kind }) => ({ at: board.at, offset, diameter: kind.clearance, countersink: kind.headDiameter, side, holds: board.name }));
+}
+
+function planCut({ cut }: Job, { layers }: FixtureLayout, joints: Joints): PlanCut {
+  const { gap, border } = cut;
+  if (cut.with === 'router' && joints.with === 'router') return { with: 'router', gap, border, bit: cut.bit, fit: cut.fit, bridges: cut.bridges, grooveDepth: joints.depth, grooves: joints.grooves };
+  if (cut.with === 'laser' && joints.with === 'laser') return { with: 'laser', gap, border, kerf: cut.kerf, fit: cut.fit, layers, tabLength: joints.tabLength, boards: joints.boards };
+  return { with: 'jigsaw', gap, border };
 }
 
 function planBlank(bend: BendPlan): PlanBlank {

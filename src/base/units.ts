@@ -1,9 +1,10 @@
 import Fraction from 'fraction.js';
+import { MM_PER_INCH } from './inch';
+
+export { MM_PER_INCH } from './inch';
 
 /** Quantity text to mm and back: the only conversion factors, the only grammar of lengths. Exact fractions until the last step. */
 
-/** By definition since the international yard of 1959. */
-export const MM_PER_INCH = 25.4;
 /** Pound-force: 0.45359237 kg × 9.80665 m/s². */
 export const NEWTONS_PER_POUND = 4.4482216152605;
 

@@ -28,7 +28,7 @@ export async function work(io: Io, path: string): Promise<Worked> {
   return { job, planned, plan: { ...planned.plan, findings: locate(planned.plan.findings) }, tables };
 }
 
-const NOTHING: Plan = { title: '', sheet: null, trials: null, bend: null, runs: [], effort: null, stations: [], spine: null, backings: [], blank: null, block: null, findings: [] };
+const NOTHING: Plan = { title: '', sheet: null, trials: null, bend: null, runs: [], effort: null, stations: [], spine: null, backings: [], blank: null, block: null, cut: null, findings: [] };
 
 /** `check`: findings only. */
 export async function check(io: Io, path: string): Promise<ExitCode> {

@@ -1,3 +1,5 @@
+import type { Operation } from '../base/drawing';
+
 /** The papers drawings may be printed on; their sizes are in `paper/paper.ts`. */
 export const paperSizes = ['letter', 'A4', 'tabloid', 'A3', 'roll'] as const;
 export const paperOrientations = ['auto', 'portrait', 'landscape'] as const;
@@ -80,6 +82,7 @@ export interface Job {
   readonly block: BlockChoice | null;
   /** Pieces of board to use before whole ones. */
   readonly offcuts: readonly Offcut[];
+  readonly cut: Cut;
 }
 
 /** A stretch of the bend that is used by one edge of the panel; `from` and `to` along the tangent line, mm. */
@@ -124,4 +127,49 @@ export interface BoardChoice {
   readonly stock: string;
   /** Thickness as measured by the maker, mm; null for the table's. */
   readonly thickness: number | null;
+}
+
+/** Ways of cutting the boards. */
+export const cuttingTools = ['jigsaw', 'router', 'laser'] as const;
+export type CuttingTool = (typeof cuttingTools)[number];
+
+/** How the boards are cut: it changes the joints and the drawings, never the bend surface. Lengths in mm. */
+export type Cut = JigsawCut | RouterCut | LaserCut;
+
+interface AnyCut {
+  /** Left between the parts laid out on a board, and uncut along its edges. */
+  readonly gap: number;
+  readonly border: number;
+  /** Colours of the maker's own, by operation: a name of `base/colour.ts` or #rrggbb. */
+  readonly colours: Readonly<Partial<Record<Operation, string>>>;
+}
+
+export interface JigsawCut extends AnyCut {
+  readonly with: 'jigsaw';
+  /** Smallest radius the blade turns. */
+  readonly turn: number;
+}
+
+export interface RouterCut extends AnyCut {
+  readonly with: 'router';
+  /** Diameter. */
+  readonly bit: number;
+  /** Depth of the grooves in the spine; null for the usual share of its thickness. */
+  readonly groove: number | null;
+  /** How much wider a groove is than the station in it. */
+  readonly fit: number;
+  /** Whether parts stay held to the board by bridges. */
+  readonly bridges: boolean;
+}
+
+export interface LaserCut extends AnyCut {
+  readonly with: 'laser';
+  /** Width the beam takes out. */
+  readonly kerf: number;
+  /** How much wider a slot is than the tab in it. */
+  readonly fit: number;
+  /** Layers to a board of the form; null for as many as make it as thick as usual. */
+  readonly layers: number | null;
+  /** Diameter of the dowels or bolts that align the layers. */
+  readonly dowel: number;
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { paperOrientations, paperSizes } from './job';
+import { operations } from '../base/drawing';
+import { cuttingTools, paperOrientations, paperSizes } from './job';
 
 /**
  * The shape of a job file. It says which keys there are and what kind of value each takes; what the values may be
@@ -124,6 +125,26 @@ export const jobFileSchema = z
       .max(40)
       .optional()
       .meta({ description: 'Rectangles of board left over from other work, used before whole boards' }),
+    cut: z
+      .strictObject({
+        with: z.enum(cuttingTools).meta({ description: 'What cuts the boards: a jigsaw follows drawn lines, a router cuts grooves that the stations stand in, a laser cuts thin layers to stack, with tabs and slots' }),
+        turn: lengthOf('Jigsaw: the smallest radius your blade turns').optional(),
+        bit: lengthOf('Router: diameter of the bit').optional(),
+        groove: lengthOf('Router: depth of the grooves across the spine; a third of its thickness unless said').optional(),
+        bridges: z.boolean().optional().meta({ description: 'Router: leave small bridges that hold the parts to the board until they are cut by hand' }),
+        kerf: lengthOf('Laser: width the beam takes out of this board').optional(),
+        layers: number('Laser: layers stacked to each board of the form').optional(),
+        dowel: lengthOf('Laser: diameter of the dowels or bolts that align the layers').optional(),
+        fit: lengthOf('Router and laser: how much wider a groove or slot is than what enters it').optional(),
+        gap: lengthOf('Left between parts laid out on a board').optional(),
+        border: lengthOf('Left uncut along the edges of a board').optional(),
+        colours: z
+          .strictObject(Object.fromEntries(operations.map((operation) => [operation, text('Red, yellow, green, cyan, blue, magenta, black, or #rrggbb').optional()])))
+          .optional()
+          .meta({ description: 'Colours of the drawings’ lines, by operation' }),
+      })
+      .optional()
+      .meta({ description: 'How the boards are cut; with a jigsaw unless said' }),
     paper: z
       .strictObject({
         size: z.enum(paperSizes).optional().meta({ description: 'Paper for the full-size drawings: A4 for jobs in mm, letter for jobs in inches unless said' }),

@@ -1,9 +1,8 @@
-import { drawBlock } from '../aids/block-part';
 import { hasErrors, type Finding } from '../base/findings';
 import type { Job } from '../job/job';
 import { parseJob } from '../job/parse';
-import { drawParts } from '../parts';
 import type { Part } from '../parts/part';
+import { drawPieces } from '../pieces';
 import { planJob, type Planned } from '../pipeline';
 import { loadTables } from '../tables/bundled';
 import { jobFileFrom, type Draft } from './draft';
@@ -35,5 +34,5 @@ export function work(draft: Draft): Worked {
   const planned = planJob(job, tables, findings);
   const { bend, layout, plan } = planned;
   if (!bend || !layout || hasErrors(plan.findings)) return { text, findings: plan.findings, form: null };
-  return { text, findings: plan.findings, form: { job, planned, bend, layout, parts: [...drawParts(layout, bend, job), ...drawBlock(planned.block, job)] } };
+  return { text, findings: plan.findings, form: { job, planned, bend, layout, parts: drawPieces(planned, tables) } };
 }

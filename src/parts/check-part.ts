@@ -3,36 +3,77 @@ import { InternalError } from '../base/errors';
 import { flattenLoop } from '../base/flatten';
 import type { Part } from './part';
 
-/** Chord error of the check's own polygon, mm. */
+/** Chord error of the check's own polygons, mm. */
 const CHORD_ERROR = 0.001;
+/** Rounding of offsets and places, mm. */
+const SLACK = 1e-6;
 
-/** Throws unless the part has one outline and every hole lies inside it, none touching another: the last look before a drawing leaves. */
-export function checkPart(part: Part): void {
+/**
+ * Throws unless the part has one outline, every hole and slot lies inside it, none touching another, and no groove meets a clamp
+ * hole or another groove nor runs more than `overrun` mm past the edge: the last look before a drawing leaves.
+ */
+export function checkPart(part: Part, overrun = 0): void {
   const outlines = part.drawing.shapes.filter((shape): shape is Loop => shape.kind === 'loop' && shape.operation === 'outline');
-  const holes = part.drawing.shapes.filter((shape): shape is Circle => shape.kind === 'circle' && shape.operation === 'hole');
   const [outline] = outlines;
   if (!outline || outlines.length !== 1) throw new InternalError(`part ${part.id} has ${outlines.length} outlines`);
-  const polygon = flattenLoop(outline.vertices, CHORD_ERROR);
+  const edge = flattenLoop(outline.vertices, CHORD_ERROR);
+  const holes = openingsOf(part, 'hole');
   for (const [index, hole] of holes.entries()) {
-    if (!inside(polygon, [hole.x, hole.y]) || distanceToEdge(polygon, [hole.x, hole.y]) < hole.radius) {
-      throw new InternalError(`part ${part.id} has a hole at ${hole.x}, ${hole.y} that breaks its edge`);
-    }
-    for (const other of holes.slice(index + 1)) {
-      if (Math.hypot(hole.x - other.x, hole.y - other.y) < hole.radius + other.radius) {
-        throw new InternalError(`part ${part.id} has holes that run into each other at ${hole.x}, ${hole.y}`);
-      }
-    }
+    if (!hole.polygon.every((place) => inside(edge, place)) || between(hole, { polygon: edge, circle: null }) < SLACK) throw new InternalError(`part ${part.id} has a hole at ${where(hole)} that breaks its edge`);
+    for (const other of holes.slice(index + 1)) if (meet(hole, other)) throw new InternalError(`part ${part.id} has holes that run into each other at ${where(hole)}`);
+  }
+  checkGrooves(part, edge, holes, overrun);
+}
+
+/** A screw's own hole lies in the floor of the groove; any other opening keeps clear. */
+function checkGrooves(part: Part, edge: Polygon, holes: readonly Opening[], overrun: number): void {
+  const grooves = openingsOf(part, 'groove');
+  for (const [index, groove] of grooves.entries()) {
+    const strays = groove.polygon.some((place) => !inside(edge, place) && distanceToEdge(edge, place) > 2 * overrun + SLACK);
+    if (strays) throw new InternalError(`part ${part.id} has a groove at ${where(groove)} that runs away from it`);
+    const met = [...grooves.slice(index + 1), ...holes.filter((hole) => !hole.polygon.every((place) => inside(groove.polygon, place)))].find((other) => meet(groove, other));
+    if (met) throw new InternalError(`part ${part.id} has a groove at ${where(groove)} that runs into the opening at ${where(met)}`);
   }
 }
 
 type Place = readonly [number, number];
+type Polygon = readonly Place[];
+
+interface Opening {
+  readonly polygon: Polygon;
+  readonly circle: Circle | null;
+}
+
+function openingsOf(part: Part, operation: 'hole' | 'groove'): Opening[] {
+  return part.drawing.shapes.flatMap((shape): Opening[] => {
+    if (shape.operation !== operation) return [];
+    if (shape.kind === 'loop') return [{ polygon: flattenLoop(shape.vertices, CHORD_ERROR), circle: null }];
+    if (shape.kind !== 'circle') return [];
+    const { x, y, radius } = shape;
+    const vertices = [-radius, radius].map((aside) => ({ x: x + aside, y, bulge: 1 }));
+    return [{ polygon: flattenLoop(vertices, CHORD_ERROR), circle: shape }];
+  });
+}
+
+function meet(a: Opening, b: Opening): boolean {
+  return between(a, b) < SLACK || inside(a.polygon, b.polygon[0] ?? [NaN, NaN]) || inside(b.polygon, a.polygon[0] ?? [NaN, NaN]);
+}
+
+/** Least distance between the edges of two shapes, circles by their true radius; negative or 0 where they cross. */
+function between(a: Opening, b: Opening): number {
+  if (a.circle && b.circle) return Math.hypot(a.circle.x - b.circle.x, a.circle.y - b.circle.y) - a.circle.radius - b.circle.radius;
+  if (a.circle) return distanceToEdge(b.polygon, [a.circle.x, a.circle.y]) - a.circle.radius;
+  if (b.circle) return between(b, a);
+  if (edges(a.polygon).some((side) => edges(b.polygon).some((other) => cross(side, other)))) return 0;
+  return Math.min(...a.polygon.map((place) => distanceToEdge(b.polygon, place)), ...b.polygon.map((place) => distanceToEdge(a.polygon, place)));
+}
 
 /** Even–odd rule: how often a ray to the right crosses the edges. */
-function inside(polygon: readonly Place[], [x, y]: Place): boolean {
+function inside(polygon: Polygon, [x, y]: Place): boolean {
   return edges(polygon).filter(([[ax, ay], [bx, by]]) => ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)).length % 2 === 1;
 }
 
-function distanceToEdge(polygon: readonly Place[], [x, y]: Place): number {
+function distanceToEdge(polygon: Polygon, [x, y]: Place): number {
   return Math.min(
     ...edges(polygon).map(([[ax, ay], [bx, by]]) => {
       const [dx, dy] = [bx - ax, by - ay];
@@ -42,6 +83,16 @@ function distanceToEdge(polygon: readonly Place[], [x, y]: Place): number {
   );
 }
 
-function edges(polygon: readonly Place[]): (readonly [Place, Place])[] {
+function cross([p, q]: readonly [Place, Place], [r, s]: readonly [Place, Place]): boolean {
+  const side = (a: Place, b: Place, c: Place): number => Math.sign((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]));
+  return side(p, q, r) * side(p, q, s) < 0 && side(r, s, p) * side(r, s, q) < 0;
+}
+
+function edges(polygon: Polygon): (readonly [Place, Place])[] {
   return polygon.map((point, index) => [point, polygon[(index + 1) % polygon.length] ?? point] as const);
+}
+
+function where({ polygon, circle }: Opening): string {
+  const [x, y] = circle ? [circle.x, circle.y] : (polygon[0] ?? [NaN, NaN]);
+  return `${x}, ${y}`;
 }

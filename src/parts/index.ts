@@ -1,38 +1,81 @@
 import type { BendPlan } from '../bend/bend-plan';
-import type { FixtureLayout } from '../fixture/fixture';
+import type { Backing, FixtureLayout, Station } from '../fixture/fixture';
+import { grooveOverrun } from '../joints/overrun';
+import type { Dowel, Joints, Layer, StackedBoard, Tab } from '../joints/joints';
 import type { Job } from '../job/job';
+import type { Tables } from '../tables/tables';
 import { drawBacking } from './backing-part';
 import { checkPart } from './check-part';
+import { drawFitTest } from './fit-test';
 import type { Part } from './part';
 import { drawSpine } from './spine-part';
-import { drawStation } from './station-part';
+import { drawHalfDisc, type HalfDisc } from './station-part';
 
-/** Layout → every piece of board to cut, drawn at 1:1 and checked. Order: spine, stations from A to B, backing stations. */
-export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job): Part[] {
+/**
+ * Layout and joints → every piece of board to cut, drawn at 1:1 as it is to come out and checked. Order: spine, stations from A to B,
+ * backing stations, each from its front or from end A where it is layers, and the pieces that try the joints' fit.
+ */
+export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job, joints: Joints, tables: Tables): Part[] {
+  const overrun = grooveOverrun(job.cut, tables.tools);
+  const { layers } = layout;
+  const spine = copies('spine', layers.spine).map(
+    ({ id, index, ordinal }): Part => ({
+      id,
+      kind: 'spine',
+      name: `Spine${ordinal}`,
+      stock: job.board.spine.stock,
+      thickness: layout.spine.thickness / layers.spine,
+      drawing: { shapes: drawSpine(layout, bend, joints, { index, of: layers.spine }, overrun) },
+    }),
+  );
   const notes = { units: job.units, wrap: bend.wrap.chosen };
-  const parts: Part[] = [
-    { id: 'spine', kind: 'spine', name: 'Spine', stock: job.board.spine.stock, thickness: layout.spine.thickness, drawing: { shapes: drawSpine(layout, bend) } },
-    ...layout.stations.map(
-      (station): Part => ({
-        id: station.name,
+  const stations = layout.stations.flatMap((station) =>
+    copies(station.name, layers.stations).map(
+      ({ id, index, ordinal }): Part => ({
+        id,
         kind: 'station',
-        name: `Station ${station.name}`,
+        name: `Station ${station.name}${ordinal}`,
         stock: job.board.stations.stock,
-        thickness: station.thickness,
-        drawing: { shapes: drawStation(station, notes) },
+        thickness: station.thickness / layers.stations,
+        drawing: { shapes: drawHalfDisc(halfDisc(station, joints, index, id), notes) },
       }),
     ),
-    ...layout.backings.map(
-      (backing): Part => ({
-        id: backing.name,
+  );
+  const backings = layout.backings.flatMap((backing) =>
+    copies(backing.name, layers.backing).map(
+      ({ id, ordinal }): Part => ({
+        id,
         kind: 'backing',
-        name: `Backing station ${backing.name}`,
+        name: `Backing station ${backing.name}${ordinal}`,
         stock: job.board.backing.stock,
-        thickness: backing.thickness,
-        drawing: { shapes: drawBacking(backing) },
+        thickness: backing.thickness / layers.backing,
+        drawing: { shapes: drawBacking({ ...backing, name: id, ...tabsOf(backing, joints) }) },
       }),
     ),
-  ];
-  for (const part of parts) checkPart(part);
+  );
+  const parts = [...spine, ...stations, ...backings, ...drawFitTest(layout, job, joints, tables.tools, overrun)];
+  for (const part of parts) checkPart(part, overrun);
   return parts;
+}
+
+/** One piece, or one for each layer, numbered from 1. */
+function copies(id: string, layers: number): { id: string; index: number; ordinal: string }[] {
+  if (layers === 1) return [{ id, index: 0, ordinal: '' }];
+  return Array.from({ length: layers }, (_, index) => ({ id: `${id}-${index + 1}`, index, ordinal: `, layer ${index + 1}` }));
+}
+
+function halfDisc(station: Station, joints: Joints, index: number, name: string): HalfDisc {
+  const { contact, radius }: Pick<Layer, 'contact' | 'radius'> = stacked(station.name, joints)?.layers[index] ?? station;
+  const { tabs, tabLength, dowels } = tabsOf(station, joints);
+  const behind = joints.with === 'router' ? { depth: joints.depth, tabs: 'whole' as const } : { depth: tabLength, tabs };
+  return { name, contact, radius, screws: station.screws, behind, dowels };
+}
+
+function tabsOf({ name }: Station | Backing, joints: Joints): { tabs: readonly Tab[]; tabLength: number; dowels: readonly Dowel[] } {
+  const board = stacked(name, joints);
+  return { tabs: board?.tabs ?? [], tabLength: joints.with === 'laser' ? joints.tabLength : 0, dowels: board?.dowels ?? [] };
+}
+
+function stacked(name: string, joints: Joints): StackedBoard | undefined {
+  return joints.with === 'laser' ? joints.boards.find((board) => board.name === name) : undefined;
 }

@@ -1,10 +1,10 @@
-import makerjs from 'makerjs';
 import { centreFromTangent, radiusAtCentre, type Cone } from '../base/cone';
 import type { Line, Shape } from '../base/drawing';
 import type { BendPlan } from '../bend/bend-plan';
-import type { FixtureLayout } from '../fixture/fixture';
-import { loopsOf } from './model';
+import type { Backing, DrivenScrew, FixtureLayout, Station } from '../fixture/fixture';
+import type { Joints } from '../joints/joints';
 import { circle, label, mark } from './shapes';
+import { spineGrooves, spineOutline, spineSlots } from './spine-outline';
 
 /** Lines nearer than this would be cut or scribed twice, mm. */
 const SAME_LINE = 0.01;
@@ -13,37 +13,39 @@ const EDGE_LABEL = 2.4;
 /** Length of the two strokes that point at a run's end on the long edges, mm. */
 const POINTER = 5;
 
-/**
- * The spine at 1:1, seen on its front face: centre line along x from the cone's end A at the origin, both long edges true.
- * Holes and countersinks for the screws, clamp holes; marks: centre line, both faces of every station and backing station,
- * and the ends of the runs on the edges.
- */
-export function drawSpine(layout: FixtureLayout, bend: BendPlan): Shape[] {
-  const { length, ears } = layout.spine;
-  const half = (s: number): number => radiusAtCentre(bend.form, s);
-  const [start, end] = [-ears, length + ears];
-  const model = new makerjs.models.ConnectTheDots(true, [
-    [start, -half(start)],
-    [end, -half(end)],
-    [end, half(end)],
-    [start, half(start)],
-  ]);
-  return [
-    ...loopsOf(model, 'outline'),
-    ...layout.clampHoles.map((hole) => circle('hole', hole.at, 0, hole.diameter)),
-    ...screwHoles(layout),
-    ...centreLine(layout, start, end),
-    ...boardLines(layout, bend.form),
-    ...runPointers(bend),
-    ...spineLabels(layout, bend),
-  ];
+/** Which layer of the spine is drawn, counted from its front, and of how many. */
+export interface SpineLayer {
+  readonly index: number;
+  readonly of: number;
 }
 
-function screwHoles(layout: FixtureLayout): Shape[] {
-  const driven = [...layout.stations, ...layout.backings].flatMap((board) => board.screws.map((screw) => ({ at: board.at, screw })));
+/**
+ * The spine, or one layer of it, at 1:1, seen on its front face: centre line along x from the cone's end A at the origin, both long
+ * edges true. Holes and countersinks for the screws, clamp holes, grooves or slots. On the frontmost layer stand the marks: the
+ * names of the boards that stand there, and where they stand on drawn lines the centre line, both faces of every board and the ends
+ * of the runs on the edges.
+ */
+export function drawSpine(layout: FixtureLayout, bend: BendPlan, joints: Joints, { index, of }: SpineLayer, overrun: number): Shape[] {
+  const { length, ears } = layout.spine;
+  const [start, end] = [-ears, length + ears];
+  const cuts = [
+    ...spineOutline(layout.spine, bend.form, joints),
+    ...layout.clampHoles.map((hole) => circle('hole', hole.at, 0, hole.diameter)),
+    ...screwHoles(layout, { front: index === 0, back: index === of - 1 }),
+    ...spineSlots(joints),
+    ...(joints.with === 'router' ? spineGrooves(joints, bend.form, overrun) : []),
+  ];
+  const drawn = joints.with === 'jigsaw' ? [...centreLine(layout, start, end), ...boardLines(layout, bend.form), ...runPointers(bend)] : [];
+  const lines = spineLabels(layout, bend, joints, index === 0 ? (of > 1 ? `FRONT FACE, LAYER 1 OF ${of}` : 'FRONT FACE') : `LAYER ${index + 1} OF ${of}`);
+  return [...cuts, ...drawn, ...(index === 0 ? lines.boards : []), ...lines.face, ...(index === 0 ? lines.runs : [])];
+}
+
+function screwHoles(layout: FixtureLayout, faces: { readonly front: boolean; readonly back: boolean }): Shape[] {
+  const held = (boards: readonly (Station | Backing)[]): { at: number; screw: DrivenScrew }[] => boards.flatMap((board) => board.screws.map((screw) => ({ at: board.at, screw })));
+  const [fromBack, fromFront] = [held(layout.stations), held(layout.backings)];
   return [
-    ...driven.map(({ at, screw }) => circle('hole', at, screw.offset, screw.kind.clearance)),
-    ...driven.map(({ at, screw }) => circle('countersink', at, screw.offset, screw.kind.headDiameter)),
+    ...[...fromBack, ...fromFront].map(({ at, screw }) => circle('hole', at, screw.offset, screw.kind.clearance)),
+    ...[...(faces.back ? fromBack : []), ...(faces.front ? fromFront : [])].map(({ at, screw }) => circle('countersink', at, screw.offset, screw.kind.headDiameter)),
   ];
 }
 
@@ -83,8 +85,32 @@ function runPointers(bend: BendPlan): Line[] {
   });
 }
 
-function spineLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
-  return [...boardLabels(layout, bend), ...gapLabels(layout, bend), ...runLabels(layout, bend)];
+/** Everything written on the spine; `face` says which face, or which layer, it is. */
+function spineLabels(layout: FixtureLayout, bend: BendPlan, joints: Joints, face: string): { boards: Shape[]; face: Shape[]; runs: Shape[] } {
+  return {
+    boards: [
+      ...(joints.with === 'jigsaw' ? boardLabels(layout.stations, 'FRONT', bend) : besideLabels(layout.stations, layout, bend)),
+      ...(joints.with === 'laser' ? besideLabels(layout.backings, layout, bend) : boardLabels(layout.backings, 'BACK', bend)),
+    ],
+    face: gapLabels(layout, bend, face, joints.with === 'jigsaw' ? 0 : BESIDE),
+    runs: runLabels(layout, bend),
+  };
+}
+
+/** Room for a name beside a groove or slot, mm. */
+const BESIDE = 6;
+
+/** Names beside the boards' grooves or slots, across the grain of the other labels, on the side that has more room. */
+function besideLabels(boards: readonly (Station | Backing)[], layout: FixtureLayout, bend: BendPlan): Shape[] {
+  const gaps = clearStretches(layout);
+  return boards.flatMap(({ name, at, thickness }) => {
+    const room = (low: number, high: number): number => Math.max(0, ...gaps.map((gap) => Math.min(gap.high, high) - Math.max(gap.low, low)));
+    const [low, high] = [at - thickness / 2, at + thickness / 2];
+    const after = room(high, high + BESIDE) >= room(low - BESIDE, low);
+    const height = 0.6 * BESIDE;
+    const half = radiusAtCentre(bend.form, at);
+    return label(name, after ? high + 1.4 + height : low - 1.4, half / 2, half / 2, height, Math.PI / 2);
+  });
 }
 
 /** Which run ends at a pointer, along the upper edge just inside the clear stretch beside the station there. */
@@ -104,12 +130,8 @@ function runLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
 }
 
 /** Each board's name inside its own footprint, and on which face of the spine it stands, across the grain of the other labels so that it cannot be taken for one. */
-function boardLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
-  const boards = [
-    ...layout.stations.map((board) => ({ ...board, face: 'FRONT' })),
-    ...layout.backings.map((board) => ({ ...board, face: 'BACK' })),
-  ];
-  return boards.flatMap(({ name, at, thickness, screws, face }) => {
+function boardLabels(boards: readonly (Station | Backing)[], face: string, bend: BendPlan): Shape[] {
+  return boards.flatMap(({ name, at, thickness, screws }) => {
     const half = radiusAtCentre(bend.form, at);
     const heads = screws.map((screw) => Math.abs(screw.offset));
     const inner = screws.some((screw) => screw.offset === 0) ? (screws[0]?.kind.headDiameter ?? 0) / 2 : 0;
@@ -121,7 +143,7 @@ function boardLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
 }
 
 /** What the maker must not mix up, in the clear stretches between boards: the ends and the face. */
-function gapLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
+function gapLabels(layout: FixtureLayout, bend: BendPlan, face: string, beside: number): Shape[] {
   const gaps = clearStretches(layout).filter((gap) => gap.high - gap.low > 15);
   const [first, last] = [gaps[0], gaps.at(-1)];
   if (!first || !last) return [];
@@ -132,9 +154,9 @@ function gapLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
     // Clear of the run names along the edge.
     const band = half - hole - 2 * EDGE_LABEL;
     const height = Math.min(7, band / 1.6);
-    return label(text, middle, side * (hole + band / 2) - height / 2 + (side > 0 ? 1 : 0), gap.high - gap.low - 4, height);
+    return label(text, middle, side * (hole + band / 2) - height / 2 + (side > 0 ? 1 : 0), gap.high - gap.low - 4 - 2 * beside, height);
   };
-  return [...write(first, 1, 'END A'), ...write(last, 1, 'END B'), ...write(first, -1, 'FRONT FACE'), ...(last === first ? [] : write(last, -1, 'FRONT FACE'))];
+  return [...write(first, 1, 'END A'), ...write(last, 1, 'END B'), ...write(first, -1, face), ...(last === first ? [] : write(last, -1, face))];
 }
 
 interface Stretch {

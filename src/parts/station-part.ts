@@ -1,17 +1,20 @@
 import makerjs from 'makerjs';
 import type { Shape } from '../base/drawing';
-import type { Station } from '../fixture/fixture';
 import type { LengthUnit } from '../base/units';
+import type { Station } from '../fixture/fixture';
+import type { Contact } from '../form/contact';
+import type { Dowel, Tab } from '../joints/joints';
 import { labelLength } from './lengths';
 import { loopsOf } from './model';
-import { label, mark } from './shapes';
+import { circle, label, mark } from './shapes';
+import { tabbedEdge } from './tabbed-edge';
 
 /** Length of the two strokes that point at a compass point, and of the ticks for the wrap, mm. */
 const TICK = 4;
 
 /** From one line of a label to the next, as a share of its height. */
 const LINE_PITCH = 1.6;
-/** Clear of edges and screw lines, mm. */
+/** Clear of edges, screw lines and dowel holes, mm. */
 const MARGIN = 2;
 
 /** What a station's drawing says beside its own numbers. */
@@ -21,22 +24,34 @@ export interface StationNotes {
   readonly wrap: number;
 }
 
+/** One half-disc as cut: a station, or one layer of it; mm. */
+export interface HalfDisc extends Pick<Contact, 'contact' | 'radius'> {
+  readonly name: string;
+  readonly screws: Station['screws'];
+  /** What stands out behind the diameter: the whole width into a groove, tabs through slots, or nothing. */
+  readonly behind: { readonly depth: number; readonly tabs: readonly Tab[] | 'whole' };
+  readonly dowels: readonly Dowel[];
+}
+
 /**
- * A station at 1:1, seen on its contact face: straight edge along x with the compass point at the origin, round edge up.
+ * A half-disc at 1:1, seen on its contact face: straight edge along x with the compass point at the origin, round edge up.
  * Marks: compass point, centre line and screw lines (as deep as their pilots), and where the sheet leaves the edge at the chosen wrap.
  */
-export function drawStation(station: Station, notes: StationNotes): Shape[] {
-  const { radius, screws } = station;
+export function drawHalfDisc(disc: HalfDisc, notes: StationNotes): Shape[] {
+  const { radius, screws, behind, dowels } = disc;
+  const tabs = behind.tabs === 'whole' ? [{ offset: 0, width: 2 * radius }] : behind.tabs;
   const model: makerjs.IModel = {
-    paths: { round: new makerjs.paths.Arc([0, 0], radius, 0, 180), straight: new makerjs.paths.Line([-radius, 0], [radius, 0]) },
+    paths: { round: new makerjs.paths.Arc([0, 0], radius, 0, 180) },
+    models: { straight: new makerjs.models.ConnectTheDots(false, tabbedEdge(radius, tabs, behind.depth)) },
   };
   return [
     ...loopsOf(model, 'outline'),
+    ...dowels.map(({ offset, depth, diameter }) => circle('hole', offset, depth, diameter)),
     ...compassPoint(),
     ...screws.map((screw) => mark([screw.offset, 0], [screw.offset, screw.pilotDepth])),
     ...(screws.some((screw) => screw.offset === 0) ? [] : [mark([0, radius - TICK], [0, radius])]),
     ...wrapTicks(radius, notes.wrap),
-    ...stationLabels(station, notes.units),
+    ...discLabels(disc, notes.units),
   ];
 }
 
@@ -53,10 +68,10 @@ function wrapTicks(radius: number, wrap: number): Shape[] {
   return Math.abs(wrap - Math.PI / 2) < 1e-6 ? [] : [at(wrap), at(Math.PI - wrap)];
 }
 
-function stationLabels(station: Station, units: LengthUnit): Shape[] {
-  const { radius, name, contact } = station;
+function discLabels(disc: HalfDisc, units: LengthUnit): Shape[] {
+  const { radius, name, contact } = disc;
   const lines = [name, `R ${labelLength(radius, units)}`, 'CONTACT FACE', `TO END ${contact === 'from' ? 'A' : 'B'}`];
-  const room = labelRoom(station);
+  const room = labelRoom(disc);
   const height = Math.max(1.8, Math.min(7, radius / 9));
   const top = radius * 0.74;
   return lines.flatMap((line, index) => {
@@ -66,10 +81,11 @@ function stationLabels(station: Station, units: LengthUnit): Shape[] {
   });
 }
 
-/** Between two screw lines, clear of both; over a single screw in the middle, which only small stations have. */
-function labelRoom({ radius, screws }: Station): { middle: number; width: number } {
+/** Between two screw lines, clear of both and of the dowel holes; over a single screw in the middle, which only small stations have. */
+function labelRoom({ radius, screws, dowels }: HalfDisc): { middle: number; width: number } {
   const offsets = screws.map((screw) => screw.offset);
-  if (offsets.length === 1) return { middle: 0, width: 1.2 * radius - 2 * MARGIN };
+  const beside = Math.min(Infinity, ...dowels.map(({ offset, diameter }) => 2 * (Math.abs(offset) - diameter / 2 - MARGIN)));
+  if (offsets.length === 1) return { middle: 0, width: Math.min(beside, 1.2 * radius - 2 * MARGIN) };
   const [low, high] = offsets.length === 3 ? [offsets[1] ?? 0, offsets[2] ?? 0] : [offsets[0] ?? 0, offsets[1] ?? 0];
   return { middle: (low + high) / 2, width: high - low - 2 * MARGIN };
 }

@@ -14,23 +14,33 @@ import type { Placement, Sheet } from './sheet';
 
 export type { Watch } from './nest';
 
+/** What a job asks of the layout: a jigsaw's usual spacing, and no offcuts, where it does not say. */
+export interface Spacing {
+  readonly offcuts: readonly Offcut[];
+  /** Between parts, mm. */
+  readonly gap: number;
+  /** Left uncut along every edge of a board, mm. */
+  readonly border: number;
+}
+
 /**
  * Parts → boards, one kind and thickness of board at a time, by their true shapes: offcuts first, then whole boards; nothing overlaps,
- * checked. The order of the parts makes no difference. Every part must fit (fixture/board-fit.ts sees to it). `offcuts` are the job's.
+ * checked. The order of the parts makes no difference. Every part must fit (fixture/board-fit.ts sees to it).
  */
-export function layOutSheets(parts: readonly Part[], tables: Tables, offcuts: readonly Offcut[] = [], watch: Watch = {}): Sheet[] {
+export function layOutSheets(parts: readonly Part[], tables: Tables, asked: Partial<Spacing> = {}, watch: Watch = {}): Sheet[] {
+  const spacing: Spacing = { offcuts: asked.offcuts ?? [], gap: asked.gap ?? tables.rules.partGap, border: asked.border ?? tables.rules.boardBorder };
   const taken = new Set<number>();
   const numbers = new Map<string, number>();
   const sheets: Sheet[] = [];
   for (const group of groupByBoard(parts)) {
-    for (const filled of layOutGroup(group, tables, offcuts, taken, watch)) {
+    for (const filled of layOutGroup(group, tables, spacing, taken, watch)) {
       const number = (numbers.get(group.stock) ?? 0) + 1;
       if (filled.stock.offcut === null) numbers.set(group.stock, number);
       else taken.add(filled.stock.offcut);
       sheets.push(sheetOf(filled, group, number));
     }
   }
-  checkSheets(sheets, parts, tables.rules.partGap, tables.rules.boardBorder);
+  checkSheets(sheets, parts, spacing.gap, spacing.border);
   return sheets;
 }
 
@@ -51,13 +61,12 @@ function groupByBoard(parts: readonly Part[]): Group[] {
   return [...groups.values()].sort((a, b) => (a.stock < b.stock ? -1 : a.stock > b.stock ? 1 : a.thickness - b.thickness));
 }
 
-function layOutGroup(group: Group, tables: Tables, offcuts: readonly Offcut[], taken: ReadonlySet<number>, watch: Watch): readonly Filled[] {
+function layOutGroup(group: Group, tables: Tables, { offcuts, gap, border }: Spacing, taken: ReadonlySet<number>, watch: Watch): readonly Filled[] {
   const board = findBoard(tables, group.stock);
   if (!board) throw new InternalError(`parts of a board that is not in the tables: ${group.stock}`);
-  const { partGap, boardBorder } = tables.rules;
   const free = offcuts.flatMap((offcut, index) => (isCutFrom(offcut, { id: group.stock, thickness: group.thickness }) && !taken.has(index) ? [{ width: offcut.width, length: offcut.length, offcut: index }] : []));
-  const supply = { offcuts: free, board: { width: board.width, length: board.length, offcut: null }, border: boardBorder };
-  const filled = nest(group.parts, supply, partGap, watch);
+  const supply = { offcuts: free, board: { width: board.width, length: board.length, offcut: null }, border };
+  const filled = nest(group.parts, supply, gap, watch);
   if (!filled) throw new InternalError(`a part fits neither an offcut nor a board of ${group.stock}`);
   return filled;
 }

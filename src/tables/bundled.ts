@@ -3,13 +3,14 @@ import gauges from '../../shared/gauges.json';
 import screws from '../../shared/screws.json';
 import metals from '../../shared/sheet-metals.json';
 import rules from '../../shared/shop-rules.json';
+import tools from '../../shared/tools.json';
 import { InternalError } from '../base/errors';
 import type { Board, GaugeTable, Metal, Screw } from './schema';
-import type { ShopRules, Tables } from './tables';
+import type { ShopRules, Tables, ToolRules } from './tables';
 
 /**
  * The tables of `shared/`, as bundled with the program. Their rows are held to `schema.ts` by the tests, not here: reading the
- * schema library would cost every command its start-up time. Throws where a shop rule is missing.
+ * schema library would cost every command its start-up time. Throws where a rule is missing.
  */
 export function loadTables(): Tables {
   return {
@@ -41,6 +42,36 @@ export function loadTables(): Tables {
       partGap: rule('partGap'),
       boardBorder: rule('boardBorder'),
     },
+    tools: {
+      bladeTurn: tool('bladeTurn'),
+      reliefSpacing: tool('reliefSpacing'),
+      reliefShort: tool('reliefShort'),
+      narrowWaste: tool('narrowWaste'),
+      hatchSpacing: tool('hatchSpacing'),
+      bit: tool('bit'),
+      bitGap: tool('bitGap'),
+      grooveShare: tool('grooveShare'),
+      grooveMost: tool('grooveMost'),
+      grooveLeast: tool('grooveLeast'),
+      grooveOverrun: tool('grooveOverrun'),
+      routerFit: tool('routerFit'),
+      bridgeLength: tool('bridgeLength'),
+      bridgeHeight: tool('bridgeHeight'),
+      bridgeSpacing: tool('bridgeSpacing'),
+      kerf: tool('kerf'),
+      laserFit: tool('laserFit'),
+      laserGap: tool('laserGap'),
+      laserBorder: tool('laserBorder'),
+      laserThickest: tool('laserThickest'),
+      stackTo: tool('stackTo'),
+      dowel: tool('dowel'),
+      dowelLeast: tool('dowelLeast'),
+      jointWood: tool('jointWood'),
+      tabLeast: tool('tabLeast'),
+      tabMost: tool('tabMost'),
+      tabShort: tool('tabShort'),
+      fitStep: tool('fitStep'),
+    },
   };
 }
 
@@ -58,4 +89,10 @@ function ruleList(id: keyof ShopRules): readonly number[] {
 
 function find(id: keyof ShopRules): number | readonly number[] | undefined {
   return rules.rows.find((row) => row.id === id)?.value;
+}
+
+function tool(id: keyof ToolRules): number {
+  const row = tools.rows.find((one) => one.id === id);
+  if (!row) throw new InternalError(`tool number ${id} is missing`);
+  return row.value;
 }

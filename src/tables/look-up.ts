@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from '../base/units';
+import { MM_PER_INCH } from '../base/inch';
 import type { Board, Metal, Screw } from './schema';
 import type { Tables } from './tables';
 

@@ -27,6 +27,38 @@ export interface ShopRules {
   readonly boardBorder: number;
 }
 
+/** The numbers that belong to jigsaws, routers and lasers; see `shared/tools.json` for what each is, its unit and source. */
+export interface ToolRules {
+  readonly bladeTurn: number;
+  readonly reliefSpacing: number;
+  readonly reliefShort: number;
+  readonly narrowWaste: number;
+  readonly hatchSpacing: number;
+  readonly bit: number;
+  readonly bitGap: number;
+  readonly grooveShare: number;
+  readonly grooveMost: number;
+  readonly grooveLeast: number;
+  readonly grooveOverrun: number;
+  readonly routerFit: number;
+  readonly bridgeLength: number;
+  readonly bridgeHeight: number;
+  readonly bridgeSpacing: number;
+  readonly kerf: number;
+  readonly laserFit: number;
+  readonly laserGap: number;
+  readonly laserBorder: number;
+  readonly laserThickest: number;
+  readonly stackTo: number;
+  readonly dowel: number;
+  readonly dowelLeast: number;
+  readonly jointWood: number;
+  readonly tabLeast: number;
+  readonly tabMost: number;
+  readonly tabShort: number;
+  readonly fitStep: number;
+}
+
 /** All reference tables, as the core takes them. */
 export interface Tables {
   readonly metals: readonly Metal[];
@@ -34,4 +66,5 @@ export interface Tables {
   readonly boards: readonly Board[];
   readonly screws: readonly Screw[];
   readonly rules: ShopRules;
+  readonly tools: ToolRules;
 }

@@ -100,7 +100,7 @@ describe('the blank', () => {
 
   it('has leverage, trims, mass and size as the plan says', () => {
     const checked = onRandomBends((bent) => {
-      const plan = toPlan(bent.job, bent.bend, null, []);
+      const plan = toPlan(bent.job, bent.bend, null, null, []);
       const { long, corners } = drawn(bent);
       const [, free, trim] = long;
       if (!free || !plan.blank) throw new Error('no free tangent line');

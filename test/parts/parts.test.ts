@@ -12,8 +12,8 @@ import { jobText, randomJobs } from '../helpers/random-jobs';
 import { planStarter, starters, tables } from '../helpers/starters';
 
 function partsOf(planned: Planned): Part[] {
-  if (!planned.bend || !planned.layout) throw new Error('nothing to draw');
-  return drawParts(planned.layout, planned.bend, planned.job);
+  if (!planned.bend || !planned.layout || !planned.joints) throw new Error('nothing to draw');
+  return drawParts(planned.layout, planned.bend, planned.job, planned.joints, tables);
 }
 
 const outline = (part: Part): Loop => part.drawing.shapes.find((shape): shape is Loop => shape.kind === 'loop' && shape.operation === 'outline') as Loop;

@@ -142,14 +142,14 @@ describe('offcuts', () => {
   const parts = [60, 70, 80].map((radius, index) => partOf(`S${index + 1}`, halfDisc(radius)));
 
   it('are used before a whole board', () => {
-    const sheets = layOutSheets(parts, tables, [offcut()]);
+    const sheets = layOutSheets(parts, tables, { offcuts: [offcut()] });
     expectSound(sheets, parts);
     expect(sheets.map(({ id, offcut: number, width, length }) => [id, number, width, length])).toEqual([['offcut-1', 0, 300, 400]]);
   });
 
   it('serve each once, rather than begin a whole board', () => {
     const large = ['S1', 'S2'].map((id) => partOf(id, halfDisc(80)));
-    const sheets = layOutSheets(large, tables, [offcut({ width: 100, length: 200 }), offcut({ width: 200, length: 100 })]);
+    const sheets = layOutSheets(large, tables, { offcuts: [offcut({ width: 100, length: 200 }), offcut({ width: 200, length: 100 })] });
     expectSound(sheets, large);
     expect(sheets.map(({ id, placements }) => [id, placements.length])).toEqual([
       ['offcut-1', 1],
@@ -159,20 +159,20 @@ describe('offcuts', () => {
 
   it('too small for a part leave it to a whole board', () => {
     const spine = partOf('spine', straight([0, 0], [900, 0], [900, 200], [0, 200]));
-    const sheets = layOutSheets([spine], tables, [offcut()]);
+    const sheets = layOutSheets([spine], tables, { offcuts: [offcut()] });
     expectSound(sheets, [spine]);
     expect(sheets.map(({ id }) => id)).toEqual(['board-mdf-18-1']);
   });
 
   it('serve only parts of their board and thickness', () => {
-    const ids = (given: Partial<Offcut>): string[] => layOutSheets(parts, tables, [offcut(given)]).map(({ id }) => id);
+    const ids = (given: Partial<Offcut>): string[] => layOutSheets(parts, tables, { offcuts: [offcut(given)] }).map(({ id }) => id);
     expect(ids({ stock: 'mdf-12' })).toEqual(['board-mdf-18-1']);
     expect(ids({ thickness: 19 })).toEqual(['board-mdf-18-1']);
     expect(ids({ thickness: 18.3 })).toEqual(['offcut-1']);
   });
 
   it('no wider than their borders serve nobody', () => {
-    expect(layOutSheets(parts, tables, [offcut({ width: 20 })]).map(({ id }) => id)).toEqual(['board-mdf-18-1']);
+    expect(layOutSheets(parts, tables, { offcuts: [offcut({ width: 20 })] }).map(({ id }) => id)).toEqual(['board-mdf-18-1']);
   });
 });
 
@@ -196,7 +196,7 @@ describe('whoever waits for a layout', () => {
 
   it('is told how far it is, and that it is done', () => {
     const said: [number, number][] = [];
-    layOutSheets(parts, tables, [], { progress: (done, total) => said.push([done, total]) });
+    layOutSheets(parts, tables, { offcuts: [] }, { progress: (done, total) => said.push([done, total]) });
     expect(said.length).toBeGreaterThan(2);
     expect(said.map(([done]) => done)).toEqual(said.map(([done]) => done).sort((a, b) => a - b));
     expect(said.at(-1)?.[0]).toBe(said.at(-1)?.[1]);

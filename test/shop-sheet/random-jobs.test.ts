@@ -3,7 +3,7 @@ import { parse } from 'parse5';
 import { describe, expect, it } from 'vitest';
 import { hasErrors } from '../../src/base/findings';
 import { parseJob } from '../../src/job/parse';
-import { drawParts } from '../../src/parts';
+import { drawPieces } from '../../src/pieces';
 import { planJob } from '../../src/pipeline';
 import { layOutSheets } from '../../src/sheets';
 import { writeShopSheet } from '../../src/shop-sheet';
@@ -19,7 +19,7 @@ describe('shop sheets of random jobs', () => {
         if (!job) return;
         const planned = planJob(job, tables);
         if (!planned.layout || !planned.bend || hasErrors(planned.plan.findings)) return;
-        const parts = drawParts(planned.layout, planned.bend, job);
+        const parts = drawPieces(planned, tables);
         const sheet = writeShopSheet(planned, parts, layOutSheets(parts, tables), tables, { units });
         const complaints: string[] = [];
         parse(sheet, { onParseError: (error) => complaints.push(error.code) });

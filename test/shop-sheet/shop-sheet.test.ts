@@ -1,14 +1,13 @@
 import { parse, parseFragment, type DefaultTreeAdapterTypes as Tree } from 'parse5';
 import { describe, expect, it } from 'vitest';
-import { drawParts } from '../../src/parts';
+import { drawPieces } from '../../src/pieces';
 import type { Planned } from '../../src/pipeline';
 import { layOutSheets } from '../../src/sheets';
 import { writeShopSheet, type ShopSheetOptions } from '../../src/shop-sheet';
 import { planStarter, starters, tables } from '../helpers/starters';
 
 function sheetFor(planned: Planned, options?: ShopSheetOptions): string {
-  if (!planned.bend || !planned.layout) throw new Error('cannot be built');
-  const parts = drawParts(planned.layout, planned.bend, planned.job);
+  const parts = drawPieces(planned, tables);
   return writeShopSheet(planned, parts, layOutSheets(parts, tables), tables, options);
 }
 

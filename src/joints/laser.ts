@@ -1,0 +1,74 @@
+import { error, note, warning, type Finding, type Staged } from '../base/findings';
+import type { BendPlan } from '../bend/bend-plan';
+import { contactOf } from '../form/contact';
+import { jointDepth } from '../fixture/joint-depth';
+import type { Backing, FixtureLayout, Station } from '../fixture/fixture';
+import type { LaserCut } from '../job/job';
+import type { ToolRules } from '../tables/tables';
+import { dowelsFor, halfDiscRoom, rectangleRoom, type DowelRoom } from './dowels';
+import type { LaserJoints, Layer, Slot, StackedBoard, Tab } from './joints';
+import { checkWalls, openingFor } from './opening';
+import { tabsFor } from './tabs';
+
+/** Layers, tabs, slots and dowels of every board, and what there is no room for. */
+export function laserJoints(layout: FixtureLayout, bend: BendPlan, cut: LaserCut, tools: ToolRules): Staged<LaserJoints> {
+  const { layers } = layout;
+  const stations = layout.stations.map((station) => stack(station, layers.stations, station.radius, halfDiscRoom(station.radius, station.screws), { layout, bend, cut, tools }));
+  const backings = layout.backings.map((backing) => stack(backing, layers.backing, backing.width / 2, rectangleRoom(backing.width / 2, backing.depth, backing.screws), { layout, bend, cut, tools }));
+  const boards = [...stations, ...backings];
+  const openings = boards.flatMap(({ name, slots }) => slots.slice(0, 1).map((slot) => ({ ...slot, holds: name })));
+  return {
+    value: { with: 'laser', tabLength: jointDepth(cut, layout.spine.thickness, tools), boards },
+    findings: [...checkWalls(openings, tools.jointWood, 'slots'), ...checkBoards(boards), ...checkKerf(layout, boards, cut)],
+  };
+}
+
+interface Given {
+  readonly layout: FixtureLayout;
+  readonly bend: BendPlan;
+  readonly cut: LaserCut;
+  readonly tools: ToolRules;
+}
+
+function stack(board: Station | Backing, count: number, half: number, room: DowelRoom, { layout, bend, cut, tools }: Given): StackedBoard {
+  const faces = { name: board.name, low: board.at - board.thickness / 2, high: board.at + board.thickness / 2 };
+  const opening = openingFor(faces, layout.spine, cut.fit, tools.jointWood);
+  const tabs = tabsFor(half, board.screws, tools);
+  return {
+    name: board.name,
+    layers: layersOf(faces.low, faces.high, count, bend),
+    tabs,
+    slots: tabs.map((tab: Tab): Slot => ({ ...opening, offset: tab.offset, width: tab.width + cut.fit })),
+    dowels: count > 1 ? dowelsFor(room, cut.dowel, tools) : [],
+  };
+}
+
+/** Each layer touches the cone at its own contact face, so that the stack steps along it. */
+function layersOf(low: number, high: number, count: number, bend: BendPlan): Layer[] {
+  const face = (index: number): number => low + ((high - low) * index) / count;
+  return Array.from({ length: count }, (_, index) => ({ low: face(index), high: face(index + 1), ...contactOf(bend.form, face(index), face(index + 1)) }));
+}
+
+function checkBoards(boards: readonly StackedBoard[]): Finding[] {
+  const names = (lacking: readonly StackedBoard[]): string => lacking.map(({ name }) => name).join(', ');
+  const tabless = boards.filter(({ tabs }) => tabs.length === 0);
+  const dowelless = boards.filter(({ layers, dowels }) => layers.length > 1 && dowels.length === 0);
+  return [
+    ...(tabless.length > 0 ? [warning('no-room-for-tabs', 'cut', `there is no room for a tab beside the screws of ${names(tabless)}`, 'stand them by their drawn lines and screw holes, or name a smaller screw with screws.size')] : []),
+    ...(dowelless.length > 0 ? [note('no-room-for-dowels', 'cut.dowel', `there is no room for dowels through the layers of ${names(dowelless)}`, 'line the layers up by their tabs in the slots while the glue sets')] : []),
+  ];
+}
+
+/** Where the beam is wider than half of what it cuts out, what is left is no longer that shape. */
+function checkKerf(layout: FixtureLayout, boards: readonly StackedBoard[], { kerf }: LaserCut): Finding[] {
+  const holes = [...layout.stations, ...layout.backings].flatMap(({ screws }) => screws.map(({ kind }) => kind.clearance));
+  const openings = boards.flatMap(({ slots, dowels }) => [...slots.flatMap(({ low, high, width }) => [high - low, width]), ...dowels.map(({ diameter }) => diameter)]);
+  const narrowest = Math.min(...holes, ...openings);
+  if (kerf <= narrowest / 2) return [];
+  return [
+    error('kerf-too-wide', 'cut.kerf', `a beam ${kerf.toFixed(2)} mm wide cannot cut an opening ${narrowest.toFixed(2)} mm across`, 'measure the kerf again, or use a thicker board or larger screws', {
+      got: `${kerf.toFixed(2)} mm`,
+      allowed: `at most ${(narrowest / 2).toFixed(2)} mm`,
+    }),
+  ];
+}

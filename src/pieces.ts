@@ -1,0 +1,13 @@
+import { drawBlock } from './aids';
+import { InternalError } from './base/errors';
+import { drawParts } from './parts';
+import type { Part } from './parts/part';
+import type { Planned } from './pipeline';
+import type { Tables } from './tables/tables';
+import { fitToTool } from './tooling';
+
+/** Every piece of board of a planned job, drawn as the job's tool needs it: the form, what tries its joints, the finishing block. Throws where the job cannot be built. */
+export function drawPieces({ bend, layout, joints, block, job }: Planned, tables: Tables): Part[] {
+  if (!bend || !layout || !joints) throw new InternalError('pieces asked for a job that cannot be built');
+  return fitToTool([...drawParts(layout, bend, job, joints, tables), ...drawBlock(block, job)], job.cut, tables);
+}
