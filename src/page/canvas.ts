@@ -32,6 +32,12 @@ const BODY: Readonly<Record<Fill['body'], readonly [hue: number, saturation: num
   'sheet-outside': [204, 14, 48, 76],
 };
 
+/** The canvas, pixels. */
+interface Room {
+  readonly width: number;
+  readonly height: number;
+}
+
 interface Pens {
   readonly ink: Readonly<Record<Ink, string>>;
   readonly word: string;
@@ -61,9 +67,20 @@ export function drawScene(canvas: HTMLCanvasElement, { model, eye: { turn, heigh
   context.clearRect(0, 0, width, tall);
   context.lineJoin = 'round';
   context.textBaseline = 'middle';
-  const shapes = [...paintBodies(model, eye, onCanvas), ...(pull ? paintArrow(stretchOf(model.pull, pull.stretch).map(onCanvas), pull.text, WORD) : []), ...nameThings(model, eye, onCanvas)];
+  const arrow = pull ? paintPull(stretchOf(model.pull, pull.stretch).map(onCanvas), pull.text) : [];
+  const shapes = [...paintBodies(model, eye, onCanvas), ...legible([...arrow, ...nameThings(model, eye, onCanvas)])];
   const pens = pensFor(dark);
-  for (const shape of shapes) drawShape(context, shape, pens, dark, width);
+  for (const shape of shapes) drawShape(context, shape, pens, dark, { width, height: tall });
+}
+
+/** The pull's arrow, and its word where the arrow points to, clear of its head. */
+function paintPull(path: readonly PaperPoint[], text: string): PictureShape[] {
+  const arrow = paintArrow(path, WORD);
+  const [tip, before] = [path.at(-1), path.findLast(([x, y]) => Math.hypot(x - (path.at(-1)?.[0] ?? 0), y - (path.at(-1)?.[1] ?? 0)) > WORD)];
+  if (arrow.length === 0 || !tip || !before) return arrow;
+  const way = Math.atan2(tip[1] - before[1], tip[0] - before[0]);
+  const [aside, above] = [1.1 * halfWidth({ text, size: WORD }) + 4, 0.8 * WORD];
+  return [...arrow, { kind: 'word', at: [tip[0] + aside * Math.cos(way), tip[1] + above * Math.sin(way)], text, size: WORD, strong: true, tag: 'pull' }];
 }
 
 /** Points to the canvas: the model's middle in its middle, at a size that does not change as it is turned. */
@@ -81,7 +98,7 @@ function fit(model: Model, eye: Point3, width: number, height: number): OnPaper 
   };
 }
 
-function drawShape(context: CanvasRenderingContext2D, shape: PictureShape, pens: Pens, dark: boolean, width: number): void {
+function drawShape(context: CanvasRenderingContext2D, shape: PictureShape, pens: Pens, dark: boolean, room: Room): void {
   switch (shape.kind) {
     case 'fill': {
       const [hue, saturation, from, to] = BODY[shape.body];
@@ -105,7 +122,7 @@ function drawShape(context: CanvasRenderingContext2D, shape: PictureShape, pens:
       context.fill();
       return stroke(context, pens.ink[shape.ink], 1);
     case 'word':
-      return write(context, shape, pens, width);
+      return write(context, shape, pens, room);
   }
 }
 
@@ -121,28 +138,28 @@ function stroke(context: CanvasRenderingContext2D, colour: string | CanvasGradie
   context.stroke();
 }
 
-/** A word with a halo, kept from running off the canvas sideways. */
-function write(context: CanvasRenderingContext2D, { text, at: [x, y], size, strong, tag }: Word, { ink, word, halo }: Pens, width: number): void {
+/** A word with a halo, kept from running off the canvas. */
+function write(context: CanvasRenderingContext2D, { text, at: [x, y], size, strong, tag }: Word, { ink, word, halo }: Pens, room: Room): void {
   context.font = `${strong ? 'bold ' : ''}${size}px system-ui, sans-serif`;
   const long = context.measureText(text).width;
-  const left = Math.max(2, Math.min(width - long - 2, tag === 'pull' ? x : x - long / 2));
+  const left = Math.max(2, Math.min(room.width - long - 2, x - long / 2));
   context.textAlign = 'left';
   context.lineWidth = 3;
   context.strokeStyle = halo;
   context.fillStyle = tag === 'pull' ? ink.pull : word;
-  context.strokeText(text, left, y);
-  context.fillText(text, left, y);
+  const down = Math.max(size / 2, Math.min(room.height - size / 2 - 1, y));
+  context.strokeText(text, left, down);
+  context.fillText(text, left, down);
 }
 
-/** What is named from the front, and from behind: only what can be seen from there. */
-const FRONT: readonly Tag['kind'][] = ['end', 'station', 'free leg', 'held leg'];
-const BACK: readonly Tag['kind'][] = ['end', 'backing', 'foot', 'clamp', 'free leg', 'held leg'];
+/** What is named from the front, and from behind, the foremost first: only what can be seen from there. */
+const FRONT: readonly Tag['kind'][] = ['end', 'free leg', 'held leg', 'station'];
+const BACK: readonly Tag['kind'][] = ['end', 'free leg', 'held leg', 'foot', 'clamp', 'backing'];
 
 function nameThings({ tags }: Model, eye: Point3, onCanvas: OnPaper): PictureShape[] {
-  const named = eye[1] > 0 ? FRONT : BACK;
   const held = tags.filter(({ kind }) => kind === 'held leg').sort((a, b) => dot(b.at, eye) - dot(a.at, eye))[0];
-  return tags
-    .filter((tag) => named.includes(tag.kind) && (tag.kind !== 'held leg' || tag === held))
+  return (eye[1] > 0 ? FRONT : BACK)
+    .flatMap((kind) => tags.filter((tag) => tag.kind === kind && (kind !== 'held leg' || tag === held)))
     .flatMap((tag): PictureShape[] => {
       const [x, y] = onCanvas(tag.at);
       const end = tag.kind === 'end';
@@ -150,4 +167,20 @@ function nameThings({ tags }: Model, eye: Point3, onCanvas: OnPaper): PictureSha
       if (tag !== held) return [word([x, y])];
       return [{ kind: 'stroke', points: [[x, y], [x, y + 2.2 * WORD]], ink: 'leader', name: tag.text }, word([x, y + 3 * WORD])];
     });
+}
+
+/** The shapes without the words that would run into one before them. */
+function legible(shapes: readonly PictureShape[]): PictureShape[] {
+  const written: Word[] = [];
+  return shapes.filter((shape) => {
+    if (shape.kind !== 'word') return true;
+    const free = written.every((other) => Math.abs(other.at[0] - shape.at[0]) > halfWidth(other) + halfWidth(shape) || Math.abs(other.at[1] - shape.at[1]) > 0.45 * (other.size + shape.size));
+    if (free) written.push(shape);
+    return free;
+  });
+}
+
+/** About half of how long a word is, pixels. */
+function halfWidth({ text, size }: Pick<Word, 'text' | 'size'>): number {
+  return 0.29 * size * text.length;
 }

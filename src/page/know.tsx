@@ -1,4 +1,4 @@
-import type { JSX } from 'preact';
+import { Fragment, type JSX } from 'preact';
 import { toDegrees } from '../base/angle';
 import type { Finding } from '../base/findings';
 import { formatForce, formatLength, toFractionalInches } from '../base/units';
@@ -23,10 +23,12 @@ export function Know({ form, findings, stale }: { form: Form | null; findings: r
   );
 }
 
+/** Between the values of two ends, the only place where a line may break. */
+const BETWEEN = ' / ';
+
 function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
   const { bend, layout, job } = form;
-  // A number and its unit stay on one line.
-  const length = (mm: number): string => showLength(mm, job.units).replaceAll(' ', '\u00a0');
+  const length = (mm: number): string => showLength(mm, job.units);
   const degrees = (radians: number): string => `${toDegrees(radians).toFixed(1)}°`.replace('-', '−');
   const rows: readonly (readonly [string, string])[] = [
     ['Pull to a wrap of', degrees(bend.wrap.chosen)],
@@ -47,7 +49,14 @@ function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
       {rows.map(([name, value]) => (
         <div key={name}>
           <dt>{name}</dt>
-          <dd>{value}</dd>
+          <dd>
+            {value.split(BETWEEN).map((one, index) => (
+              <Fragment key={index}>
+                {index > 0 ? BETWEEN : null}
+                <span class="whole">{one}</span>
+              </Fragment>
+            ))}
+          </dd>
         </div>
       ))}
     </dl>

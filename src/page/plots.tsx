@@ -73,7 +73,7 @@ interface PlotProps {
 function Plot({ title, unit, units, xs, lines }: PlotProps): JSX.Element {
   const all = lines.flatMap(({ values }) => values);
   const [least, most] = [Math.min(...all), Math.max(...all)];
-  const spare = Math.max((most - least) * 0.15, Math.abs(most) * 0.02, 0.05);
+  const spare = Math.max((most - least) * 0.15, Math.abs(most) * 0.02, unit === 'degrees' ? 0.6 : 0.05);
   const [low, high] = [least - spare, most + spare];
   const length = xs.at(-1) ?? 1;
   const across = (x: number): number => LEFT + ((WIDTH - LEFT - RIGHT) * x) / length;

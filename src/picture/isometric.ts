@@ -1,5 +1,5 @@
 import type { Model, Tag } from './model';
-import { paintArrow, paintBodies, project, stretchOf, type OnPaper, type PictureShape, type Stretch } from './paint';
+import { paintArrow, paintBodies, project, stretchOf, type OnPaper, type PaperPoint, type PictureShape, type Stretch } from './paint';
 import { unit, type Point3 } from './vector';
 
 /** Sizes and places in mm on paper. */
@@ -25,6 +25,7 @@ export interface View {
 }
 
 const WORD = 3;
+const HEAD = 3.2;
 const BORDER = 8;
 
 /** Toward the viewer, length 1: all three axes equally slanted, which is what isometric means. */
@@ -49,10 +50,16 @@ export function drawIsometric(model: Model, view: View): Picture {
   const width = 2 * BORDER + (maxX - minX) * scale;
   const shapes = [
     ...paintBodies(model, eye, onPaper),
-    ...paintArrow(arrow.map(onPaper), 'pull', WORD),
+    ...paintPull(arrow.map(onPaper)),
     ...paintTags(tags, onPaper, width),
   ];
   return { width, height: 2 * BORDER + (maxY - minY) * scale, scale, shapes };
+}
+
+function paintPull(path: readonly PaperPoint[]): PictureShape[] {
+  const arrow = paintArrow(path, HEAD);
+  const middle = path[Math.floor(path.length / 2)];
+  return arrow.length > 0 && middle ? [...arrow, { kind: 'word', at: [middle[0] + 3, middle[1] - 3], text: 'pull', size: WORD, strong: true, tag: 'pull' }] : [];
 }
 
 interface Box {

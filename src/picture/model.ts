@@ -62,11 +62,11 @@ function buildTags(layout: FixtureLayout, bend: BendPlan): Tag[] {
   ];
 }
 
-/** The held leg, mostly under the wood, is named at both its ends, of which one is in sight; the free leg in its middle. */
+/** The held leg, mostly under the wood, is named at both its ends, of which one is in sight; the free leg aside from the pull and clear of the stations. */
 function legTags(bend: BendPlan, state: SheetState): Tag[] {
   const { length, legs } = bend;
   return [
     ...[0, length].map((x): Tag => ({ kind: 'held leg', text: 'held leg', at: [x, -0.75 * legs.held, 0] })),
-    { kind: 'free leg', text: 'free leg', at: freeLegPoint(bend, state, length / 2, legs.free / 2) },
+    { kind: 'free leg', text: 'free leg', at: freeLegPoint(bend, state, 0.28 * length, 0.7 * legs.free) },
   ];
 }

@@ -75,19 +75,15 @@ export function stretchOf(path: readonly Point3[], { from, to }: Stretch): Point
   return path.filter((_, index) => index >= from * last - 1e-9 && index <= to * last + 1e-9);
 }
 
-/** An arrow along `path` with its word beside the middle; `size` is the letters' height, and the head is about as long. */
-export function paintArrow(path: readonly PaperPoint[], text: string, size: number): PictureShape[] {
-  const head = (16 / 15) * size;
+/** An arrow along `path` with a head of this length. None where the path is no longer than that. */
+export function paintArrow(path: readonly PaperPoint[], head: number): PictureShape[] {
   const tip = path.at(-1);
   const tail = path.findLast(([x, y]) => tip && Math.hypot(tip[0] - x, tip[1] - y) > head);
-  const start = path[0];
-  if (!tip || !tail || !start) return [];
+  if (!tip || !tail) return [];
   const along = Math.atan2(tip[1] - tail[1], tip[0] - tail[0]);
   const wing = (side: number): PaperPoint => [tip[0] - head * Math.cos(along + side * 0.38), tip[1] - head * Math.sin(along + side * 0.38)];
-  const middle = path[Math.floor(path.length / 2)] ?? start;
   return [
     { kind: 'stroke', points: path, ink: 'pull', name: 'pull' },
     { kind: 'spot', points: [tip, wing(1), wing(-1)], ink: 'pull', name: 'pull' },
-    { kind: 'word', at: [middle[0] + size, middle[1] - size], text, size, strong: true, tag: 'pull' },
   ];
 }

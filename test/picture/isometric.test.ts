@@ -60,19 +60,19 @@ describe('the arrow of the pull', () => {
     expect(stretchOf(path, { from: 0, to: 1 })).toEqual(path);
   });
 
-  it('has its head at the end of the path, as wide to one side as to the other, and says its word', () => {
-    const shapes = paintArrow(path.map(([x]): PaperPoint => [10 * x, 7]), 'pull 200 N', 12);
+  it('has its head at the end of the path, as wide to one side as to the other', () => {
+    const shapes = paintArrow(path.map(([x]): PaperPoint => [10 * x, 7]), 12);
     const head = shapes.find((shape) => shape.kind === 'spot');
     const [tip, left, right] = head?.kind === 'spot' ? head.points : [];
     expect(tip).toEqual([100, 7]);
     expect((left?.[1] ?? 0) + (right?.[1] ?? 0)).toBeCloseTo(14, 9);
     expect(left?.[0]).toBeLessThan(100);
-    expect(shapes.flatMap((shape) => (shape.kind === 'word' ? [shape.text] : []))).toEqual(['pull 200 N']);
+    expect(left?.[0]).toBeGreaterThan(88);
   });
 
   it('is left out where there is no way to go', () => {
-    expect(paintArrow([], 'pull', 3)).toEqual([]);
-    expect(paintArrow([[1, 1]], 'pull', 3)).toEqual([]);
+    expect(paintArrow([], 3)).toEqual([]);
+    expect(paintArrow([[1, 1]], 3)).toEqual([]);
   });
 });
 
