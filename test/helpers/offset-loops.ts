@@ -42,9 +42,28 @@ const stars = fc
   .array(fc.tuple(mm(8, 30), fc.oneof(fc.constant(0), mm(-0.35, 0.6))), { minLength: 3, maxLength: 8 })
   .map((corners) => corners.map(([radius, bulge], index) => ({ x: radius * Math.cos((2 * Math.PI * index) / corners.length), y: radius * Math.sin((2 * Math.PI * index) / corners.length), bulge })));
 
-/** Outlines as the parts have them, and others: half-discs with tabs, notched boards, rectangles, angles, stars of arcs; either way round, turned anyhow. */
-export const anyOutline: fc.Arbitrary<Vertex[]> = fc.tuple(fc.oneof(halfDiscs, notchedBoards, rectangles, angles, stars), fc.boolean(), mm(0, 7)).map(([vertices, back, turn]) => {
-  const [cosine, sine] = [Math.cos(turn), Math.sin(turn)];
-  const turned = vertices.map(({ x, y, bulge }) => ({ x: x * cosine - y * sine, y: x * sine + y * cosine, bulge }));
-  return back ? backwards(turned) : turned;
+/** Two discs and a neck between them: they part when they shrink. */
+const dumbbells = fc.tuple(mm(4, 12), mm(4, 12), mm(0.5, 6), mm(2, 20), mm(-0.3, 0.3)).map(([right, left, neck, length, bulge]) => {
+  const half = Math.min(neck, right, left) / 2;
+  const round = (radius: number): number => Math.tan((2 * Math.PI - 2 * Math.asin(half / radius)) / 4);
+  return loop([0, -half, bulge], [length, -half, round(right)], [length, half, -bulge / 2], [0, half, round(left)]);
 });
+
+/** Rings open by an angle: they close when they grow. */
+const openRings = fc.tuple(mm(4, 12), mm(1, 6), mm(0.05, 2)).map(([radius, width, gap]) => {
+  const [cosine, sine, bulge, outer] = [Math.cos(gap / 2), Math.sin(gap / 2), Math.tan((2 * Math.PI - gap) / 4), radius + width];
+  return loop([outer * cosine, outer * sine, bulge], [outer * cosine, -outer * sine], [radius * cosine, -radius * sine, -bulge], [radius * cosine, radius * sine]);
+});
+
+const anyhow = (outlines: fc.Arbitrary<Vertex[]>): fc.Arbitrary<Vertex[]> =>
+  fc.tuple(outlines, fc.boolean(), mm(0, 7)).map(([vertices, back, turn]) => {
+    const [cosine, sine] = [Math.cos(turn), Math.sin(turn)];
+    const turned = vertices.map(({ x, y, bulge }) => ({ x: x * cosine - y * sine, y: x * sine + y * cosine, bulge }));
+    return back ? backwards(turned) : turned;
+  });
+
+/** Outlines as the parts have them, and others: half-discs with tabs, notched boards, rectangles, angles, stars of arcs; either way round, turned anyhow. */
+export const anyOutline: fc.Arbitrary<Vertex[]> = anyhow(fc.oneof(halfDiscs, notchedBoards, rectangles, angles, stars));
+
+/** Outlines whose offsets part or close: dumbbells and open rings; either way round, turned anyhow. */
+export const splittingOutline: fc.Arbitrary<Vertex[]> = anyhow(fc.oneof(dumbbells, openRings));
