@@ -13,6 +13,7 @@ import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
 import { findBoard } from './tables/look-up';
 import type { Tables } from './tables/tables';
 import { operationRows } from './tooling/operations';
+import { coloursFor } from './write/colour';
 import { writeDxf } from './write/dxf';
 import { writeOperations } from './write/operations';
 import { writeSvg } from './write/svg';
@@ -25,6 +26,7 @@ import { writeSvg } from './write/svg';
 export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Array, options: ShopSheetOptions = {}, watch: Watch = {}): Promise<OutputFile[]> {
   const { bend, layout, joints, job, plan } = planned;
   if (!bend || !layout || !joints || hasErrors(plan.findings)) throw new InternalError('files asked for a job that cannot be built');
+  const colours = coloursFor(job.cut.colours);
   const parts = drawPieces(planned, tables);
   const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
   const boards = layOutSheets(parts, tables, { offcuts: job.offcuts, ...job.cut }, watch).map((board) => (job.cut.with === 'jigsaw' ? hatchNarrowWaste(board, parts, tables.tools.narrowWaste, tables.tools.hatchSpacing) : board));
@@ -40,8 +42,8 @@ export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Arr
   ];
   return [
     ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
-      { path: `${path}.dxf`, content: writeDxf(drawing), mime: 'image/vnd.dxf' },
-      { path: `${path}.svg`, content: writeSvg(drawing, { title }), mime: 'image/svg+xml' },
+      { path: `${path}.dxf`, content: writeDxf(drawing, colours.dxf), mime: 'image/vnd.dxf' },
+      { path: `${path}.svg`, content: writeSvg(drawing, { title, colours: colours.svg }), mime: 'image/svg+xml' },
     ]),
     { path: 'shop-sheet.html', content: writeShopSheet(planned, parts, boards, tables, options), mime: 'text/html' },
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },

@@ -44,6 +44,8 @@ export type PlanCut =
       readonly layers: { readonly spine: number; readonly stations: number; readonly backing: number };
       /** How far tabs reach into the spine. */
       readonly tabLength: number;
+      /** Side of the notch at either side of a tab's root. */
+      readonly relief: number;
       readonly boards: readonly PlanStack[];
     };
 

@@ -102,7 +102,7 @@ function screwHoles(board: Station | Backing, side: 'back' | 'front'): PlanScrew
 function planCut({ cut }: Job, { layers }: FixtureLayout, joints: Joints): PlanCut {
   const { gap, border } = cut;
   if (cut.with === 'router' && joints.with === 'router') return { with: 'router', gap, border, bit: cut.bit, fit: cut.fit, bridges: cut.bridges, grooveDepth: joints.depth, grooves: joints.grooves };
-  if (cut.with === 'laser' && joints.with === 'laser') return { with: 'laser', gap, border, kerf: cut.kerf, fit: cut.fit, layers, tabLength: joints.tabLength, boards: joints.boards };
+  if (cut.with === 'laser' && joints.with === 'laser') return { with: 'laser', gap, border, kerf: cut.kerf, fit: cut.fit, layers, tabLength: joints.tabLength, relief: joints.relief, boards: joints.boards };
   return { with: 'jigsaw', gap, border };
 }
 

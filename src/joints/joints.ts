@@ -34,6 +34,8 @@ export interface LaserJoints {
   readonly with: 'laser';
   /** How far a tab reaches into the spine. */
   readonly tabLength: number;
+  /** Side of the notch at either side of a tab's root. */
+  readonly relief: number;
   /** Stations first, then backing stations. */
   readonly boards: readonly StackedBoard[];
 }

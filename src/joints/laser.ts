@@ -18,10 +18,13 @@ export function laserJoints(layout: FixtureLayout, bend: BendPlan, cut: LaserCut
   const boards = [...stations, ...backings];
   const openings = boards.flatMap(({ name, slots }) => slots.slice(0, 1).map((slot) => ({ ...slot, holds: name })));
   return {
-    value: { with: 'laser', tabLength: jointDepth(cut, layout.spine.thickness, tools), boards },
-    findings: [...checkWalls(openings, tools.jointWood, 'slots'), ...checkBoards(boards), ...checkKerf(layout, boards, cut)],
+    value: { with: 'laser', tabLength: jointDepth(cut, layout.spine.thickness, tools), relief: RELIEF * cut.kerf, boards },
+    findings: [...checkWalls(openings, tools.jointWood, 'slots'), ...checkBoards(boards), ...checkKerf(layout, boards, cut), ...checkFit(boards, cut)],
   };
 }
+
+/** Notches beside a tab, in kerfs: the beam goes in and comes out again. */
+const RELIEF = 2;
 
 interface Given {
   readonly layout: FixtureLayout;
@@ -56,6 +59,21 @@ function checkBoards(boards: readonly StackedBoard[]): Finding[] {
   return [
     ...(tabless.length > 0 ? [warning('no-room-for-tabs', 'cut', `there is no room for a tab beside the screws of ${names(tabless)}`, 'stand them by their drawn lines and screw holes, or name a smaller screw with screws.size')] : []),
     ...(dowelless.length > 0 ? [note('no-room-for-dowels', 'cut.dowel', `there is no room for dowels through the layers of ${names(dowelless)}`, 'line the layers up by their tabs in the slots while the glue sets')] : []),
+  ];
+}
+
+/**
+ * A round beam leaves the slots' corners round, by half its width; a tab's square corner clears them where its play on either side is
+ * more than (1 − 1/√2) of that.
+ */
+function checkFit(boards: readonly StackedBoard[], { kerf, fit }: LaserCut): Finding[] {
+  const least = kerf * (1 - Math.SQRT1_2);
+  if (fit >= least || boards.every(({ slots }) => slots.length === 0)) return [];
+  return [
+    warning('fit-tighter-than-beam', 'cut.fit', `slots only ${fit.toFixed(2)} mm wider than their tabs: the round corners a ${kerf.toFixed(2)} mm beam leaves will hold the tabs off`, 'round the tabs’ corners with a file, or allow more fit', {
+      got: `${fit.toFixed(2)} mm`,
+      allowed: `at least ${least.toFixed(2)} mm`,
+    }),
   ];
 }
 

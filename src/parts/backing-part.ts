@@ -10,6 +10,7 @@ import { tabbedEdge } from './tabbed-edge';
 export interface BackingBoard extends Pick<Backing, 'name' | 'width' | 'depth' | 'screws'> {
   readonly tabs: readonly Tab[];
   readonly tabLength: number;
+  readonly relief: number;
   readonly dowels: readonly Dowel[];
 }
 
@@ -17,9 +18,9 @@ export interface BackingBoard extends Pick<Backing, 'name' | 'width' | 'depth' |
  * A backing station at 1:1: its edge to the spine along y at x = 0, tabs to the left of it, its two feet at the ends of its height
  * (either hand). Marks: centre line and screw lines, as deep as their pilots.
  */
-export function drawBacking({ name, width, depth, screws, tabs, tabLength, dowels }: BackingBoard): Shape[] {
+export function drawBacking({ name, width, depth, screws, tabs, tabLength, relief, dowels }: BackingBoard): Shape[] {
   const half = width / 2;
-  const edge = tabbedEdge(half, tabs, tabLength).map(([offset, below]): [number, number] => [below, offset]);
+  const edge = tabbedEdge(half, tabs, tabLength, relief).map(([offset, below]): [number, number] => [below, offset]);
   const model = new makerjs.models.ConnectTheDots(true, [...edge, [depth, half], [depth, -half]]);
   const deepest = Math.max(0, ...screws.map((screw) => screw.pilotDepth));
   const height = Math.min(7, half / 5);

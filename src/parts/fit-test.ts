@@ -38,7 +38,7 @@ export function drawFitTest(layout: FixtureLayout, job: Job, joints: Joints, too
     strip,
     ...Array.from({ length: stations }, (_, index): Part => {
       const id = `fit-tongue-${index + 1}`;
-      return { id, name: `Fit test tongue ${index + 1}`, ...tongue, drawing: { shapes: drawTongue(id, joints.tabLength / layout.layers.spine) } };
+      return { id, name: `Fit test tongue ${index + 1}`, ...tongue, drawing: { shapes: drawTongue(id, joints.tabLength / layout.layers.spine, joints.relief) } };
     }),
   ];
 }
@@ -54,8 +54,8 @@ function drawStrip(thickness: number, cut: RouterCut | LaserCut, job: Job, tools
   return [...outline, ...openings.flatMap(({ fit, low, high }) => rectangle(low, (STRIP - TAB - fit) / 2, high, (STRIP + TAB + fit) / 2, 'hole')), ...text];
 }
 
-function drawTongue(id: string, tabLength: number): Shape[] {
-  const edge = tabbedEdge(TONGUE.half, [{ offset: 0, width: TAB }], tabLength);
+function drawTongue(id: string, tabLength: number, relief: number): Shape[] {
+  const edge = tabbedEdge(TONGUE.half, [{ offset: 0, width: TAB }], tabLength, relief);
   const { half, height } = TONGUE;
   return [...loopsOf(new makerjs.models.ConnectTheDots(true, [...edge, [half, height], [-half, height]]), 'outline'), ...label(id, 0, height / 2, 2 * half - 4, LETTERS)];
 }

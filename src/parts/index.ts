@@ -66,14 +66,15 @@ function copies(id: string, layers: number): { id: string; index: number; ordina
 
 function halfDisc(station: Station, joints: Joints, index: number, name: string): HalfDisc {
   const { contact, radius }: Pick<Layer, 'contact' | 'radius'> = stacked(station.name, joints)?.layers[index] ?? station;
-  const { tabs, tabLength, dowels } = tabsOf(station, joints);
-  const behind = joints.with === 'router' ? { depth: joints.depth, tabs: 'whole' as const } : { depth: tabLength, tabs };
+  const { tabs, tabLength, relief, dowels } = tabsOf(station, joints);
+  const behind = joints.with === 'router' ? { depth: joints.depth, relief, tabs: 'whole' as const } : { depth: tabLength, relief, tabs };
   return { name, contact, radius, screws: station.screws, behind, dowels };
 }
 
-function tabsOf({ name }: Station | Backing, joints: Joints): { tabs: readonly Tab[]; tabLength: number; dowels: readonly Dowel[] } {
+function tabsOf({ name }: Station | Backing, joints: Joints): { tabs: readonly Tab[]; tabLength: number; relief: number; dowels: readonly Dowel[] } {
   const board = stacked(name, joints);
-  return { tabs: board?.tabs ?? [], tabLength: joints.with === 'laser' ? joints.tabLength : 0, dowels: board?.dowels ?? [] };
+  const { tabLength, relief } = joints.with === 'laser' ? joints : { tabLength: 0, relief: 0 };
+  return { tabs: board?.tabs ?? [], tabLength, relief, dowels: board?.dowels ?? [] };
 }
 
 function stacked(name: string, joints: Joints): StackedBoard | undefined {

@@ -5,21 +5,27 @@ import type { Spine } from '../fixture/fixture';
 import type { Joints, RouterJoints, Slot } from '../joints/joints';
 import { loopsOf } from './model';
 
-/** The spine's edge: both long edges on the cone, notches where a slot runs out of an end. */
+/** The spine's edge: both long edges on the cone, notches where a slot runs out of an end, their corners relieved so that the board in them reaches their bottom. */
 export function spineOutline(spine: Spine, form: Cone, joints: Joints): Loop[] {
   const half = (s: number): number => radiusAtCentre(form, s);
   const [start, end] = [-spine.ears, spine.length + spine.ears];
+  const relief = joints.with === 'laser' ? joints.relief : 0;
   const open = slotsOf(joints).sort((a, b) => a.offset - b.offset);
   const notches = (edge: 'from' | 'to'): [number, number][] =>
     open
       .filter((slot) => slot.open === edge)
       .flatMap(({ low, high, offset, width }): [number, number][] => {
-        const [outer, inner] = edge === 'to' ? [high, low] : [low, high];
+        const [outer, inner, deeper] = edge === 'to' ? [high, low, low - relief] : [low, high, high + relief];
+        const [bottom, top] = [offset - width / 2, offset + width / 2];
         return [
-          [outer, offset - width / 2],
-          [inner, offset - width / 2],
-          [inner, offset + width / 2],
-          [outer, offset + width / 2],
+          [outer, bottom],
+          [deeper, bottom],
+          [deeper, bottom + relief],
+          [inner, bottom + relief],
+          [inner, top - relief],
+          [deeper, top - relief],
+          [deeper, top],
+          [outer, top],
         ];
       });
   return loopsOf(

@@ -29,7 +29,7 @@ export interface HalfDisc extends Pick<Contact, 'contact' | 'radius'> {
   readonly name: string;
   readonly screws: Station['screws'];
   /** What stands out behind the diameter: the whole width into a groove, tabs through slots, or nothing. */
-  readonly behind: { readonly depth: number; readonly tabs: readonly Tab[] | 'whole' };
+  readonly behind: { readonly depth: number; readonly relief: number; readonly tabs: readonly Tab[] | 'whole' };
   readonly dowels: readonly Dowel[];
 }
 
@@ -42,7 +42,7 @@ export function drawHalfDisc(disc: HalfDisc, notes: StationNotes): Shape[] {
   const tabs = behind.tabs === 'whole' ? [{ offset: 0, width: 2 * radius }] : behind.tabs;
   const model: makerjs.IModel = {
     paths: { round: new makerjs.paths.Arc([0, 0], radius, 0, 180) },
-    models: { straight: new makerjs.models.ConnectTheDots(false, tabbedEdge(radius, tabs, behind.depth)) },
+    models: { straight: new makerjs.models.ConnectTheDots(false, tabbedEdge(radius, tabs, behind.depth, behind.relief)) },
   };
   return [
     ...loopsOf(model, 'outline'),
