@@ -5,6 +5,7 @@ import { loopArea } from '../../src/base/area';
 import type { Vertex } from '../../src/base/drawing';
 import { InternalError } from '../../src/base/errors';
 import { offsetLoop, offsetRadius } from '../../src/base/offset';
+import { isOffsetOf } from '../../src/base/offset-check';
 import { samplePoints } from '../helpers/loops';
 import { anyOutline, backwards, halfDisc, loop, notchedBoard, splittingOutline } from '../helpers/offset-loops';
 
@@ -261,6 +262,20 @@ describe('pinching off', () => {
   it('a loop that crosses itself has no offset', () => {
     expect(offsetLoop(loop([0, 0], [10, 10], [10, 0], [0, 12]), 0.1)).toBe('pinched-off');
     expect(offsetLoop(loop([0, 0], [20, 0], [20, 10], [30, 10], [30, -5], [10, -5], [10, 10], [0, 10]), -0.1)).toBe('pinched-off');
+  });
+});
+
+describe('the check on the way out', () => {
+  it('takes the offset and nothing else: not a micron off, mitred, turned round, or folded', () => {
+    const grown = offset(rectangle, 0.5);
+    expect(isOffsetOf(grown, rectangle, 0.5)).toBe(true);
+    for (const wrong of [0.500001, 0.499999, -0.5]) expect(isOffsetOf(grown, rectangle, wrong)).toBe(false);
+    expect(isOffsetOf(backwards(grown), rectangle, 0.5)).toBe(false);
+    expect(isOffsetOf(grown.map((vertex) => ({ ...vertex, x: vertex.x + 1e-6 })), rectangle, 0.5)).toBe(false);
+    expect(isOffsetOf(loop([-0.5, -0.5], [10.5, -0.5], [10.5, 5.5], [-0.5, 5.5]), rectangle, 0.5)).toBe(false);
+    expect(isOffsetOf(grown.map((vertex) => ({ ...vertex, bulge: 0 })), rectangle, 0.5)).toBe(false);
+    const folded = [...grown.slice(0, 3), { x: 4, y: -0.5, bulge: 0 }, ...grown.slice(2)];
+    expect(isOffsetOf(folded, rectangle, 0.5)).toBe(false);
   });
 });
 
