@@ -12,7 +12,7 @@ import { drawInsideGauge, drawOutsideGauge } from './radius-gauge';
 export type { Aid } from './aid';
 export { drawBlock } from './block-part';
 export { layOutBlock, type FinishingBlock } from './finishing-block';
-export { drawTrial } from './trial-strip';
+export { discLayers, drawTrial } from './trial-strip';
 
 /** Bend → gauges, marking strip and both blanks at 1:1. */
 export function drawAids(bend: BendPlan, job: Job): Aid[] {

@@ -32,8 +32,7 @@ const LETTERS = 4;
 export function drawTrial(bend: BendPlan, job: Job, tables: Tables): Aid[] {
   if (job.trials.length > 0) return [];
   const advice = adviseTrial(bend);
-  const thickness = job.board.stations.thickness ?? findBoard(tables, job.board.stations.stock)?.thickness ?? advice.width;
-  const layers = Math.ceil(advice.width / thickness - 1e-9);
+  const { layers, thickness } = discLayers(advice, job, tables);
   const turn = `${toDegrees(advice.bent).toFixed(0)}°`;
   return [
     {
@@ -57,6 +56,12 @@ export function drawTrial(bend: BendPlan, job: Job, tables: Tables): Aid[] {
       drawing: { shapes: drawDisc(advice, job.units) },
     },
   ];
+}
+
+/** How many layers of the stations' board, each of this thickness (mm), make a disc as high as the strip is wide. */
+export function discLayers({ width }: TrialAdvice, { board: { stations } }: Job, tables: Tables): { readonly layers: number; readonly thickness: number } {
+  const thickness = stations.thickness ?? findBoard(tables, stations.stock)?.thickness ?? width;
+  return { layers: Math.ceil(width / thickness - 1e-9), thickness };
 }
 
 /** The strip flat, along x from its held end: both tangent lines square across it. */

@@ -12,6 +12,7 @@ import { findBoard, findScrew, screwFor } from '../tables/look-up';
 import type { Board } from '../tables/schema';
 import type { Tables } from '../tables/tables';
 import { html, writeHtml, type HtmlElement } from '../write/html';
+import { boardFigures } from './board-figure';
 import { boardList, cutList } from './cut-list';
 import { drawFigure } from './figure';
 import { flatSheet } from './flat-sheet';
@@ -24,6 +25,7 @@ import { backingTable, holeTable, pilotTable, stationTable } from './station-tab
 import { steps } from './steps';
 import { STYLE } from './style';
 import { summary } from './summary';
+import { trialPieces } from './trial-pieces';
 
 /** A job worked out, as `planJob` gives it. */
 export interface Worked {
@@ -100,7 +102,8 @@ function body(shop: Shop): HtmlElement {
       setUpPicture(shop),
       flowing('summary', 'In short', ...summary(shop)),
       section('stations', 'Stations and holes', ...stationTable(shop), backingTable(shop), pilotTable(shop), holeTable(shop)),
-      section('lists', 'What to cut and buy', cutList(shop), screwTable(shop), toolList(shop), ...boardList(shop)),
+      section('lists', 'What to cut and buy', cutList(shop), ...trialPieces(shop), screwTable(shop), toolList(shop), ...boardList(shop)),
+      ...(shop.boards.length > 0 ? [flowing('boards', 'Parts on the boards', ...boardFigures(shop))] : []),
       flowing('flat-sheet', 'The sheet', ...flatSheet(shop)),
       section('steps', 'Step by step', pulledPicture(shop), ...steps(shop)),
       section('sources', 'What the numbers rest on', ...sources(shop)),

@@ -30,6 +30,9 @@ dt, dd { margin: 0; padding: 0.6mm 1mm; border-bottom: 0.2mm solid #999; break-i
 dt { font-weight: bold; }
 .caution { border: 0.3mm solid #111; border-left-width: 2mm; padding: 1.2mm 2mm; break-inside: avoid; }
 .beside { display: grid; grid-template-columns: 1fr 1fr; gap: 0 6mm; }
+#boards > p { break-inside: avoid; break-after: avoid; }
+.board { break-inside: avoid; margin: 3mm 0 5mm; }
+.board.beside { grid-template-columns: 96mm 1fr; align-items: start; }
 .step { break-inside: auto; }
 a { color: inherit; }
 @media print {
@@ -40,7 +43,7 @@ a { color: inherit; }
   section.flow h2 { margin-top: 3mm; }
 }
 @media screen and (max-width: 130mm) {
-  dl, .beside { grid-template-columns: 1fr; }
+  dl, .beside, .board.beside { grid-template-columns: 1fr; }
   dt { border-bottom: 0; }
   table { display: block; overflow-x: auto; }
 }
