@@ -1,4 +1,5 @@
 import { error, type Finding } from '../base/findings';
+import { MM_PER_INCH } from '../base/inch';
 import { nearest } from '../base/suggest';
 import { parseForce, parseLength, type LengthUnit } from '../base/units';
 import { findMetal, gaugeThickness } from '../tables/look-up';
@@ -45,7 +46,7 @@ export class Reader {
 
   /** A length in the job’s unit, with digits enough to tell it from its neighbours. */
   print(mm: number): string {
-    return this.units === 'mm' ? `${Number(mm.toPrecision(8))} mm` : `${Number((mm / 25.4).toPrecision(8))} in`;
+    return this.units === 'mm' ? `${Number(mm.toPrecision(8))} mm` : `${Number((mm / MM_PER_INCH).toPrecision(8))} in`;
   }
 
   text(path: Path): string | undefined {
@@ -138,7 +139,7 @@ export class Reader {
       if (!Number.isFinite(value)) return undefined;
       // By way of its decimal digits, so that 38.1 mm and 1.5 in are the same length to the last bit.
       const read = parseLength(String(value), this.units);
-      return read.ok ? read : { mm: value * (this.units === 'in' ? 25.4 : 1) };
+      return read.ok ? read : { mm: value * (this.units === 'in' ? MM_PER_INCH : 1) };
     }
     if (typeof value !== 'string') return undefined;
     const read = parseLength(value, this.units);
@@ -153,6 +154,6 @@ export class Reader {
 
   /** An end of a range, as a round number. */
   private bound(mm: number): string {
-    return this.units === 'mm' ? `${Number(mm.toFixed(3))} mm` : `${Number((mm / 25.4).toFixed(3))} in`;
+    return this.units === 'mm' ? `${Number(mm.toFixed(3))} mm` : `${Number((mm / MM_PER_INCH).toFixed(3))} in`;
   }
 }
