@@ -67,7 +67,10 @@ function layOutGroup(group: Group, tables: Tables, { offcuts, gap, border }: Spa
   const free = offcuts.flatMap((offcut, index) => (isCutFrom(offcut, { id: group.stock, thickness: group.thickness }) && !taken.has(index) ? [{ width: offcut.width, length: offcut.length, offcut: index }] : []));
   const supply = { offcuts: free, board: { width: board.width, length: board.length, offcut: null }, border };
   const filled = nest(group.parts, supply, gap, watch);
-  if (!filled) throw new InternalError(`a part fits neither an offcut nor a board of ${group.stock}`);
+  if (!filled) {
+    const homeless = group.parts.filter((part) => !nest([part], supply, gap)).map(({ id }) => id);
+    throw new InternalError(`no room for ${homeless.join(', ')} on a board of ${group.stock}, ${board.width} × ${board.length} mm, nor on any of ${free.length} offcuts of it`);
+  }
   return filled;
 }
 

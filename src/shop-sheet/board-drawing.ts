@@ -34,7 +34,7 @@ const WIDE = 178;
 const BESIDE = 92;
 const HIGH = 95;
 const HIGHEST = 195;
-/** How much longer than high a drawing may be that has its list at its side. */
+/** How much longer than wide a board may be that has its list at its side. */
 const LONG = 2;
 const FILL = { board: '#f7f7f7', part: '#f0e0c0', hole: '#ffffff' };
 
@@ -50,11 +50,11 @@ export function drawBoard(sheet: Sheet, parts: readonly Part[], words: BoardWord
   const within = (width: number, height: number): Lying => {
     const frame = frameOf(sheet, used, { width: width - sides, height });
     const lying = placed.map(({ id, shapes }) => onPaper(id, shapes, frame));
-    const labels = labelParts(lying, frame.high, frame.wide);
+    const labels = labelParts(lying, frame);
     return { frame, parts: lying, labels, leaders: labels.filter(({ leader }) => leader !== null).length };
   };
   const [beside, wide, high] = [within(BESIDE, HIGH), within(WIDE, HIGH), within(WIDE, HIGHEST)];
-  const narrow = beside.leaders === 0 && beside.frame.wide <= LONG * beside.frame.high;
+  const narrow = beside.leaders === 0 && Math.max(wide.frame.wide, wide.frame.high) <= LONG * Math.min(wide.frame.wide, wide.frame.high);
   const chosen = narrow ? beside : high.leaders < wide.leaders ? high : wide;
   return { svg: assemble(sheet, chosen, words), frame: chosen.frame, narrow };
 }
@@ -89,7 +89,7 @@ function assemble(sheet: Sheet, { frame, parts, labels }: Lying, words: BoardWor
   const top = turned ? [words.width] : [words.used, words.length];
   const margin = {
     left: blockWidth(left) + 2 * AWAY,
-    right: right.length > 0 ? blockWidth(right) + 2 * AWAY : AWAY,
+    right: Math.max(right.length > 0 ? blockWidth(right) + 2 * AWAY : AWAY, ...labels.map(({ id, at, height }) => at[0] + wordWidth(id, height) / 2 + 1 - wide)),
     top: top.reduce((sum, lines) => sum + lines.length * LINE + AWAY, AWAY),
     bottom: Math.max(AWAY, ...labels.map(({ at, height }) => at[1] + height - high + 1)),
   };
@@ -103,7 +103,7 @@ function assemble(sheet: Sheet, { frame, parts, labels }: Lying, words: BoardWor
       ...usedLine(sheet, frame),
       ...parts.map(({ outline }) => el('path', { d: path(outline, true), fill: FILL.part, stroke: PEN.part, 'stroke-width': '0.3' })),
       ...parts.flatMap(({ holes }) => holes.map((hole) => el('path', { d: path(hole, true), fill: FILL.hole, stroke: PEN.part, 'stroke-width': '0.15' }))),
-      ...labels.flatMap(({ leader, at, height }) => (leader ? [line(leader, [at[0], at[1] - height / 2 - 0.5], 0.15, PEN.thin), el('circle', { cx: num(leader[0]), cy: num(leader[1]), r: '0.4', fill: PEN.thin })] : [])),
+      ...labels.flatMap((label) => leaderOf(label, turned)),
       ...labels.map(name),
       ...restLabel(sheet, frame, labels, words.rest),
       ...(turned
@@ -152,10 +152,19 @@ const DASH = 3;
 function restLabel({ used }: Sheet, { at, shown, turned, scale }: BoardFrame, labels: readonly PartLabel[], text: string): Element[] {
   const deep = (shown.length - used.length) / scale;
   const width = wordWidth(text, LETTER);
-  if (deep < LETTER + 3 || width > shown.width / scale - 4) return [];
-  const places = (turned ? [0.75, 0.25, 0.9, 0.1, 0.6, 0.4] : [0.5]).map((share) => at((used.length + shown.length) / 2, share * shown.width));
-  const place = places.find(([x]) => labels.every(({ at: [end], leader }) => leader === null || x + width / 2 + 1 < Math.min(end, leader[0]) || x - width / 2 - 1 > Math.max(end, leader[0])));
+  const room = shown.width / scale - width - 4;
+  if (deep < LETTER + 3 || room < 0) return [];
+  const across = turned ? 0 : 1;
+  const place = [0.75, 0.25, 1, 0, 0.6, 0.4]
+    .map((share) => at((used.length + shown.length) / 2, scale * (2 + width / 2 + share * room)))
+    .find((middle) => labels.every(({ at: end, leader }) => leader === null || Math.abs(middle[across] - end[across]) > width / 2 + 1 && Math.abs(middle[across] - leader[across]) > width / 2 + 1 && (middle[across] > end[across]) === (middle[across] > leader[across])));
   return place ? [word(text, place, LETTER, 'middle', !turned)] : [];
+}
+
+function leaderOf({ id, leader, at, height }: PartLabel, turned: boolean): Element[] {
+  if (!leader) return [];
+  const end: PaperPoint = turned ? [at[0], at[1] - height / 2 - 0.5] : [at[0] - wordWidth(id, height) / 2 - 0.5, at[1]];
+  return [line(leader, end, 0.15, PEN.thin), el('circle', { cx: num(leader[0]), cy: num(leader[1]), r: '0.4', fill: PEN.thin })];
 }
 
 function name({ id, at, height, upright }: PartLabel): Element {

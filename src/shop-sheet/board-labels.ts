@@ -1,5 +1,6 @@
 import { roomIn } from '../aids/room';
 import { boundsOfPoints } from '../base/bounds';
+import type { BoardFrame } from './board-frame';
 import { wordWidth, type PaperPoint } from './board-ink';
 
 /** A part as it lies on the paper, mm. */
@@ -20,6 +21,9 @@ export interface PartLabel {
   readonly leader: PaperPoint | null;
 }
 
+/** What a board takes of the paper. */
+type Paper = Pick<BoardFrame, 'turned' | 'wide' | 'high'>;
+
 /** Heights tried, mm; the least is small print, 6 point. */
 const HEIGHTS = [3, 2.6, 2.2, 1.8, 1.5];
 /** Kept clear round a name, mm. */
@@ -27,11 +31,10 @@ const CLEAR = 0.45;
 /** Places between one side of a part and the other where its name is tried, the middle first. */
 const PLACES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1];
 
-/** Each part's name inside it, as large as there is room for; names without room stand in rows under `bottom`, with a leader. */
-export function labelParts(parts: readonly Outlined[], bottom: number, wide: number): PartLabel[] {
+/** Each part's name inside it, as large as there is room for; names without room stand past the board's free end, with a leader. */
+export function labelParts(parts: readonly Outlined[], paper: Paper): PartLabel[] {
   const inside = parts.map((part) => labelInside(part));
-  const outside = rowsUnder(parts.filter((_, index) => !inside[index]), bottom, wide);
-  return [...inside.filter((label) => label !== null), ...outside];
+  return [...inside.filter((label) => label !== null), ...outside(parts.filter((_, index) => !inside[index]), paper)];
 }
 
 function labelInside({ id, outline, holes }: Outlined): PartLabel | null {
@@ -68,23 +71,26 @@ function isClear(hole: readonly PaperPoint[], x: number, y: number, width: numbe
 
 /** Names farther from their part than this, mm, begin another row. */
 const STRAY = 12;
-/** From the board's edge to the first row of names, from one row to the next, and between two names, mm. */
+/** From the board's edge to the first row of names, and between two names, mm. */
 const FIRST_ROW = 5;
-const ROW = 4;
 const BETWEEN = 2;
 const OUTSIDE_HEIGHT = 2;
 
-function rowsUnder(parts: readonly Outlined[], bottom: number, wide: number): PartLabel[] {
+/** Rows under a turned board, columns to the right of one that is not: its free end, the fewest parts on the way there. */
+function outside(parts: readonly Outlined[], { turned, wide, high }: Paper): PartLabel[] {
+  const [along, edge, extent] = turned ? ([0, high, wide] as const) : ([1, wide, high] as const);
+  const widest = Math.max(...parts.map(({ id }) => wordWidth(id, OUTSIDE_HEIGHT)));
   const ends: number[] = [];
-  const places = parts.map((part) => ({ part, at: middleOf(part.outline) })).sort((a, b) => a.at[0] - b.at[0]);
+  const places = parts.map((part) => ({ part, at: middleOf(part.outline) })).sort((a, b) => a.at[along] - b.at[along]);
   return places.map(({ part: { id }, at }): PartLabel => {
-    const width = wordWidth(id, OUTSIDE_HEIGHT);
-    const wanted = Math.max(0, Math.min(at[0] - width / 2, wide - width));
-    const found = ends.findIndex((end) => end + BETWEEN <= wanted + STRAY && end + BETWEEN + width <= wide);
+    const size = turned ? wordWidth(id, OUTSIDE_HEIGHT) : OUTSIDE_HEIGHT;
+    const wanted = Math.max(0, Math.min(at[along] - size / 2, extent - size));
+    const found = ends.findIndex((end) => end + BETWEEN <= wanted + STRAY && end + BETWEEN + size <= extent);
     const row = found < 0 ? ends.length : found;
     const from = Math.max(wanted, (ends[row] ?? -BETWEEN) + BETWEEN);
-    ends[row] = from + width;
-    return { id, at: [from + width / 2, bottom + FIRST_ROW + row * ROW], height: OUTSIDE_HEIGHT, upright: false, leader: at };
+    ends[row] = from + size;
+    const middle = from + size / 2;
+    return { id, at: turned ? [middle, edge + FIRST_ROW + row * 2 * OUTSIDE_HEIGHT] : [edge + FIRST_ROW + widest / 2 + row * (widest + BETWEEN), middle], height: OUTSIDE_HEIGHT, upright: false, leader: at };
   });
 }
 

@@ -119,6 +119,11 @@ describe('parts laid out on boards', () => {
     expect(sheet?.used.share).toBeCloseTo((2420 * 1200) / (2430 * 1220), 12);
   });
 
+  it('are named where they fit nowhere', () => {
+    const parts = [partOf('fits', straight([0, 0], [300, 0], [300, 200], [0, 200])), partOf('long', straight([0, 0], [2421, 0], [2421, 50], [0, 50])), partOf('wide', straight([0, 0], [1300, 0], [1300, 1201], [0, 1201]))];
+    expect(() => layOutSheets(parts, tables, { offcuts: [{ stock: 'mdf-18', width: 100, length: 2430, thickness: null }] })).toThrow(/no room for long, wide on a board of mdf-18, 1220 × 2440 mm, nor on any of 1 offcuts/u);
+  });
+
   it('take a second board when one is full', () => {
     const half = ['a', 'b', 'c'].map((id) => partOf(id, straight([0, 0], [1206, 0], [1206, 1200], [0, 1200])));
     const sheets = layOutSheets(half, tables);
