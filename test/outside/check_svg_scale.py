@@ -4,19 +4,19 @@
     /usr/bin/python3 test/outside/check_svg_scale.py FOLDER [rsvg|chromium ...]
 
 What is measured: the SVG is rendered on a transparent page, by rsvg-convert at a known resolution and by headless Chromium at a
-known device scale. ImageMagick takes the box round all pixels that are inked by at least 40 % (a line 0.25 mm wide covers about
-a pixel or more at every scale used here, so a line split by two pixels still counts). Labels are inside what they label, so the box
+known device scale. test/outside/ink.mjs takes the box round all pixels that are inked by more than 40 % (a line 0.25 mm wide covers
+about a pixel or more at every scale used here, so a line split by two pixels still counts). Labels are inside what they label, so the box
 is that of the drawn strokes.
 What is expected: the box round all shapes but text of the .dxf of the same name, by ezdxf (an independent reader of an independently
-written file), half a line wider on all sides, set 5 mm in from the page's edges.
+written file), half a line wider on all sides (less where only a slanting line's end reaches), set 5 mm in from the page's edges.
 A file passes in a renderer where all four edges of the box lie within 1 pixel of where they should, and the page has the right size.
 Prints a line a file, then "N passed, N failed". Exit code 1 where one failed, none was found, or a renderer named is missing.
 """
 
+import json
 import shutil
 import subprocess
 import sys
-import tempfile
 from pathlib import Path
 
 import ezdxf
@@ -24,76 +24,73 @@ from ezdxf import bbox
 
 MARGIN = 5.0
 LINE = 0.25
-INK = "40%"
 CSS_PIXELS_PER_MM = 96 / 25.4
 # The longest side of a picture, pixels: boards would not fit a renderer's memory at the resolution that suits a part.
 LARGEST = 9000
 # Highest magnification of a CSS pixel: 12 pixels a mm, so that 1 pixel is 0.08 mm.
 SHARPEST = 12 / CSS_PIXELS_PER_MM
 TOLERANCE = 1.0
-# Seconds a renderer may take before it is taken for hung.
-PATIENCE = 120
 
 
-def run(*command):
-    done = subprocess.run([str(word) for word in command], capture_output=True, text=True, timeout=PATIENCE)
-    if done.returncode != 0:
-        raise ValueError(f"{command[0]}: {done.stderr.strip()[:300]}")
-    return done.stdout
+RENDERERS = {"rsvg": "rsvg-convert", "chromium": "chromium"}
 
 
-def render_rsvg(svg, png, scale, _width, _height):
-    dots = 96 * scale
-    # At this resolution a CSS pixel is `scale` dots, so that mm come out at their size; no size is given in pixels.
-    run("rsvg-convert", "-d", dots, "-p", dots, "-o", png, svg)
-
-
-def render_chromium(svg, png, scale, width, height):
-    with tempfile.TemporaryDirectory() as profile:
-        run(
-            "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--hide-scrollbars", "--no-first-run", f"--user-data-dir={profile}",
-            "--default-background-color=00000000", f"--force-device-scale-factor={scale}",
-            # A little more window than page, so that a drawing that runs over its page is seen.
-            f"--window-size={int(width * CSS_PIXELS_PER_MM) + 20},{max(400, int(height * CSS_PIXELS_PER_MM) + 20)}", f"--screenshot={png}", svg.resolve().as_uri(),
-        )
-
-
-RENDERERS = {"rsvg": ("rsvg-convert", render_rsvg), "chromium": ("chromium", render_chromium)}
-
-
-def ink_box(png):
-    """Left, top, right and bottom edge of what is inked, pixels."""
-    text = run("convert", png, "-alpha", "extract", "-threshold", INK, "-trim", "-format", "%w %h %X %Y", "info:")
-    width, height, left, top = (int(number) for number in text.replace("+", " ").split())
-    return left, top, left + width, top + height
-
-
-def dxf_size(path):
-    """Width and height of all shapes but text, mm."""
+def drawn(path):
+    """Box of all shapes but text, mm, and how far beyond each of its edges there is ink: half a line, less where only a slanting line's end reaches it."""
     shapes = [entity for entity in ezdxf.readfile(path).modelspace() if entity.dxftype() != "TEXT"]
     # Arcs are cut into chords that stray from them by 0.001 mm at most.
-    size = bbox.extents(shapes, flatten=0.001).size
-    return size.x, size.y
+    boxes = [(bbox.extents([shape], flatten=0.001), *reach(shape)) for shape in shapes]
+    low = [min(box.extmin[axis] for box, *_ in boxes) for axis in (0, 1)]
+    high = [max(box.extmax[axis] for box, *_ in boxes) for axis in (0, 1)]
+    before = [low[axis] - min(box.extmin[axis] - out[axis] for box, *out in boxes) for axis in (0, 1)]
+    after = [max(box.extmax[axis] + out[axis] for box, *out in boxes) - high[axis] for axis in (0, 1)]
+    return (high[0] - low[0], high[1] - low[1]), (before[0], after[1], after[0], before[1])
 
 
-def measure(svg, renderer, folder):
-    """What is wrong with a file in a renderer, and how far off its worst edge lies, pixels and mm."""
-    width, height = dxf_size(svg.with_suffix(".dxf"))
-    page = width + 2 * MARGIN, height + 2 * MARGIN
-    scale = min(SHARPEST, LARGEST / (max(page) * CSS_PIXELS_PER_MM))
-    pixels_per_mm = scale * CSS_PIXELS_PER_MM
-    png = folder / "page.png"
-    RENDERERS[renderer][1](svg, png, scale, *page)
-    inset = MARGIN - LINE / 2
-    expected = [mm * pixels_per_mm for mm in (inset, inset, page[0] - inset, page[1] - inset)]
-    found = ink_box(png)
-    off = max(abs(a - b) for a, b in zip(expected, found))
-    fault = None if off <= TOLERANCE else f"edges at {found}, expected {[round(edge, 2) for edge in expected]}"
-    if renderer == "rsvg":
-        size = [int(number) for number in run("identify", "-format", "%w %h", png).split()]
-        if any(abs(a - mm * pixels_per_mm) > TOLERANCE for a, mm in zip(size, page)):
-            fault = f"page is {size} pixels, expected {[round(mm * pixels_per_mm, 2) for mm in page]}"
-    return fault, off, off / pixels_per_mm
+def reach(shape):
+    """How far a shape's ink reaches beyond its own box, across and up: a line ends square to itself."""
+    if shape.dxftype() != "LINE":
+        return LINE / 2, LINE / 2
+    along = (shape.dxf.end - shape.dxf.start).normalize()
+    return LINE / 2 * abs(along.y), LINE / 2 * abs(along.x)
+
+
+class Picture:
+    """One file in one renderer: what is to be rendered, and where the edges of its ink should be, pixels."""
+
+    def __init__(self, svg, renderer, size, beyond):
+        self.svg, self.renderer = svg, renderer
+        self.page = [side + 2 * MARGIN for side in size]
+        self.scale = min(SHARPEST, LARGEST / (max(self.page) * CSS_PIXELS_PER_MM))
+        self.pixels_per_mm = self.scale * CSS_PIXELS_PER_MM
+        left, top, right, bottom = (MARGIN - out for out in beyond)
+        self.expected = [mm * self.pixels_per_mm for mm in (left, top, self.page[0] - right, self.page[1] - bottom)]
+
+    def task(self):
+        # A little more window than page, so that a drawing that runs over its page is seen.
+        width, height = (int(side * CSS_PIXELS_PER_MM) for side in self.page)
+        return {"svg": str(self.svg), "renderer": self.renderer, "scale": self.scale, "width": width + 20, "height": max(400, height + 20)}
+
+    def judge(self, answer):
+        """Whether what was measured is right, and the words for it."""
+        if "problem" in answer:
+            return False, f"cannot be measured: {answer['problem']}"
+        if answer["box"] is None:
+            return False, "nothing is drawn"
+        if self.renderer == "rsvg" and any(abs(a - mm * self.pixels_per_mm) > TOLERANCE for a, mm in zip(answer["size"], self.page)):
+            return False, f"page is {answer['size']} pixels, expected {[round(mm * self.pixels_per_mm, 2) for mm in self.page]}"
+        off = max(abs(a - b) for a, b in zip(self.expected, answer["box"]))
+        if off > TOLERANCE:
+            return False, f"edges at {answer['box']}, expected {[round(edge, 2) for edge in self.expected]}"
+        return True, f"worst edge off by {off:.2f} pixels, {off / self.pixels_per_mm:.3f} mm"
+
+
+def measure(pictures):
+    """Whether each is right, and the words for it, in their order."""
+    tasks = "".join(json.dumps(picture.task()) + "\n" for picture in pictures)
+    done = subprocess.run(["node", Path(__file__).with_name("ink.mjs")], input=tasks, stdout=subprocess.PIPE, text=True)
+    answers = {answer["task"]: answer for answer in map(json.loads, done.stdout.splitlines())}
+    return [picture.judge(answers.get(number, {"problem": "no answer"})) for number, picture in enumerate(pictures)]
 
 
 def main(arguments):
@@ -101,21 +98,22 @@ def main(arguments):
         print(__doc__)
         return 1
     root, renderers = Path(arguments[0]), arguments[1:] or list(RENDERERS)
-    missing = [tool for tool in ["convert", "identify", *(RENDERERS[name][0] for name in renderers)] if not shutil.which(tool)]
+    missing = [tool for tool in ["node", *(RENDERERS[name] for name in renderers)] if not shutil.which(tool)]
     if missing:
         print(f"FAIL not installed: {', '.join(missing)}\n0 passed, 1 failed")
         return 1
-    passed = failed = 0
+    pictures, failed = [], 0
     for svg in sorted(root.rglob("*.svg")):
-        for renderer in renderers:
-            with tempfile.TemporaryDirectory() as folder:
-                try:
-                    fault, off, off_mm = measure(svg, renderer, Path(folder))
-                    text = fault or f"worst edge off by {off:.2f} pixels, {off_mm:.3f} mm"
-                except (ezdxf.DXFError, OSError, ValueError, subprocess.TimeoutExpired) as problem:
-                    fault = text = f"cannot be measured: {problem}"
-            passed, failed = passed + (not fault), failed + bool(fault)
-            print(f"{'FAIL' if fault else 'ok  '} {renderer} {svg.relative_to(root)}: {text}", flush=True)
+        try:
+            size, beyond = drawn(svg.with_suffix(".dxf"))
+            pictures += [Picture(svg, renderer, size, beyond) for renderer in renderers]
+        except (ezdxf.DXFError, OSError, ValueError) as problem:
+            failed += 1
+            print(f"FAIL {svg.relative_to(root)}: its .dxf cannot be measured: {problem}")
+    passed = 0
+    for picture, (right, words) in zip(pictures, measure(pictures)):
+        passed, failed = passed + right, failed + (not right)
+        print(f"{'ok  ' if right else 'FAIL'} {picture.renderer} {picture.svg.relative_to(root)}: {words}")
     if passed + failed == 0:
         print(f"FAIL no .svg file below {root}")
         failed = 1
