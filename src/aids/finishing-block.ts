@@ -57,7 +57,7 @@ export function layOutBlock(bend: BendPlan, job: Job, tables: Tables): Staged<Fi
   const widest = layerCorners({ ...shape, radius: largest, contact: layers[0]?.contact ?? 'from' }).map(({ x }) => x);
   const findings = [
     ...holeFindings(holes, tables.rules.clampWood),
-    ...boardFindings(Math.max(...widest) - Math.min(...widest), largest - base, board, tables.rules.boardBorder),
+    ...boardFindings(Math.max(...widest) - Math.min(...widest), largest - base, board, job.cut.border),
   ];
   const half = thickness / 2;
   const [first, last] = [layers[0], layers.at(-1)];

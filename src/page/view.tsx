@@ -20,10 +20,11 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
   const [pull, setPull] = useState(0.28);
   const dark = useDark();
   const { bend, layout, job } = form;
+  const { joints } = form.planned;
   const released = pull > LET_GO;
   const wrap = bend.wrap.chosen * Math.min(1, pull / LET_GO);
   const force = formatForce(bend.pull.handForce, job.units);
-  const model = useMemo(() => buildModel(layout, bend, released ? { kind: 'released' } : { kind: 'on-form', wrap }), [bend, layout, released, wrap]);
+  const model = useMemo(() => buildModel(layout, bend, released ? { kind: 'released' } : { kind: 'on-form', wrap }, joints), [joints, bend, layout, released, wrap]);
 
   useEffect(() => {
     const target = canvas.current;

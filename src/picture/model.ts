@@ -1,6 +1,7 @@
 import { centreLength, radiusAtCentre } from '../base/cone';
 import type { BendPlan } from '../bend/bend-plan';
 import type { FixtureLayout } from '../fixture/fixture';
+import type { Joints } from '../joints/joints';
 import { onBench } from './frame';
 import { CURVE_FACETS, type Body } from './solid';
 import type { Point3 } from './vector';
@@ -31,11 +32,11 @@ const PULL_STEPS = 60;
 /** How far past the ends their letters stand, mm. */
 const END_TAG = 22;
 
-/** Layout and bend → the model, with the sheet at `state`, or without it where `state` is null. */
-export function buildModel(layout: FixtureLayout, bend: BendPlan, state: SheetState | null): Model {
+/** Layout and bend → the model, with the sheet at `state`, or without it where `state` is null; with `joints`, stations step layer by layer and tabs show on the spine's back. */
+export function buildModel(layout: FixtureLayout, bend: BendPlan, state: SheetState | null, joints: Joints | null = null): Model {
   const largest = Math.max(bend.finished.radiusFrom, bend.finished.radiusTo, bend.form.radiusFrom, bend.form.radiusTo);
   return {
-    bodies: [...buildWood(layout, bend), ...(state ? buildSheet(bend, state) : [])],
+    bodies: [...buildWood(layout, bend, joints), ...(state ? buildSheet(bend, state) : [])],
     tags: [...buildTags(layout, bend), ...(state ? legTags(bend, state) : [])],
     chordError: largest * (1 - Math.cos(Math.PI / CURVE_FACETS / 2)),
     pull: pullPath(bend),

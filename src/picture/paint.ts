@@ -49,7 +49,7 @@ function paintFace(body: Body, face: Face, eye: Point3, onPaper: OnPaper): Pictu
 
 function paintMark({ kind, name, closed, points }: FaceMark, onPaper: OnPaper): PictureShape {
   const drawn = points.map(onPaper);
-  if (closed) return { kind: 'spot', points: drawn, ink: kind === 'screw-head' ? 'screw' : 'hole', name };
+  if (closed) return { kind: 'spot', points: drawn, ink: kind === 'clamp-hole' ? 'hole' : 'screw', name };
   return { kind: 'stroke', points: drawn, ink: 'scribe', name };
 }
 

@@ -11,7 +11,7 @@ export type Edge = 'sharp' | Point3;
 
 /** A line drawn on a face. */
 export interface FaceMark {
-  readonly kind: 'clamp-hole' | 'screw-head' | 'tangent' | 'trim';
+  readonly kind: 'clamp-hole' | 'screw-head' | 'tab' | 'tangent' | 'trim';
   readonly name: string;
   readonly closed: boolean;
   readonly points: readonly Point3[];

@@ -1,6 +1,7 @@
 import { radiusAtCentre } from '../base/cone';
 import type { BendPlan } from '../bend/bend-plan';
 import type { Backing, FixtureLayout, Station } from '../fixture/fixture';
+import type { Joints, Layer } from '../joints/joints';
 import { onBench } from './frame';
 import { CURVE_FACETS, prism, type Body, type FaceMark } from './solid';
 import type { Point3 } from './vector';
@@ -8,11 +9,17 @@ import type { Point3 } from './vector';
 const HOLE_FACETS = 24;
 
 /** The boards of the form as convex solids on the bench: spine, stations, backing stations; holes and screw heads as marks on the spine. */
-export function buildWood(layout: FixtureLayout, bend: BendPlan): Body[] {
-  return [spineBody(layout, bend), ...layout.stations.map((station) => stationBody(station, bend)), ...layout.backings.map((backing) => backingBody(backing, layout, bend))];
+export function buildWood(layout: FixtureLayout, bend: BendPlan, joints: Joints | null): Body[] {
+  return [spineBody(layout, bend, joints), ...layout.stations.flatMap((station) => layersOf(station, joints).map((layer) => stationBody(station.name, layer, bend))), ...layout.backings.map((backing) => backingBody(backing, layout, bend))];
 }
 
-function spineBody(layout: FixtureLayout, bend: BendPlan): Body {
+/** A station's layers, or the station itself as its only one. */
+function layersOf({ name, at, thickness, radius }: Station, joints: Joints | null): Pick<Layer, 'low' | 'high' | 'radius'>[] {
+  const stack = joints?.with === 'laser' ? joints.boards.find((board) => board.name === name) : undefined;
+  return stack ? [...stack.layers] : [{ low: at - thickness / 2, high: at + thickness / 2, radius }];
+}
+
+function spineBody(layout: FixtureLayout, bend: BendPlan, joints: Joints | null): Body {
   const { length, thickness, ears } = layout.spine;
   const half = (along: number): number => radiusAtCentre(bend.form, along);
   const face = (ahead: number): Point3[] =>
@@ -22,7 +29,7 @@ function spineBody(layout: FixtureLayout, bend: BendPlan): Body {
       { along: length + ears, up: half(length + ears) },
       { along: -ears, up: half(-ears) },
     ].map((place) => onBench(bend.form, { ...place, ahead }));
-  return prism('spine', 'spine', face(0), face(-thickness), { marks: [spineMarks(layout, bend, 'front'), spineMarks(layout, bend, 'back')] });
+  return prism('spine', 'spine', face(0), face(-thickness), { marks: [spineMarks(layout, bend, 'front'), [...spineMarks(layout, bend, 'back'), ...tabMarks(layout, bend, joints)]] });
 }
 
 /** What is seen on one face of the spine: the clamp holes, and the heads of the screws driven from that face. */
@@ -41,14 +48,30 @@ function spineMarks(layout: FixtureLayout, bend: BendPlan, side: 'front' | 'back
   ];
 }
 
-function stationBody(station: Station, bend: BendPlan): Body {
+/** Ends of tabs seen on the spine's back. */
+function tabMarks({ spine }: FixtureLayout, bend: BendPlan, joints: Joints | null): FaceMark[] {
+  if (joints?.with !== 'laser') return [];
+  return joints.boards.flatMap(({ name, slots }) =>
+    slots.map(({ low, high, offset, width }): FaceMark => {
+      const corners = [
+        [low, offset - width / 2],
+        [high, offset - width / 2],
+        [high, offset + width / 2],
+        [low, offset + width / 2],
+      ] as const;
+      return { kind: 'tab', name, closed: true, points: corners.map(([along, up]) => onBench(bend.form, { along, up, ahead: -spine.thickness })) };
+    }),
+  );
+}
+
+function stationBody(name: string, { low, high, radius }: Pick<Layer, 'low' | 'high' | 'radius'>, bend: BendPlan): Body {
   const face = (along: number): Point3[] =>
     Array.from({ length: CURVE_FACETS + 1 }, (_, index) => {
       const angle = (Math.PI * index) / CURVE_FACETS;
-      return onBench(bend.form, { along, ahead: station.radius * Math.sin(angle), up: -station.radius * Math.cos(angle) });
+      return onBench(bend.form, { along, ahead: radius * Math.sin(angle), up: -radius * Math.cos(angle) });
     });
   const inner = new Set(Array.from({ length: CURVE_FACETS - 1 }, (_, index) => index + 1));
-  return prism('station', station.name, face(station.at - station.thickness / 2), face(station.at + station.thickness / 2), { smooth: inner });
+  return prism('station', name, face(low), face(high), { smooth: inner });
 }
 
 function backingBody(backing: Backing, layout: FixtureLayout, bend: BendPlan): Body {

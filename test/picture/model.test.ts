@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { angleFromWrap } from '../../src/base/cone';
+import { angleFromWrap, radiusAtCentre } from '../../src/base/cone';
 import type { BendPlan } from '../../src/bend/bend-plan';
 import type { FixtureLayout } from '../../src/fixture/fixture';
 import { buildModel } from '../../src/picture/model';
 import { CURVE_FACETS, type Body, type Face } from '../../src/picture/solid';
 import { cross, dot, subtract, type Point3 } from '../../src/picture/vector';
 import { handPoint, type SheetState } from '../../src/picture/wrapped-sheet';
+import { cutWith } from '../helpers/for-tool';
 import { planStarter, starters } from '../helpers/starters';
 
 function form(name: string): { bend: BendPlan; layout: FixtureLayout } {
@@ -48,6 +49,20 @@ describe.each(starters)('the model of %s', (name) => {
       expect(polygon / ((Math.PI * station.radius ** 2) / 2)).toBeGreaterThan(0.997);
     }
     for (const backing of layout.backings) expect(volume(named.get(backing.name) as Body) / (backing.width * backing.depth * backing.thickness)).toBeCloseTo(1, 9);
+  });
+
+  it('steps a laser’s stations along the cone layer by layer, and shows their tabs on the spine’s back', () => {
+    const stacked = planStarter(name, cutWith('laser'));
+    if (!stacked.bend || !stacked.layout || !stacked.joints) throw new Error('cannot be built');
+    const { form: cone } = stacked.bend;
+    const model = buildModel(stacked.layout, stacked.bend, null, stacked.joints);
+    const layers = model.bodies.filter(({ kind }) => kind === 'station');
+    expect(layers.length).toBe(3 * stacked.layout.stations.length);
+    const tallest = layers.map((body) => Math.max(...body.faces.flatMap(({ outline }) => outline.map(([, ahead]) => ahead))));
+    const expected = stacked.layout.stations.flatMap(({ at, thickness }) => [0, 1, 2].map((layer) => at - thickness / 2 + ((layer + (cone.halfAngle < 0 ? 1 : 0)) * thickness) / 3)).map((s) => radiusAtCentre(cone, s));
+    for (const [index, radius] of expected.entries()) expect(tallest[index]).toBeCloseTo(radius, 6);
+    const back = model.bodies[0]?.faces[1]?.marks ?? [];
+    expect(back.filter(({ kind }) => kind === 'tab').length).toBeGreaterThanOrEqual(stacked.layout.stations.length);
   });
 
   it('marks every clamp hole and every screw head of the plan on the face it is driven from', () => {
