@@ -6,7 +6,7 @@ import { cuttingTools, type Cut, type CuttingTool } from './job';
 import { isBlock, type Reader } from './reader';
 
 /** Whose each setting is; one that belongs to another tool than the job's is a slip. Those not here are everybody's. */
-const OWNERS: Readonly<Record<string, readonly CuttingTool[]>> = {
+export const CUT_SETTINGS: Readonly<Record<string, readonly CuttingTool[]>> = {
   turn: ['jigsaw'],
   bit: ['router'],
   groove: ['router'],
@@ -65,7 +65,7 @@ function readLayers(reader: Reader): number | null {
 }
 
 function refuseOthers(reader: Reader, tool: CuttingTool): void {
-  for (const [key, owners] of Object.entries(OWNERS)) {
+  for (const [key, owners] of Object.entries(CUT_SETTINGS)) {
     if (reader.at(['cut', key]) === undefined || owners.includes(tool)) continue;
     reader.refuse('not-for-this-tool', ['cut', key], `cut.${key} belongs to a ${owners.join(' or ')}; this job cuts with a ${tool}`, `leave it out, or let cut.with be ${owners.join(' or ')}`, tool, owners.join(', '));
   }

@@ -127,7 +127,7 @@ export const jobFileSchema = z
       .meta({ description: 'Rectangles of board left over from other work, used before whole boards' }),
     cut: z
       .strictObject({
-        with: z.enum(cuttingTools).meta({ description: 'What cuts the boards: a jigsaw follows drawn lines, a router cuts grooves that the stations stand in, a laser cuts thin layers to stack, with tabs and slots' }),
+        with: z.enum(cuttingTools).optional().meta({ description: 'What cuts the boards: a jigsaw follows drawn lines, a router cuts grooves that the stations stand in, a laser cuts thin layers to stack, with tabs and slots; a jigsaw unless said' }),
         turn: lengthOf('Jigsaw: the smallest radius your blade turns').optional(),
         bit: lengthOf('Router: diameter of the bit').optional(),
         groove: lengthOf('Router: depth of the grooves across the spine; a third of its thickness unless said').optional(),

@@ -2,6 +2,7 @@ import { h, type JSX, type VNode } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { boundsOf } from '../base/bounds';
 import type { Part } from '../parts/part';
+import { coloursFor } from '../write/colour';
 import { drawingGroups } from '../write/svg';
 import type { Element } from '../write/xml';
 import { showLength } from './know';
@@ -12,25 +13,26 @@ const MARGIN = 5;
 
 /** Section 4: what you cut. Each part's own drawing, from the same tree as the file that is taken away, at a size to read it. */
 export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
+  const colours = coloursFor(form.job.cut.colours).svg;
   return (
     <section class={stale ? 'cut stale' : 'cut'} aria-labelledby="cut">
       <h2 id="cut">What you cut</h2>
       <ul class="parts">
         {form.parts.map((part) => (
-          <PartDrawing key={part.id} part={part} units={form.job.units} />
+          <PartDrawing key={part.id} part={part} units={form.job.units} colours={colours} />
         ))}
       </ul>
     </section>
   );
 }
 
-function PartDrawing({ part, units }: { part: Part; units: 'mm' | 'in' }): JSX.Element {
+function PartDrawing({ part, units, colours }: { part: Part; units: 'mm' | 'in'; colours: ReturnType<typeof coloursFor>['svg'] }): JSX.Element {
   const bounds = boundsOf(part.drawing);
   const [width, height] = [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
   const holder = useRef<SVGSVGElement>(null);
   const seen = useSeen(holder);
   const last = useRef<{ readonly part: Part; readonly nodes: readonly VNode[] } | null>(null);
-  if (!last.current || (seen && last.current.part !== part)) last.current = { part, nodes: drawingGroups(part.drawing, bounds, MARGIN).map(toNode) };
+  if (!last.current || (seen && last.current.part !== part)) last.current = { part, nodes: drawingGroups(part.drawing, bounds, MARGIN, colours).map(toNode) };
   const drawn = last.current.nodes;
   const size = `${showLength(width, units)} × ${showLength(height, units)}, ${showLength(part.thickness, units)} thick`;
   return (

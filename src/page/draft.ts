@@ -76,6 +76,7 @@ function toData(node: Draft | string, path: DraftPath): unknown {
   if (typeof node === 'string') {
     const text = node.trim();
     if (text === '') return undefined;
+    if (path.at(-1) === 'bridges' && (text === 'true' || text === 'false')) return text === 'true';
     return DECIMAL.test(text) && !isName(path) ? Number(text) : text;
   }
   if (Array.isArray(node)) return (node as readonly (Draft | string)[]).map((entry, index) => toData(entry, [...path, index]) ?? {});

@@ -1,6 +1,7 @@
-import { paperOrientations, paperSizes } from '../job/job';
+import { cuttingTools, paperOrientations, paperSizes, type CuttingTool } from '../job/job';
+import { CUT_SETTINGS } from '../job/read-cut';
 import { tables } from './work';
-import { textAt, type Draft, type DraftPath } from './draft';
+import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
 
 /** One field of the page: where it stands in a job, what it is called at the bench, and how it is entered. */
 export interface Field {
@@ -11,6 +12,8 @@ export interface Field {
   readonly choices?: readonly { readonly value: string; readonly text: string }[];
   /** What holds when the field is empty. */
   readonly otherwise?: string;
+  /** The tools it is for; every one unless said. */
+  readonly tools?: readonly CuttingTool[];
 }
 
 export interface FieldGroup {
@@ -22,9 +25,29 @@ export interface FieldGroup {
 const metals = tables.metals.map(({ id, name }) => ({ value: id, text: name }));
 const boards = [{ value: '', text: 'as the others' }, ...tables.boards.map(({ id, name }) => ({ value: id, text: name }))];
 const screws = [{ value: '', text: 'by spine thickness' }, ...tables.screws.map(({ id, name }) => ({ value: id, text: name }))];
-const { rules } = tables;
+const { rules, tools } = tables;
 
 const field = (label: string, path: DraftPath, unit: Field['unit'] = 'length', extra: Partial<Field> = {}): Field => ({ label, path, unit, ...extra });
+
+/** A length of the `cut` block. */
+const setting = (label: string, key: string, otherwise: string): Field => {
+  const owners = CUT_SETTINGS[key];
+  return field(label, ['cut', key], 'length', { otherwise, ...(owners ? { tools: owners } : {}) });
+};
+
+/** Whether a field is for the tool the draft cuts with. */
+export function isFor(field: Field, draft: Draft): boolean {
+  const tool = cuttingTools.find((known) => known === textAt(draft, ['cut', 'with'])) ?? 'jigsaw';
+  return field.tools?.includes(tool) ?? true;
+}
+
+/** The `cut` block for another tool: what belongs to others is taken out. */
+export function cutFor(draft: Draft, tool: string): Draft | undefined {
+  const held = nodeAt(draft, ['cut']);
+  const kept = Object.entries(typeof held === 'object' && !Array.isArray(held) ? held : {}).filter(([key]) => key !== 'with' && (CUT_SETTINGS[key]?.some((owner) => owner === (tool || 'jigsaw')) ?? true));
+  const block = { ...(tool === '' ? {} : { with: tool }), ...Object.fromEntries(kept) };
+  return Object.keys(block).length > 0 ? block : undefined;
+}
 
 /** The fields in the order of the work. */
 export const groups: readonly FieldGroup[] = [
@@ -55,11 +78,29 @@ export const groups: readonly FieldGroup[] = [
     title: 'Board',
     open: true,
     fields: [
-      field('Board', ['board', 'stock'], '', { choices: [{ value: '', text: 'MDF 18 mm' }, ...boards.slice(1)] }),
+      field('Board', ['board', 'stock'], '', { choices: [{ value: '', text: 'MDF 18 mm; 6 mm for a laser' }, ...boards.slice(1)] }),
       field('Thickness as measured', ['board', 'thickness'], 'length', { otherwise: 'the table’s' }),
       field('Spine', ['board', 'spine'], '', { choices: boards }),
       field('Stations', ['board', 'stations'], '', { choices: boards }),
       field('Backing stations', ['board', 'backing'], '', { choices: boards }),
+    ],
+  },
+  {
+    title: 'How the boards are cut',
+    open: true,
+    fields: [
+      field('Cut with', ['cut', 'with'], '', { choices: [{ value: '', text: 'jigsaw' }, ...cuttingTools.slice(1).map((value) => ({ value, text: value }))] }),
+      setting('Smallest radius the blade turns', 'turn', `${tools.bladeTurn} mm`),
+      setting('Diameter of the bit', 'bit', `${tools.bit} mm`),
+      setting('Depth of the grooves', 'groove', 'a third of the spine'),
+      field('Hold-down bridges', ['cut', 'bridges'], '', { choices: [{ value: '', text: 'none' }, { value: 'true', text: 'leave them' }], tools: ['router'] }),
+      setting('Kerf', 'kerf', `${tools.kerf} mm`),
+      field('Layers to each board', ['cut', 'layers'], '', { otherwise: `up to ${tools.stackTo} mm`, tools: ['laser'] }),
+      setting('Dowels or bolts through the layers', 'dowel', `${tools.dowel} mm`),
+      setting('Fit: groove or slot wider by', 'fit', 'usual'),
+      setting('Between parts on a board', 'gap', 'usual'),
+      setting('Uncut edge of a board', 'border', 'usual'),
+      ...(['outline', 'hole', 'mark', 'label'] as const).map((operation) => field(`Colour of ${operation}s in the files`, ['cut', 'colours', operation], '', { otherwise: 'ours' })),
     ],
   },
   {

@@ -3,7 +3,7 @@ import { useRef } from 'preact/hooks';
 import type { Finding } from '../base/findings';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
 import { pathText } from '../job/path';
-import { groups, lists, type Field, type FieldList } from './field-list';
+import { cutFor, groups, isFor, lists, type Field, type FieldList } from './field-list';
 
 export interface FieldsProps {
   readonly draft: Draft;
@@ -32,7 +32,7 @@ export function Fields(props: FieldsProps): JSX.Element {
       ))}
       {groups.slice(2).map((group) => (
         <Fold key={group.title} title={group.title} open={group.open || group.fields.some((field) => textAt(props.draft, field.path) !== '')}>
-          {group.fields.map((field) => (
+          {group.fields.filter((field) => isFor(field, props.draft)).map((field) => (
             <FieldRow key={pathText(field.path)} field={field} {...props} />
           ))}
         </Fold>
@@ -57,7 +57,7 @@ function Fold({ title, open, children }: { title: string; open: boolean; childre
 export function findingsAt(findings: readonly Finding[], path: DraftPath): readonly Finding[] {
   const text = pathText(path);
   const around = path.length > 1 ? pathText(path.slice(0, -1)) : '';
-  const first = (block: string): boolean => block === around && ['from', 'stock', 'handForce', 'hole', 'size', 'maxSpan', 'name', 'radius', 'at', 'width'].includes(String(path.at(-1)));
+  const first = (block: string): boolean => block === around && ['from', 'stock', 'handForce', 'hole', 'size', 'maxSpan', 'name', 'radius', 'at', 'width', 'with'].includes(String(path.at(-1)));
   return findings.filter((finding) => finding.path === text || finding.path.startsWith(`${text}.`) || (finding.path !== '' && first(finding.path)));
 }
 
@@ -70,7 +70,8 @@ function FieldRow({ field, draft, findings, change, settle }: FieldsProps & { fi
   const described = mine.length > 0 ? { 'aria-describedby': `${name}-says` } : {};
   const set = (event: TargetedEvent<HTMLInputElement | HTMLSelectElement>): void => {
     const typed = event.currentTarget.value;
-    change(field.path, typed === '' && field.choices ? undefined : typed);
+    if (name === 'cut.with') change(['cut'], cutFor(draft, typed));
+    else change(field.path, typed === '' && field.choices ? undefined : typed);
   };
   return (
     <div class={wrong ? 'field wrong' : 'field'}>

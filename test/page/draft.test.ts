@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseJob } from '../../src/job/parse';
 import { changed, draftFrom, fromAddress, jobFileFrom, textAt, toAddress } from '../../src/page/draft';
+import { cutFor, groups, isFor } from '../../src/page/field-list';
 import { begin, edit, redo, settle, undo } from '../../src/page/history';
 import { tables } from '../helpers/starters';
 
@@ -36,6 +37,23 @@ describe('drafts', () => {
 
   it('numbers become numbers, names stay text', () => {
     expect(jobFileFrom({ title: '12', bend: { angle: '90', length: '1-1/2 in', radius: { from: '3', to: '3' } } })).toBe('title: "12"\nbend:\n  angle: 90\n  length: 1-1/2 in\n  radius: 3\n');
+  });
+});
+
+describe('the cut block', () => {
+  it('keeps what every tool has and drops what was another’s, so that no setting is left that the job reader refuses', () => {
+    const draft = { title: 'x', cut: { with: 'router', bit: '6', bridges: 'true', fit: '0.3', gap: '12' } };
+    expect(cutFor(draft, 'laser')).toEqual({ with: 'laser', fit: '0.3', gap: '12' });
+    expect(cutFor(draft, '')).toEqual({ gap: '12' });
+    expect(cutFor({ cut: { with: 'laser', kerf: '0.1' } }, '')).toBeUndefined();
+    const shown = (tool: string): string[] => groups.flatMap(({ fields }) => fields.filter((field) => isFor(field, { cut: { with: tool } })).map(({ path }) => path.join('.')));
+    expect(shown('laser')).toContain('cut.kerf');
+    expect(shown('laser')).not.toContain('cut.bit');
+    expect(shown('')).toContain('cut.turn');
+  });
+
+  it('bridges are a yes or a no', () => {
+    expect(jobFileFrom({ cut: { with: 'router', bridges: 'true' } })).toBe('cut:\n  with: router\n  bridges: true\n');
   });
 });
 
