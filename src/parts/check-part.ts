@@ -19,7 +19,7 @@ export function checkPart(part: Part, overrun = 0): void {
   const edge = flattenLoop(outline.vertices, CHORD_ERROR);
   const holes = openingsOf(part, 'hole');
   for (const [index, hole] of holes.entries()) {
-    if (!hole.polygon.every((place) => inside(edge, place)) || between(hole, { polygon: edge, circle: null }) < SLACK) throw new InternalError(`part ${part.id} has a hole at ${where(hole)} that breaks its edge`);
+    if (!within(edge, hole)) throw new InternalError(`part ${part.id} has a hole at ${where(hole)} that breaks its edge`);
     for (const other of holes.slice(index + 1)) if (meet(hole, other)) throw new InternalError(`part ${part.id} has holes that run into each other at ${where(hole)}`);
   }
   checkGrooves(part, edge, holes, overrun);
@@ -31,7 +31,7 @@ function checkGrooves(part: Part, edge: Polygon, holes: readonly Opening[], over
   for (const [index, groove] of grooves.entries()) {
     const strays = groove.polygon.some((place) => !inside(edge, place) && distanceToEdge(edge, place) > 2 * overrun + SLACK);
     if (strays) throw new InternalError(`part ${part.id} has a groove at ${where(groove)} that runs away from it`);
-    const met = [...grooves.slice(index + 1), ...holes.filter((hole) => !hole.polygon.every((place) => inside(groove.polygon, place)))].find((other) => meet(groove, other));
+    const met = [...grooves.slice(index + 1), ...holes.filter((hole) => !within(groove.polygon, hole))].find((other) => meet(groove, other));
     if (met) throw new InternalError(`part ${part.id} has a groove at ${where(groove)} that runs into the opening at ${where(met)}`);
   }
 }
@@ -53,6 +53,12 @@ function openingsOf(part: Part, operation: 'hole' | 'groove'): Opening[] {
     const vertices = [-radius, radius].map((aside) => ({ x: x + aside, y, bulge: 1 }));
     return [{ polygon: flattenLoop(vertices, CHORD_ERROR), circle: shape }];
   });
+}
+
+/** Whether all of an opening lies inside a polygon, clear of its edge; a circle by its middle and radius. */
+function within(polygon: Polygon, opening: Opening): boolean {
+  const places: Polygon = opening.circle ? [[opening.circle.x, opening.circle.y]] : opening.polygon;
+  return places.every((place) => inside(polygon, place)) && between(opening, { polygon, circle: null }) >= SLACK;
 }
 
 function meet(a: Opening, b: Opening): boolean {

@@ -5,14 +5,13 @@ import type { Dowel, Joints, Layer, StackedBoard, Tab } from '../joints/joints';
 import type { Job } from '../job/job';
 import type { Tables } from '../tables/tables';
 import { drawBacking } from './backing-part';
-import { checkPart } from './check-part';
 import { drawFitTest } from './fit-test';
 import type { Part } from './part';
 import { drawSpine } from './spine-part';
 import { drawHalfDisc, type HalfDisc } from './station-part';
 
 /**
- * Layout and joints → every piece of board to cut, drawn at 1:1 as it is to come out and checked. Order: spine, stations from A to B,
+ * Layout and joints → every piece of board to cut, drawn at 1:1 as it is to come out (`tooling/` checks it). Order: spine, stations from A to B,
  * backing stations, each from its front or from end A where it is layers, and the pieces that try the joints' fit.
  */
 export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job, joints: Joints, tables: Tables): Part[] {
@@ -53,9 +52,7 @@ export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job, joint
       }),
     ),
   );
-  const parts = [...spine, ...stations, ...backings, ...drawFitTest(layout, job, joints, tables.tools, overrun)];
-  for (const part of parts) checkPart(part, overrun);
-  return parts;
+  return [...spine, ...stations, ...backings, ...drawFitTest(layout, job, joints, tables.tools, overrun)];
 }
 
 /** One piece, or one for each layer, numbered from 1. */

@@ -1,6 +1,7 @@
 import type { Drawing, Shape } from '../base/drawing';
 import { engrave } from '../engrave';
 import type { Cut } from '../job/job';
+import { grooveOverrun } from '../joints/overrun';
 import type { Part } from '../parts/part';
 import { checkPart } from '../parts/check-part';
 import type { Tables } from '../tables/tables';
@@ -16,7 +17,7 @@ import { relieveCorners } from './relieve-corners';
 export function fitToTool(parts: readonly Part[], cut: Cut, tables: Tables): Part[] {
   return parts.map((part) => {
     const fitted: Part = { ...part, drawing: draw(part, cut, tables) };
-    checkPart(fitted, cut.with === 'router' ? cut.bit : 0);
+    checkPart(fitted, grooveOverrun(cut, tables.tools));
     return fitted;
   });
 }
