@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Line, Loop, Shape } from '../../src/base/drawing';
+import type { Line, Loop } from '../../src/base/drawing';
 import { flattenLoop } from '../../src/base/flatten';
 import { drawPieces } from '../../src/pieces';
 import { layOutSheets } from '../../src/sheets';
