@@ -9,11 +9,14 @@ A file passes when
   - ezdxf reads it strictly, and its audit has 0 errors and 0 fixes;
   - ezdxf's recover mode reads it too, with 0 errors and 0 fixes, and finds the same entities;
   - it says millimetres, and every entity lies on a layer that the file declares;
-  - there are only closed polylines, circles, lines and text, and at least one closed polyline;
+  - there are only closed polylines, circles, lines on the layer mark, and text, and at least one closed polyline;
+  - or, where it is a part or board for a router or a laser, by the plan.json beside it: closed polylines and circles, letters as single
+    strokes (open polylines on the layer label), and no text; lines on the layer mark for a laser only;
   - no two cut lines are drawn twice.
 Prints a line a file, then "N passed, N failed". Exit code 1 where a file failed or none was found.
 """
 
+import json
 import sys
 from collections import Counter
 from pathlib import Path
@@ -37,6 +40,26 @@ def shape_key(entity):
     return kind, *corners, *sorted(round(abs(v.dxf.bulge), 5) for v in entity.vertices)
 
 
+def tool_for(path):
+    """What cuts by this drawing: a router or a laser where it is a part or board of such a job, else a hand tool."""
+    if path.parent.name not in ("parts", "boards"):
+        return "hand"
+    return json.loads((path.parent.parent / "plan.json").read_text())["cut"]["with"]
+
+
+def kind_faults(entities, tool):
+    """Which kinds of shapes are on a layer where they do not belong."""
+    strokes = tool in ("router", "laser")
+    for entity in entities:
+        kind, layer = entity.dxftype(), entity.dxf.layer
+        if kind not in KINDS or (kind == "TEXT" and strokes):
+            yield f"unexpected {kind} on {layer}"
+        if kind == "POLYLINE" and not entity.is_closed and not (strokes and layer == "label"):
+            yield f"an open polyline on {layer}"
+        if kind == "LINE" and (layer != "mark" or tool == "router"):
+            yield f"a loose line on {layer}"
+
+
 def faults_of(path):
     drawing = ezdxf.readfile(path)
     audit = drawing.audit()
@@ -52,16 +75,12 @@ def faults_of(path):
     if drawing.header.get("$INSUNITS") != MILLIMETRES or drawing.header.get("$MEASUREMENT") != 1:
         yield "does not say millimetres"
     yield from (f"undeclared layer {name}" for name in sorted({e.dxf.layer for e in entities} - {layer.dxf.name for layer in drawing.layers}))
-    yield from (f"unexpected {kind}" for kind in sorted(set(kinds) - KINDS))
+    yield from sorted(set(kind_faults(entities, tool_for(path))))
 
-    polylines = [entity for entity in entities if entity.dxftype() == "POLYLINE"]
-    if not polylines:
+    if not any(entity.dxftype() == "POLYLINE" and entity.is_closed for entity in entities):
         yield "nothing to cut"
-    if not all(polyline.is_closed for polyline in polylines):
-        yield "an open polyline"
-    if any(entity.dxf.layer != "mark" for entity in entities if entity.dxftype() == "LINE"):
-        yield "a loose line that is no mark"
-    twice = Counter(shape_key(entity) for entity in entities if entity.dxftype() != "TEXT")
+    # Letters may go over a stroke again.
+    twice = Counter(shape_key(entity) for entity in entities if entity.dxftype() != "TEXT" and entity.dxf.layer != "label")
     yield from (f"drawn {count} times: {key}" for key, count in twice.items() if count > 1)
 
 
@@ -75,7 +94,7 @@ def main(arguments):
     for path in paths:
         try:
             faults = list(faults_of(path))
-        except (ezdxf.DXFError, OSError, ValueError) as problem:
+        except (ezdxf.DXFError, OSError, KeyError, ValueError) as problem:
             faults = [f"cannot be read: {problem}"]
         failed += bool(faults)
         print(f"{'FAIL' if faults else 'ok  '} {path.relative_to(folder)}{''.join(f'{chr(10)}       {fault}' for fault in faults)}")

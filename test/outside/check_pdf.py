@@ -10,10 +10,12 @@ read from the DXF files beside it by ezdxf: an independent reader of an independ
   - the pages of every drawing that is spread over several, joined by the register marks found in their pixels, have no mark further
     than 0.2 mm from its twin, and show the DXF's outline within 0.3 mm all the way round;
   - at least three lengths, on different pages where the drawings fill as many, are those of the DXF within 0.2 mm.
+Of a job for a router or a laser, whose parts are not for paper, the first two are asked.
 Among all the PDFs at least one drawing must cross four pages, two by two.
 Prints a line a file, then "N passed, N failed". Exit code 1 where one failed or none was found.
 """
 
+import json
 import math
 import re
 import subprocess
@@ -228,6 +230,16 @@ def outline_points(dxf, spacing):
     return points
 
 
+def spots_of(label, words):
+    """Where a label stands whole among a page's words, which run in the order they are read."""
+    wanted = label.split()
+    for index in range(len(words) - len(wanted) + 1):
+        found = words[index:index + len(wanted)]
+        if [word for word, *_ in found] == wanted:
+            boxes = [box for _, *box in found]
+            yield label, min(box[0] for box in boxes), min(box[1] for box in boxes), max(box[2] for box in boxes), max(box[3] for box in boxes)
+
+
 def align(picture, dxf, words):
     """The quarter turn and shift that lay the DXF's outline on the picture: by a label both have, then by the ink under the outline."""
     points = outline_points(dxf, 4.0)
@@ -236,7 +248,7 @@ def align(picture, dxf, words):
     for label, text in labels:
         # The same word may stand in a caption: the label is the one of the right height, lying or upright.
         tall = LINE_HEIGHT * text.dxf.height
-        spots = [spot for spot in words if spot[0] == label and min(abs(spot[4] - spot[2] - tall), abs(spot[3] - spot[1] - tall)) < 0.2]
+        spots = [spot for spot in spots_of(label, words) if min(abs(spot[4] - spot[2] - tall), abs(spot[3] - spot[1] - tall)) < 0.2]
         if len(spots) != 1 or sum(name == label for name, _ in labels) != 1:
             continue
         _, x1, y1, x2, y2 = spots[0]
@@ -337,12 +349,16 @@ def check(path, scratch):
         yield from ((fault, "") for fault in bar_faults(number, page))
     yield "", f"{len(pages)} pages, bars right"
 
+    titles = titles_of(json.loads((path.parent / "plan.json").read_text()))
+    if not titles:
+        return
+    drawn = {part.stem: ezdxf.readfile(part) for part in sorted((path.parent / "parts").glob("*.dxf"))}
+    if set(titles) != set(drawn):
+        yield f"parts drawn and not planned, or planned and not drawn: {sorted(set(titles) ^ set(drawn))}", ""
     lengths, across = [], 0
-    for part in sorted((path.parent / "parts").glob("*.dxf")):
-        dxf = ezdxf.readfile(part)
-        name = part.stem
+    for name, dxf in drawn.items():
         try:
-            tiles = pages_showing(pages, name)
+            tiles = pages_showing(pages, titles.get(name, name))
             placed, worst = join(tiles)
             picture = Joined(tiles, placed)
             if worst > MARK_TOLERANCE:
@@ -368,16 +384,31 @@ def check(path, scratch):
     yield "", f"across {across}"
 
 
-def pages_showing(pages, name):
-    """The pages of a part, {place: page}, by their feet: `B2 of Station S1`, or its name alone where it is whole on one page."""
+def titles_of(plan):
+    """What the pages call each part, by its file's name. A router's and a laser's parts are not for paper: they have none."""
+    if plan["cut"]["with"] != "jigsaw":
+        return {}
+    layers = (plan["block"] or {"layers": []})["layers"]
+    return {
+        "spine": "Spine",
+        **{station["name"]: f"Station {station['name']}" for station in plan["stations"]},
+        **{backing["name"]: f"Backing station {backing['name']}" for backing in plan["backings"]},
+        **{layer["name"]: f"Finishing block, layer {number} of {len(layers)}" for number, layer in enumerate(layers, 1)},
+    }
+
+
+def pages_showing(pages, title):
+    """The pages of a part, {place: page}, by their feet: `B2 of Station S1`, or its title among others where it is whole on one page."""
     tiles = {}
     for page in pages[1:]:
         # The line that begins highest of all below the drawing, at the page's margin.
         start = max((word for word in page.words if word[1] < 8 and word[2] < 34), key=lambda word: word[2])
-        foot = [word for word, _, y1, _, _ in page.words if abs(y1 - start[2]) < 0.1]
-        place = foot[0] if foot[1:2] == ["of"] else None
-        if name.lower() in (word.lower() for word in (foot[-1:] if place else foot)):
-            tiles[place or "A1"] = page
+        foot = " ".join(word for word, _, y1, _, _ in page.words if abs(y1 - start[2]) < 0.1)
+        tile = re.fullmatch(rf"([A-Z]+\d+) of {re.escape(title)}", foot)
+        # Where there is no room for all titles the last are cut off: then each drawing's caption tells.
+        caption = foot.endswith("…") and f" {title} " in f" {' '.join(word for word, *_ in page.words)} "
+        if tile or caption or title in foot.split(" · "):
+            tiles[tile[1] if tile else "A1"] = page
     if not tiles:
         raise ValueError("no page names it")
     return tiles

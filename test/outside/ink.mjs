@@ -41,8 +41,8 @@ async function openChromium(scale) {
   return { render, close: () => browser.close() };
 }
 
-/** Header and alpha channel of a PNG with 8 bits a channel, red, green, blue and alpha, not interlaced. ISO/IEC 15948, clauses 9 and 11. */
-function readAlpha(png) {
+/** A PNG with 8 bits a channel, red, green, blue and alpha, not interlaced: its size, and its rows with their filters. ISO/IEC 15948, clauses 9 and 11. */
+function unpack(png) {
   if (png.readUInt32BE(0) !== 0x89504e47) throw new Error('no PNG');
   let [width, height] = [0, 0];
   const data = [];
@@ -56,57 +56,43 @@ function readAlpha(png) {
     if (name === 'IDAT') data.push(chunk);
     at += length + 12;
   }
-  const raw = inflateSync(Buffer.concat(data));
-  const alpha = new Uint8Array(width * height);
-  const stride = 4 * width + 1;
-  // Filters work channel by channel: only every fourth byte matters.
-  for (let row = 0; row < height; row++) {
-    const filter = raw[row * stride];
-    const here = row * width;
-    let [left, upperLeft] = [0, 0];
-    for (let column = 0, at = row * stride + 4; column < width; column++, at += 4) {
-      const up = row > 0 ? alpha[here - width + column] : 0;
-      const value = (raw[at] + predict(filter, left, up, upperLeft)) & 255;
-      alpha[here + column] = value;
-      left = value;
-      upperLeft = up;
-    }
-  }
-  return { width, height, alpha };
+  return { width, height, rows: inflateSync(Buffer.concat(data)) };
 }
 
-function predict(filter, left, up, upperLeft) {
-  switch (filter) {
-    case 0:
-      return 0;
-    case 1:
-      return left;
-    case 2:
-      return up;
-    case 3:
-      return (left + up) >> 1;
-    case 4: {
-      const guess = left + up - upperLeft;
-      const [a, b, c] = [Math.abs(guess - left), Math.abs(guess - up), Math.abs(guess - upperLeft)];
-      return a <= b && a <= c ? left : b <= c ? up : upperLeft;
-    }
-    default:
-      throw new Error(`a PNG with a filter ${filter}`);
+/** The alphas of a row, in place of those of the row above it. Filters work channel by channel: only every fourth byte matters. */
+function takeAlphas(alphas, rows, start) {
+  const filter = rows[start];
+  if (filter > 4) throw new Error(`a PNG with a filter ${filter}`);
+  let [left, upperLeft] = [0, 0];
+  for (let column = 0, at = start + 4; column < alphas.length; column++, at += 4) {
+    const up = alphas[column];
+    const guess = filter === 0 ? 0 : filter === 1 ? left : filter === 2 ? up : filter === 3 ? (left + up) >> 1 : nearest(left, up, upperLeft);
+    left = (rows[at] + guess) & 255;
+    alphas[column] = left;
+    upperLeft = up;
   }
+}
+
+/** The filter called Paeth. */
+function nearest(left, up, upperLeft) {
+  const guess = left + up - upperLeft;
+  const [a, b, c] = [Math.abs(guess - left), Math.abs(guess - up), Math.abs(guess - upperLeft)];
+  return a <= b && a <= c ? left : b <= c ? up : upperLeft;
 }
 
 function measure(png) {
-  const { width, height, alpha } = readAlpha(png);
-  const least = INK * 255;
+  const { width, height, rows } = unpack(png);
+  const inked = (alpha) => alpha > INK * 255;
+  const alphas = new Uint8Array(width);
   let [left, top, right, bottom] = [width, height, 0, 0];
   for (let row = 0; row < height; row++) {
-    for (let column = 0; column < width; column++) {
-      if (alpha[row * width + column] <= least) continue;
-      if (column < left) left = column;
-      if (column >= right) right = column + 1;
-      if (row < top) top = row;
-      bottom = row + 1;
-    }
+    takeAlphas(alphas, rows, row * (4 * width + 1));
+    const first = alphas.findIndex(inked);
+    if (first < 0) continue;
+    left = Math.min(left, first);
+    right = Math.max(right, alphas.findLastIndex(inked) + 1);
+    top = Math.min(top, row);
+    bottom = row + 1;
   }
   return { box: right > 0 ? [left, top, right, bottom] : null, size: [width, height] };
 }
