@@ -1,7 +1,9 @@
 import { parseSync, type INode } from 'svgson';
 import { describe, expect, it } from 'vitest';
+import { cutOrder } from '../src/base/drawing';
 import { makeFiles } from '../src/files';
 import { font } from './helpers/font';
+import { cutWith } from './helpers/for-tool';
 import { readDxf } from './helpers/read-dxf';
 import { planStarter, starters, tables } from './helpers/starters';
 
@@ -53,10 +55,11 @@ describe.each(starters)('files of %s', async (name) => {
     expect(outline?.vertices.map(({ x, y }) => Math.abs(y) - (x < 1 ? (plan.spine?.widthFrom ?? NaN) : (plan.spine?.widthTo ?? NaN)) / 2).every((gap) => Math.abs(gap) < 1e-4)).toBe(true);
   });
 
-  it('boards hold every part once and nothing more', () => {
+  it('boards hold every part once and nothing more but slanted hatching', () => {
     const parts = files.filter(({ path }) => path.startsWith('parts/') && path.endsWith('.dxf')).map(({ content }) => readDxf(textOf(content)));
     const boards = files.filter(({ path }) => path.startsWith('boards/') && path.endsWith('.dxf')).map(({ content }) => readDxf(textOf(content)));
-    const total = (list: readonly { count: number }[]): number => list.reduce((sum, { count }) => sum + count, 0);
+    const slanted = ({ ends: [from, to] }: (typeof parts)[number]['lines'][number]): boolean => from !== undefined && to !== undefined && Math.abs(Math.abs(to.x - from.x) - Math.abs(to.y - from.y)) < 1e-3;
+    const total = (list: typeof parts): number => list.reduce((sum, { count, lines }) => sum + count - lines.filter(slanted).length, 0);
     expect(total(boards)).toBe(total(parts));
     const radii = (list: typeof parts): number[] => list.flatMap(({ circles }) => circles.map(({ radius }) => radius)).sort((a, b) => a - b);
     expect(radii(boards)).toEqual(radii(parts));
@@ -74,6 +77,40 @@ describe.each(starters)('files of %s', async (name) => {
       expect(width).toBeCloseTo((extent[2] ?? NaN) - (extent[0] ?? NaN) + 10, 4);
       expect(height).toBeCloseTo((extent[3] ?? NaN) - (extent[1] ?? NaN) + 10, 4);
     }
+  });
+});
+
+describe.each(starters.flatMap((name) => (['router', 'laser'] as const).map((tool) => [name, tool] as const)))('files of %s for a %s', async (name, tool) => {
+  const planned = planStarter(name, cutWith(tool));
+  const files = await makeFiles(planned, tables, font);
+  const boards = files.filter(({ path }) => /^(?:parts|boards)\/.*\.dxf$/u.test(path)).map(({ path, content }) => ({ path, read: readDxf(textOf(content)) }));
+
+  it('are closed outlines, circles and engraved strokes, inside before outside; no text', () => {
+    expect(boards.length).toBeGreaterThan(4);
+    for (const { path, read } of boards) {
+      expect(read.texts, path).toEqual([]);
+      for (const { closed, layer } of read.polylines) expect(closed, `${path}, ${layer}`).toBe(layer !== 'label');
+      // A laser's drawn lines are burnt at low power; a router has none.
+      expect(read.lines.filter(({ layer }) => tool === 'router' || layer !== 'mark'), path).toEqual([]);
+      const steps = read.order.map(({ layer }) => cutOrder.findIndex((operation) => operation === layer));
+      expect(steps, path).toEqual([...steps].sort((a, b) => a - b));
+      expect(steps.at(-1)).toBe(cutOrder.indexOf('outline'));
+    }
+  });
+
+  it('come with the steps of cutting, and with templates of the gauges and the blank alone', () => {
+    const operations = textOf(files.find(({ path }) => path === 'operations.csv')?.content ?? '');
+    const parts = boards.filter(({ path }) => path.startsWith('parts/')).map(({ path }) => path.slice('parts/'.length, -'.dxf'.length));
+    for (const part of parts) expect(operations).toContain(`\r\n${part},outline,1,`);
+    expect(files.filter(({ path }) => path === 'templates.pdf')).toHaveLength(1);
+  });
+
+  it('take the job’s own colours', async () => {
+    const coloured = await makeFiles(planStarter(name, (text) => cutWith(tool)(text).replace(`with: ${tool}`, `with: ${tool}\n  colours: { outline: red }`)), tables, font);
+    const svg = textOf(coloured.find(({ path }) => path === 'parts/S1.svg' || path === 'parts/S1-1.svg')?.content ?? '');
+    expect(svg).toMatch(/<g id="outline"[^>]* stroke="#ff0000"/u);
+    const dxf = textOf(coloured.find(({ path }) => path === 'parts/S1.dxf' || path === 'parts/S1-1.dxf')?.content ?? '');
+    expect(dxf).toMatch(/\r\nLAYER\r\n2\r\noutline\r\n70\r\n0\r\n62\r\n1\r\n/u);
   });
 });
 
