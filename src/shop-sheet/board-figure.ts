@@ -3,16 +3,21 @@ import type { Sheet } from '../sheets/sheet';
 import { html, type HtmlElement } from '../write/html';
 import { alike, pieceRow } from './cut-list';
 import { drawBoard } from './board-drawing';
+import { isHatched } from './jigsaw-marks';
 import { paragraph, table } from './pieces';
 import type { Shop } from './shop';
 
 /** A picture of every board and offcut with its parts in place, and the list of what is cut from it. */
 export function boardFigures(shop: Shop): HtmlElement[] {
   return [
-    paragraph('Copy the layout, or make your own: leave the gap between parts that your saw needs. Every board is drawn full size in the folder “boards”, every part in “parts”.'),
+    paragraph(shop.job.cut.with === 'jigsaw' ? BY_HAND : BY_MACHINE, ...(isHatched(shop) ? [HATCHING] : [])),
     ...shop.boards.map((sheet) => boardFigure(shop, sheet)),
   ];
 }
+
+const BY_HAND = 'Copy the layout, or make your own: leave the gap between parts that your saw needs. Every board is drawn full size in the folder “boards”, every part in “parts”.';
+const BY_MACHINE = 'Every board is drawn full size in the folder “boards”, for the machine’s program, inside before outside; every part by itself in “parts”.';
+const HATCHING = ' Slanted hatching on the full-size boards marks waste between two parts that is narrower than a saw is safely steered in: keep the blade on the hatched side of both lines.';
 
 function boardFigure(shop: Shop, sheet: Sheet): HtmlElement {
   const { say, parts } = shop;

@@ -2,6 +2,7 @@ import { radiusAtCentre } from '../base/cone';
 import { html, type HtmlElement } from '../write/html';
 import { count, list, table } from './pieces';
 import type { Shop } from './shop';
+import { dowelsToBuy, isStacked } from './stack';
 
 /** Screws to buy, counted by size and length. */
 export function screwTable({ layout }: Shop): HtmlElement {
@@ -21,19 +22,8 @@ export function screwTable({ layout }: Shop): HtmlElement {
 
 /** Drills, clamps and what else is needed at hand. */
 export function toolList(shop: Shop): HtmlElement {
-  const { layout, say, screw } = shop;
-  const { block } = shop.plan;
+  const { layout, say } = shop;
   const [hole] = layout.clampHoles;
-  const glued = gluedBoards(shop);
-  const drills = list(
-    `pilot drill ${screw.pilotDrill}, with a stop for the depths in the pilot table`,
-    `clearance drill ${screw.clearanceDrill}`,
-    `countersink for heads ${say.tool(screw.headDiameter)} across`,
-    ...(hole ? [`hole saw or spade bit ${say.tool(hole.diameter)}`] : []),
-    'jigsaw or band saw, straight-edge, square, compass or trammel, rule',
-    ...(block?.holes[0] ? [`two dowels or bolts ${say.tool(block.holes[0].diameter)} across, ${say.atLeast(block.layers.reduce((sum, layer) => sum + layer.thickness, 0))} long, for the finishing block`] : []),
-    ...(glued.length > 0 ? [`wood glue, for ${glued.join(', ')}`] : []),
-  );
   const clamps = list(
     `${count(layout.clamps, 'clamp')}, each good for ${say.force(layout.clampForce / layout.clamps)} or more`,
     `opening at least ${say.atLeast(clampOpening(shop))} plus the thickness of your bench top`,
@@ -43,9 +33,69 @@ export function toolList(shop: Shop): HtmlElement {
   return html(
     'div',
     { class: 'beside' },
-    html('div', {}, html('h3', {}, 'Drills and tools'), drills),
+    html('div', {}, html('h3', {}, 'Drills and tools'), list(...toolsFor(shop), ...blockDowels(shop), ...glue(shop))),
     html('div', {}, html('h3', {}, 'Clamps'), clamps),
   );
+}
+
+function toolsFor(shop: Shop): string[] {
+  const { layout, say, screw, job, joints } = shop;
+  const [hole] = layout.clampHoles;
+  const countersink = `countersink for heads ${say.tool(screw.headDiameter)} across`;
+  const clearance = `clearance drill ${screw.clearanceDrill}`;
+  if (job.cut.with === 'router') {
+    const { bit, bridges } = job.cut;
+    const thickest = Math.max(...shop.parts.map(({ thickness }) => thickness));
+    return [
+      `straight bit ${say.exact(bit)}, cutting at least ${say.atLeast(thickest)} deep`,
+      'pointed bit, for the lettering',
+      'spoil board under the work, and what holds it down clear of the bit',
+      ...(screw.clearance < bit ? [clearance] : []),
+      ...(hole && hole.diameter < bit ? [`drill or hole saw ${say.tool(hole.diameter)}`] : []),
+      countersink,
+      throughPilot(shop),
+      ...(bridges ? ['fine saw, and chisel or file, for the bridges'] : []),
+      'straight-edge, square, rule, caliper',
+    ];
+  }
+  if (job.cut.with === 'laser' && joints.with === 'laser') {
+    return [
+      'laser with extraction that works',
+      countersink,
+      throughPilot(shop),
+      ...(layout.layers.spine > 1 ? [`two bolts or drill shanks of ${screw.clearanceDrill}, at least ${say.atLeast(layout.spine.thickness)} long, to line up the layers of the spine`] : []),
+      ...dowelsToBuy(joints).map(({ diameter, length, number }) => `${count(number, 'dowel')} or bolts ${say.exact(diameter)} across, ${say.length(length)} long, to line up the layers`),
+      ...(isStacked(shop) ? ['clamps and two flat boards, to press the layers together; wax or paper against the glue'] : []),
+      'square, rule, caliper, fine file',
+    ];
+  }
+  return [
+    `pilot drill ${screw.pilotDrill}, with a stop for the depths in the pilot table`,
+    clearance,
+    countersink,
+    ...(hole ? [`hole saw or spade bit ${say.tool(hole.diameter)}`] : []),
+    'jigsaw or band saw, straight-edge, square, compass or trammel, rule',
+  ];
+}
+
+/** Pilots are drilled through the spine's holes: the drill has to reach. */
+function throughPilot({ layout, say, screw }: Shop): string {
+  const deepest = Math.max(...[...layout.stations, ...layout.backings].flatMap((board) => board.screws.map(({ pilotDepth }) => pilotDepth)));
+  return `pilot drill ${screw.pilotDrill}, reaching at least ${say.atLeast(layout.spine.thickness + deepest)} out of the chuck, with a stop for the depths in the pilot table`;
+}
+
+function blockDowels({ plan: { block }, say }: Shop): string[] {
+  return block?.holes[0] ? [`two dowels or bolts ${say.tool(block.holes[0].diameter)} across, ${say.atLeast(block.layers.reduce((sum, layer) => sum + layer.thickness, 0))} long, for the finishing block`] : [];
+}
+
+function glue(shop: Shop): string[] {
+  const glued = gluedBoards(shop);
+  const uses = [...(isStacked(shop) ? ['the layers'] : []), ...(hasTabs(shop) ? ['the tabs'] : []), ...glued];
+  return uses.length > 0 ? [`wood glue, for ${uses.join(', ')}`] : [];
+}
+
+export function hasTabs({ joints }: Shop): boolean {
+  return joints.with === 'laser' && joints.boards.some(({ tabs }) => tabs.length > 0);
 }
 
 /** Boards held by a single screw: they are glued as well. */

@@ -2,6 +2,7 @@ import { InternalError } from '../base/errors';
 import type { BendPlan } from '../bend/bend-plan';
 import type { FixtureLayout } from '../fixture/fixture';
 import type { Job } from '../job/job';
+import type { Joints } from '../joints/joints';
 import type { Part } from '../parts/part';
 import { drawIsometric, type View } from '../picture/isometric';
 import { buildModel } from '../picture/model';
@@ -17,6 +18,7 @@ import { boardList, cutList } from './cut-list';
 import { drawFigure } from './figure';
 import { flatSheet } from './flat-sheet';
 import { screwTable, toolList } from './hardware';
+import { jointTables } from './joint-tables';
 import { measuresIn, type SheetUnits } from './measures';
 import { keepFractions, section, theirs } from './pieces';
 import type { Shop } from './shop';
@@ -32,6 +34,7 @@ export interface Worked {
   readonly job: Job;
   readonly bend: BendPlan | null;
   readonly layout: FixtureLayout | null;
+  readonly joints: Joints | null;
   readonly plan: Plan;
 }
 
@@ -55,20 +58,21 @@ export function writeShopSheet(worked: Worked, parts: readonly Part[], boards: r
   return writeHtml(html('html', { lang: 'en' }, head(shop), keepFractions(body(shop))));
 }
 
-function gather({ job, bend, layout, plan }: Worked, parts: readonly Part[], boards: readonly Sheet[], tables: Tables, units: SheetUnits): Shop {
-  if (!bend || !layout) throw new InternalError('a shop sheet asked for a job that cannot be built');
+function gather({ job, bend, layout, joints, plan }: Worked, parts: readonly Part[], boards: readonly Sheet[], tables: Tables, units: SheetUnits): Shop {
+  if (!bend || !layout || !joints) throw new InternalError('a shop sheet asked for a job that cannot be built');
   const board = (stock: string, thickness: number | null): Board => {
     const found = findBoard(tables, stock);
     if (!found) throw new InternalError(`no board ${stock}`);
     return thickness === null ? found : { ...found, thickness };
   };
   const spine = board(job.board.spine.stock, job.board.spine.thickness);
-  const screw = job.screws.size === null ? screwFor(tables, spine.system, spine.thickness) : findScrew(tables, job.screws.size);
+  const screw = job.screws.size === null ? screwFor(tables, spine.system, layout.spine.thickness) : findScrew(tables, job.screws.size);
   if (!screw) throw new InternalError('no screw for this form');
   return {
     job,
     bend,
     layout,
+    joints,
     plan,
     parts,
     boards,
@@ -101,7 +105,7 @@ function body(shop: Shop): HtmlElement {
       {},
       setUpPicture(shop),
       flowing('summary', 'In short', ...summary(shop)),
-      section('stations', 'Stations and holes', ...stationTable(shop), backingTable(shop), pilotTable(shop), holeTable(shop)),
+      section('stations', 'Stations and holes', ...stationTable(shop), backingTable(shop), ...jointTables(shop), pilotTable(shop), holeTable(shop)),
       section('lists', 'What to cut and buy', cutList(shop), ...trialPieces(shop), screwTable(shop), toolList(shop), ...boardList(shop)),
       ...(shop.boards.length > 0 ? [flowing('boards', 'Parts on the boards', ...boardFigures(shop))] : []),
       flowing('flat-sheet', 'The sheet', ...flatSheet(shop)),
@@ -135,7 +139,7 @@ function pulledPicture(shop: Shop): HtmlElement {
 }
 
 /** The smaller end is turned to the viewer, so that it hides nothing. */
-function picture({ bend, layout }: Shop, state: SheetState, view: Pick<View, 'face' | 'tags' | 'arrow'>, caption: string): HtmlElement {
-  const drawn = drawIsometric(buildModel(layout, bend, state), { ...view, ...PICTURE, end: bend.form.halfAngle >= 0 ? 'A' : 'B' });
+function picture({ bend, layout, joints }: Shop, state: SheetState, view: Pick<View, 'face' | 'tags' | 'arrow'>, caption: string): HtmlElement {
+  const drawn = drawIsometric(buildModel(layout, bend, state, joints), { ...view, ...PICTURE, end: bend.form.halfAngle >= 0 ? 'A' : 'B' });
   return html('figure', {}, drawFigure(drawn, caption), html('figcaption', {}, caption));
 }

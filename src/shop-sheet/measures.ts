@@ -18,6 +18,8 @@ export interface Measures {
   readonly thickness: (mm: number) => string;
   /** A hole's diameter as its tool is sold: whole 0.1 mm, or the nearest 1/16 in. */
   readonly tool: (mm: number) => string;
+  /** A diameter or width that has to be met as it is, whatever it is sold by: 0.01 mm; thousandths of an inch, with mm. */
+  readonly exact: (mm: number) => string;
   readonly force: (newton: number) => string;
   readonly angle: (radians: number) => string;
 }
@@ -31,6 +33,7 @@ export function measuresIn(units: SheetUnits): Measures {
     atLeast: (mm) => choose(`${roundUp(mm, 1)}${JOIN}mm`, `${toFractionalInches(roundUp(mm, MM_PER_INCH / 16), 16).text}${JOIN}in`),
     thickness: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in`),
     tool: (mm) => choose(`${trimmed(mm, 1)}${JOIN}mm`, `${toFractionalInches(mm, 16).text}${JOIN}in`),
+    exact: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in${units === 'in' ? ` (${trimmed(mm, 2)}${JOIN}mm)` : ''}`),
     force: (newton) => choose(`${newton.toFixed(0)}${JOIN}N (${(newton / NEWTON_PER_KILOGRAM).toFixed(0)}${JOIN}kg)`, `${(newton / NEWTONS_PER_POUND).toFixed(0)}${JOIN}lbf`),
     angle: (radians) => degrees(toDegrees(radians)),
   };

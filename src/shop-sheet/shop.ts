@@ -1,6 +1,7 @@
 import type { BendPlan } from '../bend/bend-plan';
 import type { FixtureLayout } from '../fixture/fixture';
 import type { Job } from '../job/job';
+import type { Joints } from '../joints/joints';
 import type { Part } from '../parts/part';
 import type { Plan } from '../plan';
 import type { Sheet } from '../sheets/sheet';
@@ -13,11 +14,13 @@ export interface Shop {
   readonly job: Job;
   readonly bend: BendPlan;
   readonly layout: FixtureLayout;
+  readonly joints: Joints;
   readonly plan: Plan;
   readonly parts: readonly Part[];
   readonly boards: readonly Sheet[];
   readonly tables: Tables;
   readonly say: Measures;
+  /** What is cut; a laser's form is stacked from several of each. */
   readonly board: { readonly spine: Board; readonly stations: Board; readonly backing: Board };
   /** The one screw size of the form. */
   readonly screw: Screw;

@@ -1,13 +1,14 @@
 import { angleFromWrap } from '../base/cone';
 import { toDegrees, toRadians } from '../base/angle';
 import { html, type HtmlElement, type HtmlNode } from '../write/html';
+import { boardsRow, cuttingRows } from './cutting';
 import { degrees } from './measures';
 import { count, findingText, list, table, theirs } from './pieces';
 import type { Shop } from './shop';
 
 /** What the maker reads first: what is bent, how far to pull, how hard, with what held. */
 export function summary(shop: Shop): HtmlElement[] {
-  const { bend, layout, say, plan, job, board } = shop;
+  const { bend, layout, say, plan, job } = shop;
   const { pull } = bend;
   const rows: (readonly [string, ...HtmlNode[]])[] = [
     ['Sheet', `${bend.metal.name}, ${say.thickness(bend.section.thickness)}`],
@@ -19,7 +20,8 @@ export function summary(shop: Shop): HtmlElement[] {
     ['Leave for leverage', pull.leverage > 0 ? `${say.length(pull.leverage)} beyond the finished free leg of ${say.length(bend.legs.free)}; trim it off after bending` : `nothing: the free leg of ${say.length(bend.legs.free)} is lever enough`],
     ['Clamps', `${count(layout.clamps, 'clamp')}, each holding at least ${say.force(layout.clampForce / layout.clamps)}; ${clampPlaces(shop)}`],
     ['Foot', `${say.length(layout.foot)} behind the spine, on ${count(layout.backings.length, 'backing station')}`],
-    ['Boards', `spine ${board.spine.name}; stations ${board.stations.name}; backing stations ${board.backing.name}`],
+    ['Boards', boardsRow(shop)],
+    ...cuttingRows(shop),
     ['Legs', `held leg ${say.length(bend.legs.held)}, free leg ${say.length(bend.legs.free)}`],
   ];
   return [

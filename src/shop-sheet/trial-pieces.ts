@@ -8,6 +8,9 @@ import type { Shop } from './shop';
 /** As many strips as tell whether they agree (common practice). */
 const STRIPS = 3;
 
+/** What their drawings do not have that the boards' have. */
+const UNTOOLED = { jigsaw: '', router: '', laser: ' Their drawings are true to size: the kerf is not in them, and a disc that much smaller does no harm.' } as const;
+
 /** What to cut for bending trial strips, which is not laid out on the boards; nothing where the job's strips are measured already. */
 export function trialPieces({ bend, job, tables, say, board }: Shop): HtmlElement[] {
   const aids = drawTrial(bend, job, tables);
@@ -25,6 +28,6 @@ export function trialPieces({ bend, job, tables, say, board }: Shop): HtmlElemen
           : [id, 'strip', `${say.length(maxX - minX)} × ${say.length(maxY - minY)}`, 'the sheet itself', String(STRIPS)];
       }),
     ),
-    html('p', {}, 'Both are drawn full size in the folder “aids” and on the templates, and are not laid out on the boards below: cut them from what is left.'),
+    html('p', {}, `Both are drawn full size in the folder “aids” and on the templates, and are not laid out on the boards below: cut them from what is left.${UNTOOLED[job.cut.with]}`),
   ];
 }
