@@ -28,7 +28,7 @@ small { display: block; font-size: 7.5pt; font-weight: normal; color: #333; }
 dl { display: grid; grid-template-columns: 38mm 1fr; gap: 0; margin: 2mm 0; border-top: 0.2mm solid #999; }
 dt, dd { margin: 0; padding: 0.6mm 1mm; border-bottom: 0.2mm solid #999; break-inside: avoid; }
 dt { font-weight: bold; }
-.caution { border: 0.3mm solid #111; border-left-width: 2mm; padding: 1.2mm 2mm; break-inside: avoid; }
+.caution { border: 0.3mm solid #111; border-left-width: 2mm; padding: 1.2mm 2mm; break-inside: avoid; break-before: avoid; }
 .beside { display: grid; grid-template-columns: 1fr 1fr; gap: 0 6mm; }
 #boards > p { break-inside: avoid; break-after: avoid; }
 .board { break-inside: avoid; margin: 3mm 0 5mm; }
