@@ -1,6 +1,8 @@
 import { formatForce, type LengthUnit } from '../base/units';
 import type { Plan, PlanScrew, PlanScrewHole, PlanStation } from '../plan';
 import { inches, measuresIn } from '../shop-sheet/measures';
+import { cutting } from './cut-table';
+import { pairs, table } from './columns';
 import { paint } from './report';
 
 /** The plan as tables for reading at the bench: what the maker needs first stands first. `width` is the terminal's, in columns. */
@@ -8,7 +10,9 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
   const length = (mm: number): string => printLength(mm, units);
   const drill = (mm: number): string => `⌀ ${plainSpaces(measuresIn(units).tool(mm))}`;
   const heading = (text: string): string => `\n${paint(text, '1', colour)}\n`;
-  const { sheet, bend, effort, spine, blank } = plan;
+  const { sheet, bend, effort, spine, blank, cut } = plan;
+  const byHand = cut === null || cut.with === 'jigsaw';
+  const stacked = cut?.with === 'laser' && cut.layers.stations > 1;
   let text = `${paint(plan.title, '1', colour)}\n`;
   if (sheet && bend) {
     text += `${sheet.material}, ${length(sheet.thickness)} thick; bent ${degrees(bend.angle)} over ${length(bend.length)}\n`;
@@ -45,16 +49,16 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
   if (plan.stations.length > 0) {
     text += heading('Stations (at: middle of the board, along the centre line from end A)');
     text += table(
-      ['', 'at', 'cut to radius', 'contact face', 'other face', 'bevel', 'screws', 'pilot', 'ends'],
+      ['', 'at', stacked ? 'smallest radius' : 'cut to radius', 'contact face', 'other face', ...(byHand ? ['bevel'] : []), 'screws', 'pilot', 'ends'],
       plan.stations.map((station) => [
         station.name,
         length(station.at),
         length(station.radius),
         station.radius === station.farRadius ? 'either' : station.contact === 'from' ? 'to end A' : 'to end B',
         length(station.farRadius),
-        degrees(station.bevel),
+        ...(byHand ? [degrees(station.bevel)] : []),
         screws(station.screws, length),
-        pilots(station.screws, length),
+        pilots(station.screws, length, grooveDepth(plan)),
         endsOf(station),
       ]),
       width,
@@ -76,6 +80,7 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
       width,
     );
   }
+  for (const [title, body] of cutting(plan, length, width)) text += `${heading(title)}${body}`;
   if (blank) {
     const [xs, ys] = [blank.outline.map(([x]) => x), blank.outline.map(([, y]) => y)];
     const size = (values: readonly number[]): string => length(Math.max(...values) - Math.min(...values));
@@ -85,9 +90,17 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
   if (effort) {
     text += heading('Mind');
     text += '  A bent sheet is a spring: stand clear of its end and let it back slowly. Deburr the edges and wear gloves.\n  Fix every clamp before you pull. Wear a mask when you cut MDF.\n';
+    text += caution[cut?.with ?? 'jigsaw'];
   }
   return `${text}\n`;
 }
+
+/** What the tool adds to mind. */
+const caution = {
+  jigsaw: '',
+  router: '  Goggles and hearing protection at the router, the work held down, no gloves near the bit; the machine’s manual comes first.\n',
+  laser: '  Never leave a laser while it cuts; extract its fumes; never cut PVC; the machine’s manual comes first.\n',
+} as const;
 
 /** Whoever searches the text types plain spaces. */
 function plainSpaces(text: string): string {
@@ -131,49 +144,17 @@ function holeRows(holes: readonly PlanScrewHole[]): [PlanScrewHole, number[]][] 
   return [...rows.values()];
 }
 
-function pilots(list: readonly PlanScrew[], length: (mm: number) => string): string {
-  const depths = [...new Set(list.map(({ pilotDrill, pilotDepth }) => `${pilotDrill}, ${length(pilotDepth)} deep`))];
+/** `deeper`: how much of the board lies behind the plane the plan counts from, mm. */
+function pilots(list: readonly PlanScrew[], length: (mm: number) => string, deeper = 0): string {
+  const depths = [...new Set(list.map(({ pilotDrill, pilotDepth }) => `${pilotDrill}, ${length(pilotDepth + deeper)} deep`))];
   return depths.join('; ');
+}
+
+/** A station in a groove has that much more wood for its pilots. */
+function grooveDepth({ cut }: Plan): number {
+  return cut?.with === 'router' ? cut.grooveDepth : 0;
 }
 
 function endsOf(station: PlanStation): string {
   return station.ends.length > 0 ? station.ends.map(({ run, end }) => `${run} ${end === 'from' ? 'start' : 'end'}`).join('; ') : 'infill';
-}
-
-/** Names and values, one pair a line. */
-export function pairs(rows: readonly (readonly [string, string])[]): string {
-  const width = Math.max(...rows.map(([name]) => columns(name)));
-  return rows.map(([name, value]) => `  ${pad(name, width)}  ${value}\n`).join('');
-}
-
-/** Rows under a heading, columns in line. Columns that have no room in the terminal's width go on below, beside the first column again. */
-export function table(head: readonly string[], rows: readonly (readonly string[])[], width = Infinity): string {
-  const widths = head.map((title, column) => 2 + Math.max(columns(title), ...rows.map((row) => columns(row[column] ?? ''))));
-  const line = (cells: readonly string[], band: readonly number[]): string => `${band.map((column) => pad(`  ${cells[column] ?? ''}`, widths[column] ?? 0)).join('').trimEnd()}\n`;
-  return bands(widths, width).map((band) => [head, ...rows].map((cells) => line(cells, band)).join('')).join('\n');
-}
-
-/** Which columns stand beside one another: the first in each band, then as many as fit, at least one. */
-function bands(widths: readonly number[], width: number): number[][] {
-  const [first = 0, ...others] = widths;
-  const found: number[][] = [[0]];
-  let used = first;
-  others.forEach((wide, index) => {
-    if (used + wide > width && (found.at(-1)?.length ?? 0) > 1) {
-      found.push([0]);
-      used = first;
-    }
-    found.at(-1)?.push(index + 1);
-    used += wide;
-  });
-  return found;
-}
-
-function pad(text: string, width: number): string {
-  return text + ' '.repeat(Math.max(0, width - columns(text)));
-}
-
-/** How many columns of a terminal a text takes: wide characters two, marks that stand over another none. */
-function columns(text: string): number {
-  return [...text].reduce((sum, character) => sum + (/\p{M}/u.test(character) ? 0 : /[\p{sc=Han}\p{sc=Hangul}\p{sc=Hiragana}\p{sc=Katakana}\p{Emoji_Presentation}]/u.test(character) ? 2 : 1), 0);
 }

@@ -13,7 +13,8 @@ import { planTrials } from '../to-plan';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
 import { readJobFile } from './job-file';
 import { paint, printFindings } from './report';
-import { degrees, pairs, printLength, table } from './table';
+import { pairs, table } from './columns';
+import { degrees, printLength } from './table';
 
 /** A measurement as given on the command line, in its order there. */
 export interface Given {

@@ -21,8 +21,13 @@ export function cutList(shop: Shop): HtmlElement {
   return table(
     'Cut list',
     ['Piece', 'What', 'Size', 'Board', 'Quantity'],
-    alike(shop.parts.map((part) => pieceRow(shop, part))).map(({ names, what, size, board }) => [names.join(', '), what, size, board, String(names.length)]),
+    alike(shop.parts.map((part) => pieceRow(shop, part))).map(({ names, what, size, board }) => [names.join(', '), what, size, oneLine(board), String(names.length)]),
   );
+}
+
+/** A board's name with its unit on the number’s line: `MDF 6 mm`. */
+function oneLine(name: string): string {
+  return name.replaceAll(/ (?=(?:mm|in)\b)/gu, '\u00a0');
 }
 
 /** Rows of pieces that differ in nothing but their names as one. */

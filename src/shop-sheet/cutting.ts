@@ -2,7 +2,6 @@ import type { LaserJoints, RouterJoints } from '../joints/joints';
 import type { LaserCut, RouterCut } from '../job/job';
 import { count } from './pieces';
 import type { Shop } from './shop';
-import { builtOf, isStacked } from './stack';
 
 /** How the boards are cut, in short: what the drawings have taken into account and what not. Nothing for a jigsaw, which follows the line. */
 export function cuttingRows(shop: Shop): (readonly [string, string])[] {
@@ -26,13 +25,15 @@ function laserRows(shop: Shop, { kerf, fit }: LaserCut, { boards, tabLength }: L
   const tabbed = boards.some(({ tabs }) => tabs.length > 0);
   return [
     ['Cut with', `a laser, kerf ${say.exact(kerf)}. The kerf is in the drawings: outlines are drawn ${say.exact(kerf / 2)} outside, holes and slots ${say.exact(kerf / 2)} inside the edge wanted; cut on the line, and add nothing at the machine`],
-    ...(isStacked(shop) ? [['Layers', `spine ${builtOf(shop, 'spine')}; stations ${builtOf(shop, 'stations')}; backing stations ${builtOf(shop, 'backing')}`] as const] : []),
     ...(tabbed ? [['Joints', `tabs ${say.length(tabLength)} long go into slots through the spine, ${say.exact(fit)} wider than the tabs: in the drawings`] as const] : []),
   ];
 }
 
-/** Names of what the form is cut from, with its layers. */
-export function boardsRow({ board, layout: { layers } }: Shop): string {
-  const of = (number: number, name: string): string => (number === 1 ? name : `${count(number, 'layer')} of ${name}`);
-  return `spine ${of(layers.spine, board.spine.name)}; stations ${of(layers.stations, board.stations.name)}; backing stations ${of(layers.backing, board.backing.name)}`;
+/** Names of what the form is cut from, and how thick it is where it is glued up from layers. */
+export function boardsRow({ board, layout: { layers }, say }: Shop): string {
+  const of = (what: keyof typeof board): string => {
+    const { name, thickness } = board[what];
+    return layers[what] === 1 ? name : `${count(layers[what], 'layer')} of ${name}, ${say.thickness(layers[what] * thickness)} in all`;
+  };
+  return `spine ${of('spine')}; stations ${of('stations')}; backing stations ${of('backing')}`;
 }

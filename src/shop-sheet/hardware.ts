@@ -1,4 +1,5 @@
 import { radiusAtCentre } from '../base/cone';
+import type { Backing, Station } from '../fixture/fixture';
 import { html, type HtmlElement } from '../write/html';
 import { count, list, table } from './pieces';
 import type { Shop } from './shop';
@@ -78,10 +79,12 @@ function toolsFor(shop: Shop): string[] {
   ];
 }
 
-/** Pilots are drilled through the spine's holes: the drill has to reach. */
-function throughPilot({ layout, say, screw }: Shop): string {
-  const deepest = Math.max(...[...layout.stations, ...layout.backings].flatMap((board) => board.screws.map(({ pilotDepth }) => pilotDepth)));
-  return `pilot drill ${screw.pilotDrill}, reaching at least ${say.atLeast(layout.spine.thickness + deepest)} out of the chuck, with a stop for the depths in the pilot table`;
+/** How far a pilot drill reaches, in a board's own edge and through the spine's hole. */
+function throughPilot({ layout, joints, say, screw }: Shop): string {
+  const deepestIn = (boards: readonly (Station | Backing)[]): number => Math.max(...boards.flatMap((board) => board.screws.map(({ pilotDepth }) => pilotDepth)));
+  const [stations, backings] = [deepestIn(layout.stations), deepestIn(layout.backings)];
+  const groove = joints.with === 'router' ? joints.depth : 0;
+  return `pilot drill ${screw.pilotDrill}, with a stop for the depths in the pilot table: ${say.atLeast(Math.max(stations + groove, backings))} out of the chuck for the edges, ${say.atLeast(layout.spine.thickness + Math.max(stations, backings))} through the spine`;
 }
 
 function blockDowels({ plan: { block }, say }: Shop): string[] {

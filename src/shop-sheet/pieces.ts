@@ -21,11 +21,14 @@ function splitFractions(text: string): HtmlNode[] {
 
 export type Cell = HtmlNode | readonly HtmlNode[];
 
+/** A table of more rows may go on on the next page, rather than leave half a page empty before it. */
+const MOST_ROWS = 12;
+
 /** A table whose head is repeated on every page; the first cell of each row names it. */
 export function table(caption: string, head: readonly string[], rows: readonly (readonly Cell[])[]): HtmlElement {
   return html(
     'table',
-    {},
+    rows.length > MOST_ROWS ? { class: 'long' } : {},
     html('caption', {}, caption),
     html('thead', {}, html('tr', {}, ...head.map((text) => html('th', { scope: 'col' }, text)))),
     html('tbody', {}, ...rows.map((row) => html('tr', {}, ...row.map(cell)))),

@@ -18,6 +18,7 @@ figure svg { max-width: 100%; height: auto; stroke-linejoin: round; stroke-linec
 figure svg text { paint-order: stroke; stroke: #fff; stroke-width: 0.5; }
 figcaption { font-size: 9pt; text-align: left; }
 table { break-inside: avoid; border-collapse: collapse; width: 100%; margin: 2mm 0 3mm; font-size: 8.5pt; font-variant-numeric: tabular-nums; }
+table.long { break-inside: auto; }
 caption { text-align: left; font-weight: bold; padding: 0 0 1mm; break-after: avoid; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }

@@ -5,6 +5,7 @@ import { parseJob } from '../../src/job/parse';
 import { planJob } from '../../src/pipeline';
 import type { Plan } from '../../src/plan';
 import { loadTables } from '../../src/tables/bundled';
+import { cutWith, tools } from '../helpers/for-tool';
 
 const tables = loadTables();
 const planOf = (text: string): Plan => {
@@ -12,7 +13,8 @@ const planOf = (text: string): Plan => {
   if (!job) throw new Error(findings.map(({ message }) => message).join('\n'));
   return planJob(job, tables, findings).plan;
 };
-const plan = planOf(readFileSync('templates/tapered-two-runs.yaml', 'utf8'));
+const starter = readFileSync('templates/tapered-two-runs.yaml', 'utf8');
+const plan = planOf(starter);
 
 /** Lines below a heading, down to the next empty line. */
 const section = (text: string, heading: string): string[] => (text.split(`\n${heading}`)[1] ?? '').split('\n\n')[0]?.split('\n').slice(1) ?? [];
@@ -79,5 +81,46 @@ describe('the plan as a table', () => {
   it('a plan without sections still prints', () => {
     const bare: Plan = { ...plan, sheet: null, bend: null, effort: null, stations: [], spine: null, backings: [], blank: null };
     expect(printPlan(bare, 'mm', false, 80).trim()).toBe(plan.title);
+  });
+});
+
+describe('the plan of a machine’s job', () => {
+  const rowsUnder = (text: string, heading: string): string[][] => section(text, heading).slice(1).map((line) => line.trim().split(/\s{2,}/u));
+  const mm = (value: number): string => `${value.toFixed(2)} mm`;
+
+  it('has a router’s grooves, and pilots deeper by them', () => {
+    const routed = planOf(cutWith('router')(starter));
+    const text = printPlan(routed, 'mm', false, Infinity);
+    if (routed.cut?.with !== 'router') throw new Error('not a router’s plan');
+    const { grooves, grooveDepth, bit } = routed.cut;
+    expect(rowsUnder(text, 'Grooves')).toEqual(grooves.map(({ holds, low, high, open }) => [holds, mm(low), mm(high), open === 'from' ? 'end A' : open === 'to' ? 'end B' : 'none']));
+    expect(text).toContain(`straight bit, not in the drawings  ${mm(bit)}`);
+    const rows = section(text, 'Stations').slice(1);
+    routed.stations.forEach((station, index) => expect(rows[index]).toContain(`${station.screws[0]?.pilotDrill}, ${mm((station.screws[0]?.pilotDepth ?? NaN) + grooveDepth)} deep`));
+    expect(text).toContain('no gloves near the bit');
+    expect(text).not.toContain('bevel');
+  });
+
+  it('has a laser’s layers, slots and dowels', () => {
+    const burnt = planOf(cutWith('laser')(starter));
+    const text = printPlan(burnt, 'mm', false, Infinity);
+    if (burnt.cut?.with !== 'laser') throw new Error('not a laser’s plan');
+    const { boards, kerf } = burnt.cut;
+    const stations = boards.slice(0, burnt.stations.length);
+    expect(rowsUnder(text, 'Layers')).toEqual(stations.flatMap(({ name, layers }) => layers.map((layer, index) => [`${name}-${index + 1}`, mm(layer.low), mm(layer.radius), layer.contact === 'from' ? 'to end A' : 'to end B', mm(layer.farRadius)])));
+    expect(rowsUnder(text, 'Slots')).toEqual(boards.flatMap(({ name, slots }) => slots.map(({ low, high, offset, width, open }) => [name, mm(low), mm(high), mm(offset), mm(width), open === 'from' ? 'end A' : open === 'to' ? 'end B' : 'none'])));
+    expect(rowsUnder(text, 'Dowel')).toEqual(boards.flatMap(({ name, dowels }) => dowels.map(({ offset, depth, diameter }) => [name, mm(offset), mm(depth), mm(diameter)])));
+    expect(text.split('\n').find((line) => line.includes('kerf, in the drawings already'))?.trim().endsWith(`  ${mm(kerf)}`)).toBe(true);
+    expect(text).toContain('never cut PVC');
+  });
+
+  it('a jigsaw’s says nothing of either', () => {
+    expect(printPlan(plan, 'mm', false, Infinity)).not.toMatch(/groove|slot|kerf|dowel|laser|router/iu);
+  });
+
+  it.each(Object.keys(tools) as (keyof typeof tools)[])('fits narrow terminals and loses nothing: %s', (tool) => {
+    const cut = planOf(cutWith(tool)(starter));
+    const words = (text: string): string[] => [...new Set(text.split(/\s+/u))].sort();
+    expect(words(printPlan(cut, 'mm', false, 60))).toEqual(words(printPlan(cut, 'mm', false, Infinity)));
   });
 });

@@ -176,7 +176,7 @@ describe.each(starters)('%s cut with a laser', (name) => {
   it('has the thickness of one layer where board is bought, and of the stack where it is built', () => {
     const each = planned.layout ? planned.layout.spine.thickness / cut.layers.spine : NaN;
     expect(text).toContain(`MDF 6 mm, ${each} mm thick as reckoned here`);
-    expect(text).toContain(`spine ${cut.layers.spine} layers of ${each} mm, ${spine.thickness} mm in all`);
+    expect(text).toContain(`spine ${cut.layers.spine} layers of MDF ${each} mm, ${spine.thickness} mm in all`);
   });
 });
 

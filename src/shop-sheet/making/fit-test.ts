@@ -15,7 +15,7 @@ export function fitStep(shop: Shop): Step[] {
   const laser = cut.with === 'laser';
   const fits = [...new Set([-1, 0, 1].map((step) => labelLength(Math.max(0, cut.fit + step * shop.tables.tools.fitStep), job.units)))];
   const [opening, openings] = laser ? ['slot', 'slots'] : ['groove', 'grooves'];
-  const enters = laser ? `the tongue${layout.layers.stations > 1 ? ', glued up' : ''}` : 'an offcut of the stations’ board';
+  const enters = laser ? layout.layers.stations > 1 ? 'the tongue, glued up,' : 'the tongue' : 'an offcut of the stations’ board';
   return [
     {
       id: 'fit',
@@ -23,12 +23,12 @@ export function fitStep(shop: Shop): Step[] {
       content: [
         list(
           ...(laser
-            ? [`Cut fit-test${tongues.length > 0 ? ` and ${tongues.join(', ')}` : ''} from the boards of this job, with the settings you will cut all of it with.${tongues.length > 1 ? ' Glue the tongue’s layers flush, as the stations will be: thin glue, clamped, dry.' : ''}`]
-            : ['Cut fit-test from the spine’s board, with the bit you will cut all of it with.']),
+            ? [`Cut fit-test${tongues.length > 0 ? ` and ${tongues.join(', ')}` : ''} from an offcut of the job’s board, by their own drawings in “parts”, with the settings you will cut all of it with.${tongues.length > 1 ? ' Glue the tongue’s layers flush, as the stations will be: thin glue, clamped, dry.' : ''}`]
+            : ['Cut fit-test from an offcut of the spine’s board, by its own drawing in “parts”, with the bit you will cut all of it with.']),
           size(shop, tongues[0] ?? strip.id),
-          `Its ${fits.length < 3 ? '' : 'three '}${openings} are lettered with how much wider each is than the stations are thick: ${fits.join(', ')}. Try ${enters} in each, from the narrowest: the right ${opening} takes it by the push of a hand${laser ? ', up to the shoulders,' : ' to the floor'} and holds it upright without shake.`,
+          `The strip’s ${openings} are lettered with how much wider each is than the stations are thick: ${fits.join(', ')}. Try ${enters} in each, from the narrowest: the right ${opening} takes it by the push of a hand${laser ? ', up to the shoulders,' : ' to the floor'} and holds it upright without shake.`,
           ...(laser ? [] : [[`Measure the depth of the grooves: ${shop.say.length(shop.joints.with === 'router' ? shop.joints.depth : 0)}. If it differs, set the bit’s height again.`]]),
-          ['If that is not the ', html('strong', {}, labelLength(cut.fit, job.units)), ` one, write its number as fit in the job’s cut block, and make all files again: only then cut the rest.`],
+          ['If that is not the ', html('strong', {}, labelLength(cut.fit, job.units)), ` one, write its number as fit in the job’s cut block, and make all files again: only then cut the boards, and leave the test pieces out there.`],
         ),
       ],
     },
@@ -44,5 +44,5 @@ function size(shop: Shop, id: string): HtmlNode {
   if (job.cut.with === 'laser') {
     return `Measure ${id} across: it should come out ${say.thickness(wide)} wide. If it is wider, the kerf in the job is too large by as much; if it is narrower, too small by as much. Correct it and cut again.`;
   }
-  return `Measure it: ${say.thickness(Math.max(wide, high))} × ${say.thickness(Math.min(wide, high))}. If both sizes are off by the same amount, the bit is not of the diameter the program reckons with: correct that at the machine.`;
+  return `Measure the strip: ${say.thickness(Math.max(wide, high))} × ${say.thickness(Math.min(wide, high))}. If both sizes are off by the same amount, the bit is not of the diameter the program reckons with: correct that at the machine.`;
 }

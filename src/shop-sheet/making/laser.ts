@@ -21,7 +21,7 @@ export function laserSteps(shop: Shop, cut: LaserCut, joints: LaserJoints): Step
 }
 
 function cutStep({ say, board }: Shop, { kerf }: LaserCut): HtmlNode[] {
-  const through = [...new Map(Object.values(board).map(({ name, thickness }) => [name, `${name}, ${say.thickness(thickness)}`])).values()].join('; ');
+  const through = [...new Map(Object.values(board).map(({ name, thickness }) => [name, `${name}, taken as ${say.thickness(thickness)} thick`])).values()].join('; ');
   return [
     list(
       `Cut the drawings of the folder “boards”, or single parts from “parts”, on the line: the kerf of ${say.exact(kerf)} is in them, so turn off any correction for it at the machine.`,
@@ -45,7 +45,7 @@ function stackStep(shop: Shop, joints: LaserJoints): HtmlNode[] {
         ? [
             [
               html('strong', {}, 'Spine. '),
-              `spine-1 is the front, spine-${layers.spine} the back. Turn spine-${layers.spine} over about its length, so that its lettering and countersink marks lie outside, on the back, ends A and B staying where they are: its shape is the same both ways. Glue thin and even, none in the slots. Line the layers up by two bolts or drill shanks, ${screw.clearanceDrill}, through two screw holes far apart, one near each end${hasTabs(shop) ? ', and by the slots, with a dry station’s tab in one' : ''}; long edges flush. Clamp flat between two boards, wax or paper against the glue; draw the shanks before it sets, wipe the slots clean.`,
+              `spine-1 is the front, its lettering outside; spine-${layers.spine} the back. All ends A together. Turn spine-${layers.spine} over about its length, so that its lettering and countersink marks lie outside, on the back: its shape is the same both ways. Glue thin and even, none in the slots. Line the layers up by two bolts or drill shanks, ${screw.clearanceDrill}, through two screw holes far apart, one near each end${hasTabs(shop) ? ', and by the slots, with a dry station’s tab in one' : ''}; long edges flush. Clamp flat between two boards, wax or paper against the glue; draw the shanks before it sets, wipe the slots clean.`,
             ],
           ]
         : []),
@@ -87,7 +87,8 @@ function drillStep(shop: Shop): HtmlNode[] {
     list(
       'Screw and clamp holes come from the laser: nothing to drill through the spine.',
       countersinks(shop),
-      pilots(shop, `Stand every station dry in the front of the spine${hasTabs(shop) ? ', tabs through their slots, shoulders tight against the front face' : ''}, and every backing station in the back${hasTabs(shop) ? ', its tabs from behind' : ''}; clamp them.`),
+      `Stand every station dry in the front of the spine${hasTabs(shop) ? ', tabs through their slots, shoulders tight against the front face' : ''}, and every backing station in the back${hasTabs(shop) ? ', its tabs from behind' : ''}; clamp them.`,
+      pilots(shop),
       ...(layout.layers.stations > 1 ? [`The pilots run ${even ? 'along the glue line between the two middle layers' : 'in the middle layer'}: clamp the stack across its faces while you drill and while you drive the screws.`] : []),
     ),
     caution('Clamp what you drill. No gloves near a turning spindle. Eye protection on.'),

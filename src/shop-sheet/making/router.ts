@@ -21,7 +21,7 @@ export function routerSteps(shop: Shop, cut: RouterCut, joints: RouterJoints): S
 
 function cutStep({ say, layout, board, screw, tables, plan }: Shop, { bit, bridges }: RouterCut, { depth, grooves }: RouterJoints): HtmlNode[] {
   const { bridgeLength, bridgeHeight } = tables.tools;
-  const through = [...new Map(Object.values(board).map(({ name, thickness }) => [name, `${name}, ${say.thickness(thickness)}`])).values()].join('; ');
+  const through = [...new Map(Object.values(board).map(({ name, thickness }) => [name, `${name}, taken as ${say.thickness(thickness)} thick`])).values()].join('; ');
   const openings = grooves.filter(({ open }) => open !== null).length;
   const heads = plan.spine?.screwHoles.filter(({ side }) => side === 'back').length ?? 0;
   return [
@@ -50,8 +50,9 @@ function drillStep(shop: Shop, { bit }: RouterCut): HtmlNode[] {
         : `The ${holes} clearance holes of the spine, ${screw.clearanceDrill}, come from the machine: check them with a screw.`,
       ...(hole ? [hole.diameter < bit ? `Drill the ${count(layout.clampHoles.length, 'clamp hole')}, ${say.tool(hole.diameter)}.` : `The ${count(layout.clampHoles.length, 'clamp hole')}, ${say.tool(hole.diameter)}, come from the machine: break the edges.`] : []),
       countersinks(shop),
-      pilots(shop, 'Stations: stand each dry in its groove, on the floor of it, its two ends flush with the spine’s long edges at its contact face, and clamp it there.'),
-      pilots(shop, 'Backing stations: no groove shows their place. Draw their A-side faces square across the back of the spine by their table, hold each there with both ends flush with the spine’s edges at its narrower face, and clamp it: the screw holes then lie on the middle of its edge.'),
+      'Stations: stand each dry in its groove, on the floor of it, its two ends flush with the spine’s long edges at its contact face, and clamp it there.',
+      'Backing stations: no groove shows their place. Draw their A-side faces square across the back of the spine by their table, hold each there with both ends flush with the spine’s edges at its narrower face, and clamp it: the screw holes then lie on the middle of its edge.',
+      pilots(shop),
     ),
     caution('Clamp what you drill. No gloves near a turning spindle. Eye protection on.'),
   ];
