@@ -1,7 +1,7 @@
 import { findBoard } from '../tables/look-up';
 import type { Sheet } from '../sheets/sheet';
 import { html, type HtmlElement } from '../write/html';
-import { alike, pieceRow } from './cut-list';
+import { alike, pieceNames, pieceRow } from './cut-list';
 import { drawBoard } from './board-drawing';
 import { isHatched } from './jigsaw-marks';
 import { paragraph, table } from './pieces';
@@ -48,7 +48,7 @@ function boardFigure(shop: Shop, sheet: Sheet): HtmlElement {
     'div',
     { class: narrow ? 'board beside' : 'board' },
     html('figure', {}, svg, caption),
-    table(`Cut from ${name}`, ['Piece', 'What', 'Quantity'], rows.map(({ names, what, size: measures }) => [names.join(', '), `${what}, ${measures}`, String(names.length)])),
+    table(`Cut from ${name}`, ['Piece', 'What', 'Quantity'], rows.map(({ names, what, size: measures }) => [pieceNames(names), `${what}, ${measures}`, String(names.length)])),
   );
 }
 

@@ -4,7 +4,7 @@ import { findBoard } from '../tables/look-up';
 import type { Part } from '../parts/part';
 import { radiusAtCentre } from '../base/cone';
 import { outlineOf } from '../sheets/outline';
-import { html, type HtmlElement } from '../write/html';
+import { html, type HtmlElement, type HtmlNode } from '../write/html';
 import { list, paragraph, table } from './pieces';
 import type { Shop } from './shop';
 
@@ -21,8 +21,13 @@ export function cutList(shop: Shop): HtmlElement {
   return table(
     'Cut list',
     ['Piece', 'What', 'Size', 'Board', 'Quantity'],
-    alike(shop.parts.map((part) => pieceRow(shop, part))).map(({ names, what, size, board }) => [names.join(', '), what, size, oneLine(board), String(names.length)]),
+    alike(shop.parts.map((part) => pieceRow(shop, part))).map(({ names, what, size, board }) => [pieceNames(names), what, size, oneLine(board), String(names.length)]),
   );
+}
+
+/** Names in a row; none is broken at its own hyphen. */
+export function pieceNames(names: readonly string[]): HtmlNode[] {
+  return names.flatMap((name, index): HtmlNode[] => [index > 0 ? ', ' : '', name.includes(' ') ? name : html('span', { class: 'whole' }, name)]);
 }
 
 /** A board's name with its unit on the number’s line: `MDF 6 mm`. */

@@ -18,7 +18,7 @@ export interface Measures {
   readonly thickness: (mm: number) => string;
   /** A hole's diameter as its tool is sold: whole 0.1 mm, or the nearest 1/16 in. */
   readonly tool: (mm: number) => string;
-  /** A diameter or width that has to be met as it is, whatever it is sold by: 0.01 mm; thousandths of an inch, with mm. */
+  /** A diameter or width that has to be met as it is, whatever it is sold by: 0.01 mm; a fraction of an inch where it is one, else thousandths, with mm. */
   readonly exact: (mm: number) => string;
   readonly force: (newton: number) => string;
   readonly angle: (radians: number) => string;
@@ -33,7 +33,7 @@ export function measuresIn(units: SheetUnits): Measures {
     atLeast: (mm) => choose(`${roundUp(mm, 1)}${JOIN}mm`, `${toFractionalInches(roundUp(mm, MM_PER_INCH / 16), 16).text}${JOIN}in`),
     thickness: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in`),
     tool: (mm) => choose(`${trimmed(mm, 1)}${JOIN}mm`, `${toFractionalInches(mm, 16).text}${JOIN}in`),
-    exact: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in${units === 'in' ? ` (${trimmed(mm, 2)}${JOIN}mm)` : ''}`),
+    exact: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, exactInches(mm, units)),
     force: (newton) => choose(`${newton.toFixed(0)}${JOIN}N (${(newton / NEWTON_PER_KILOGRAM).toFixed(0)}${JOIN}kg)`, `${(newton / NEWTONS_PER_POUND).toFixed(0)}${JOIN}lbf`),
     angle: (radians) => degrees(toDegrees(radians)),
   };
@@ -51,6 +51,16 @@ export function inches(mm: number): string {
   if (Number(rest) === 0) return `${text}${JOIN}in`;
   return `${text}${JOIN}in${JOIN}(${rest.startsWith('-') ? rest.replace('-', '−') : `+${rest}`})`;
 }
+
+/** `3/16 in`, or `0.236 in (6 mm)` where no fraction is it and nothing else says the mm. */
+function exactInches(mm: number, units: SheetUnits): string {
+  const { text, leftover } = toFractionalInches(mm, 64);
+  if (Math.abs(leftover) < SAME) return `${text}${JOIN}in`;
+  return `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in${units === 'in' ? ` (${trimmed(mm, 2)}${JOIN}mm)` : ''}`;
+}
+
+/** Two sizes are one, mm. */
+const SAME = 1e-3;
 
 /** `97.3°`. */
 export function degrees(value: number): string {

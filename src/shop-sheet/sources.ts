@@ -1,3 +1,5 @@
+import type { Cut } from '../job/job';
+import type { Tables } from '../tables/tables';
 import { html, type HtmlElement } from '../write/html';
 import { metric } from './measures';
 import { list, paragraph, table } from './pieces';
@@ -37,9 +39,9 @@ function ruleTable({ job, tables }: Shop): HtmlElement {
     'Rules of the shop: common practice, unless the job says otherwise',
     ['Rule', 'Value'],
     [
-      ['hand force aimed for', `${job.effort.handForce} N`],
+      ['hand force aimed for', newtons(job.effort.handForce)],
       ['safety factor against tipping', String(job.effort.safety)],
-      ['force one clamp is trusted with', `${job.clamps.rating} N`],
+      ['force one clamp is trusted with', newtons(job.clamps.rating)],
       ['wood left round a clamp hole', metric(job.clamps.wood)],
       ['wood left over a screw’s tip', metric(job.screws.cover)],
       ['longest clear span between stations', metric(job.stations.maxSpan)],
@@ -47,8 +49,36 @@ function ruleTable({ job, tables }: Shop): HtmlElement {
       ['most bow of the spine between its supports', `${rules.maxBow} mm`],
       ['least bite of a screw', `${rules.minBiteDiameters} diameters`],
       ['pilot deeper than the screw reaches by', metric(rules.pilotExtraDepth)],
+      ...toolRules(job.cut, tables),
     ],
   );
+}
+
+function newtons(force: number): string {
+  return `${Number(force.toFixed(1))} N`;
+}
+
+/** Those of the machine, where one cuts. */
+function toolRules(cut: Cut, { tools }: Tables): string[][] {
+  const mm = (length: number): string => `${Number(length.toFixed(3))} mm`;
+  const joint = ['wood left between joints, holes, screws and edges', mm(tools.jointWood)];
+  if (cut.with === 'router') {
+    return [
+      ['straight bit', mm(cut.bit)],
+      ['depth of a groove', cut.groove === null ? `${tools.grooveShare.toFixed(2)} of the spine’s thickness` : mm(cut.groove)],
+      ['groove wider than the board in it by', mm(cut.fit)],
+      joint,
+    ];
+  }
+  if (cut.with === 'laser') {
+    return [
+      ['kerf', mm(cut.kerf)],
+      ['slot wider than the tab in it by', mm(cut.fit)],
+      ['thin boards stacked up to', cut.layers === null ? mm(tools.stackTo) : `${cut.layers}, as the job says`],
+      joint,
+    ];
+  }
+  return [];
 }
 
 function assumptions({ bend }: Shop): HtmlElement {

@@ -6,6 +6,7 @@ import type { Planned } from '../../src/pipeline';
 import { layOutSheets } from '../../src/sheets';
 import { hatchNarrowWaste } from '../../src/sheets/hatch';
 import { writeShopSheet } from '../../src/shop-sheet';
+import { measuresIn } from '../../src/shop-sheet/measures';
 import { cutWith, tools } from '../helpers/for-tool';
 import { planStarter, starters, tables } from '../helpers/starters';
 
@@ -36,7 +37,7 @@ function pageOf(starter: string, tool: keyof typeof tools, change: (text: string
     text: textOf(document),
     rows: (caption) => {
       const table = elements(document, 'table').find((one) => textOf(elements(one, 'caption')[0] as Tree.Node).startsWith(caption));
-      return table ? elements(elements(table, 'tbody')[0] as Tree.Node, 'tr').map((row) => childrenOf(row).filter(({ nodeName }) => nodeName !== '#text').map((cell) => textOf(childrenOf(cell)[0] ?? cell))) : [];
+      return table ? elements(elements(table, 'tbody')[0] as Tree.Node, 'tr').map((row) => childrenOf(row).filter(({ nodeName }) => nodeName !== '#text').map((cell) => childrenOf(cell).filter(({ nodeName }) => nodeName !== 'small').map(textOf).join(''))) : [];
     },
     steps: elements(document, 'div')
       .filter(({ attrs }) => attrs.some(({ value }) => value.startsWith('step-')))
@@ -135,7 +136,7 @@ describe.each(starters)('%s cut with a laser', (name) => {
     for (const board of cut.boards) {
       const row = dowels.find(([holds]) => holds === board.name);
       const [dowel] = board.dowels;
-      if (dowel) expect(row?.slice(1)).toEqual([`±${mm(Math.abs(dowel.offset))}`, mm(dowel.depth), `${dowel.diameter} mm`, mm((board.layers.at(-1)?.high ?? 0) - (board.layers[0]?.low ?? 0))]);
+      if (dowel) expect(row?.slice(1)).toEqual([`±${mm(Math.abs(dowel.offset))}`, mm(dowel.depth), `${Number(dowel.diameter.toFixed(2))} mm`, mm((board.layers.at(-1)?.high ?? 0) - (board.layers[0]?.low ?? 0))]);
       else expect(row).toBeUndefined();
     }
     const bought = [...text.matchAll(/(\d+) dowels or bolts/gu)].reduce((sum, [, number]) => sum + Number(number), 0);
@@ -186,6 +187,7 @@ describe('other ways to cut', () => {
     expect(titles(page).some((title) => title.includes('Glue'))).toBe(false);
     expect(page.rows('Layers')).toEqual([]);
     expect(page.rows('Dowel')).toEqual([]);
+    expect(page.text).not.toMatch(/layer/u);
     expect(page.rows('Stations').map((row) => row[4])).toEqual(page.plan.stations.map(({ radius }) => mm(radius)));
   });
 
@@ -207,6 +209,22 @@ describe('other ways to cut', () => {
     const kind = tables.screws.find(({ id }) => id === size);
     expect(kind).not.toEqual(tables.screws.find(({ system }) => system === kind?.system));
     expect(text).toContain(`pilot drill ${kind?.pilotDrill},`);
+  });
+
+  it.each(['router', 'laser'] as const)('with ears, a %s’s maker draws the lines A and B that the machine does not', (tool) => {
+    const { planned } = pageOf('tapered-two-runs', tool);
+    if (!planned.layout || !planned.plan.spine) throw new Error('cannot be built');
+    const eared = { ...planned, layout: { ...planned.layout, spine: { ...planned.layout.spine, ears: 90 } } };
+    const said = (one: Planned): string => textOf(parse(writeShopSheet(one, drawPieces(planned, tables), [], tables, { units: 'mm' })));
+    expect(said(eared)).toContain(`Draw line A square across the front of the spine, 90.0 mm from its A end, and line B, ${mm(planned.plan.spine.length)} further`);
+    expect(said(planned)).not.toContain('Draw line A');
+  });
+
+  it('diameters to be met are fractions of an inch where they are, else thousandths with mm', () => {
+    const { exact } = measuresIn('in');
+    const said = (mm: number): string => exact(mm).replaceAll('\u00a0', ' ');
+    expect([said(6.35), said(4.7625), said(6), said(0.2)]).toEqual(['1/4 in', '3/16 in', '0.236 in (6 mm)', '0.008 in (0.2 mm)']);
+    expect(measuresIn('both').exact(6).replaceAll('\u00a0', ' ')).toBe('6 mm / 0.236 in');
   });
 
   it('every finding has its step', () => {

@@ -1,3 +1,4 @@
+import { fitsToTry } from '../../parts/fit-test';
 import { labelLength } from '../../parts/lengths';
 import { html, type HtmlNode } from '../../write/html';
 import { extentOf } from '../cut-list';
@@ -13,7 +14,7 @@ export function fitStep(shop: Shop): Step[] {
   if (!strip || cut.with === 'jigsaw') return [];
   const tongues = parts.filter(({ id }) => id.startsWith('fit-tongue-')).map(({ id }) => id);
   const laser = cut.with === 'laser';
-  const fits = [...new Set([-1, 0, 1].map((step) => labelLength(Math.max(0, cut.fit + step * shop.tables.tools.fitStep), job.units)))];
+  const fits = fitsToTry(cut.fit, shop.tables.tools.fitStep).map((fit) => labelLength(fit, job.units));
   const [opening, openings] = laser ? ['slot', 'slots'] : ['groove', 'grooves'];
   const enters = laser ? layout.layers.stations > 1 ? 'the tongue, glued up,' : 'the tongue' : 'an offcut of the stations’ board';
   return [
@@ -42,7 +43,7 @@ function size(shop: Shop, id: string): HtmlNode {
   if (!part) return '';
   const { wide, high } = extentOf(shop, part);
   if (job.cut.with === 'laser') {
-    return `Measure ${id} across: it should come out ${say.thickness(wide)} wide. If it is wider, the kerf in the job is too large by as much; if it is narrower, too small by as much. Correct it and cut again.`;
+    return `Measure ${id} across: it should come out ${say.exact(wide)} wide. If it is wider, the kerf in the job is too large by as much; if it is narrower, too small by as much. Correct it and cut again.`;
   }
-  return `Measure the strip: ${say.thickness(Math.max(wide, high))} × ${say.thickness(Math.min(wide, high))}. If both sizes are off by the same amount, the bit is not of the diameter the program reckons with: correct that at the machine.`;
+  return `Measure the strip: ${say.exact(Math.max(wide, high))} × ${say.exact(Math.min(wide, high))}. If both sizes are off by the same amount, the bit is not of the diameter the program reckons with: correct that at the machine.`;
 }

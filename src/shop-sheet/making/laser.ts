@@ -20,14 +20,15 @@ export function laserSteps(shop: Shop, cut: LaserCut, joints: LaserJoints): Step
   ];
 }
 
-function cutStep({ say, board }: Shop, { kerf }: LaserCut): HtmlNode[] {
+function cutStep(shop: Shop, { kerf }: LaserCut): HtmlNode[] {
+  const { say, board } = shop;
   const through = [...new Map(Object.values(board).map(({ name, thickness }) => [name, `${name}, taken as ${say.thickness(thickness)} thick`])).values()].join('; ');
   return [
     list(
       `Cut the drawings of the folder “boards”, or single parts from “parts”, on the line: the kerf of ${say.exact(kerf)} is in them, so turn off any correction for it at the machine.`,
       'The order is the files’ own, inside before outside: lettering and marks at low power, then holes and slots, outlines last. operations.csv lists them part by part.',
       `Cut through: ${through}. Countersink circles are marks only: countersinks are made by hand.`,
-      'Keep the pieces in the order of their names as they come off: layers of one station differ by less than the eye sees.',
+      ...(isStacked(shop) ? ['Keep the pieces in the order of their names as they come off: layers of one station differ by less than the eye sees.'] : []),
     ),
     caution('Laser: working extraction, for the smoke of glued board carries formaldehyde; never leave it while it cuts; a fire extinguisher at hand; lid shut and interlocks on. Never cut PVC or board of unknown coating. The machine’s own manual and the rules of your workplace come first.'),
     caution('MDF dust harms the lungs: a dust mask rated for fine dust when you sand, file or drill.'),
@@ -99,7 +100,8 @@ function assembleStep(shop: Shop, { boards }: LaserJoints): HtmlNode[] {
   const { bend, layout } = shop;
   const taper = bend.form.halfAngle !== 0;
   const glued = gluedBoards(shop);
-  const facing = taper ? `contact faces toward end ${layout.stations[0]?.contact === 'from' ? 'A' : 'B'}, layer 1 nearest end A` : 'layer 1 nearest end A';
+  const contact = taper ? `contact faces toward end ${layout.stations[0]?.contact === 'from' ? 'A' : 'B'}` : 'either face toward A';
+  const facing = taper && layout.layers.stations > 1 ? `${contact}, layer 1 nearest end A` : contact;
   const notched = boards.filter(({ slots }) => slots.some(({ open }) => open !== null)).map(({ name }) => name);
   const tabless = boards.filter(({ tabs }) => tabs.length === 0).map(({ name }) => name);
   return [
@@ -114,7 +116,7 @@ function assembleStep(shop: Shop, { boards }: LaserJoints): HtmlNode[] {
       ...(glued.length > 0 ? [`Glue the whole edge of ${glued.join(', ')}: room for one screw only.`] : []),
       hasTabs(shop) || glued.length > 0 ? 'The screws hold the form, the tabs place it: leave no screw out. Let the glue cure before pulling.' : 'The screws hold the form: leave none out.',
       ...endLines(shop),
-      `Check with a straight-edge laid along the round edges: it touches every station${taper ? ', each layer at its contact face' : ''}.`,
+      `Check with a straight-edge laid along the round edges: it touches every station${taper ? `, ${layout.layers.stations > 1 ? 'each layer ' : ''}at its contact face` : ''}.`,
     ),
   ];
 }
