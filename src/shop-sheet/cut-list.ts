@@ -30,9 +30,12 @@ export function pieceNames(names: readonly string[]): HtmlNode[] {
   return names.flatMap((name, index): HtmlNode[] => [index > 0 ? ', ' : '', name.includes(' ') ? name : html('span', { class: 'whole' }, name)]);
 }
 
-/** A board's name with its unit on the number’s line: `MDF 6 mm`. */
+/** Board names up to so many letters take no more than their column's head. */
+const SHORT = 12;
+
+/** A short board name on one line, so that each row is one; a long one at least with its unit on the number's. */
 function oneLine(name: string): string {
-  return name.replaceAll(/ (?=(?:mm|in)\b)/gu, '\u00a0');
+  return name.replaceAll(name.length <= SHORT ? ' ' : / (?=(?:mm|in)\b)/gu, '\u00a0');
 }
 
 /** Rows of pieces that differ in nothing but their names as one. */

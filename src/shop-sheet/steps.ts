@@ -33,7 +33,10 @@ const STEP_OF_CODE: Readonly<Record<string, StepId>> = {
   twist: 'check',
   'board-not-measured': 'fit',
   'fit-tighter-than-beam': 'fit',
+  'loose-fit': 'fit',
+  'dowels-thinner': 'stack',
   'no-room-for-dowels': 'stack',
+  'screws-in-glue-line': 'drill',
   'no-room-for-tabs': 'assemble',
   'smaller-than-bit': 'drill',
 };

@@ -39,10 +39,14 @@ function pageOf(starter: string, tool: keyof typeof tools, change: (text: string
       const table = elements(document, 'table').find((one) => textOf(elements(one, 'caption')[0] as Tree.Node).startsWith(caption));
       return table ? elements(elements(table, 'tbody')[0] as Tree.Node, 'tr').map((row) => childrenOf(row).filter(({ nodeName }) => nodeName !== '#text').map((cell) => childrenOf(cell).filter(({ nodeName }) => nodeName !== 'small').map(textOf).join(''))) : [];
     },
-    steps: elements(document, 'div')
-      .filter(({ attrs }) => attrs.some(({ value }) => value.startsWith('step-')))
-      .map((step) => [textOf(elements(step, 'h3')[0] as Tree.Node), textOf(step)] as const),
+    steps: stepsOf(document),
   };
+}
+
+function stepsOf(document: Tree.Node): (readonly [string, string])[] {
+  return elements(document, 'div')
+    .filter(({ attrs }) => attrs.some(({ value }) => value.startsWith('step-')))
+    .map((one) => [textOf(elements(one, 'h3')[0] as Tree.Node), textOf(one)] as const);
 }
 
 const titles = ({ steps }: Page): string[] => steps.map(([title]) => title);
@@ -225,6 +229,15 @@ describe('other ways to cut', () => {
     const said = (mm: number): string => exact(mm).replaceAll('\u00a0', ' ');
     expect([said(6.35), said(4.7625), said(6), said(0.2)]).toEqual(['1/4 in', '3/16 in', '0.236 in (6 mm)', '0.008 in (0.2 mm)']);
     expect(measuresIn('both').exact(6).replaceAll('\u00a0', ' ')).toBe('6 mm / 0.236 in');
+  });
+
+  it('what was found about joints stands at the step it matters in', () => {
+    const page = pageOf('tapered-two-runs', 'laser');
+    const findings = ([['board-not-measured', 'Try the fit'], ['loose-fit', 'Try the fit'], ['dowels-thinner', 'Glue'], ['screws-in-glue-line', 'drill'], ['no-room-for-tabs', 'Assemble'], ['thick-for-laser', 'Cut']] as const).map(([code, where]) => ({ code, where, message: `found: ${code}` }));
+    const planned = { ...page.planned, plan: { ...page.plan, findings: findings.map(({ code, message }) => ({ level: 'note' as const, code, path: code === 'board-not-measured' || code === 'thick-for-laser' ? 'board' : 'cut', message, hint: 'none' })) } };
+    const document = parse(writeShopSheet(planned, drawPieces(page.planned, tables), [], tables));
+    const said = stepsOf(document);
+    for (const { where, message } of findings) expect(said.filter(([, words]) => words.includes(message)).map(([title]) => title)).toEqual([expect.stringContaining(where)]);
   });
 
   it('every finding has its step', () => {
