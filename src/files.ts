@@ -4,11 +4,10 @@ import { InternalError } from './base/errors';
 import { hasErrors } from './base/findings';
 import { formatLength, type LengthUnit } from './base/units';
 import { writeTemplates } from './paper/pdf';
-import { drawPieces } from './pieces';
+import { drawPieces, layOutPieces } from './pieces';
 import type { Planned } from './pipeline';
 import { planText } from './plan-text';
-import { layOutSheets, type Watch } from './sheets';
-import { hatchNarrowWaste } from './sheets/hatch';
+import type { Watch } from './sheets';
 import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
 import { findBoard } from './tables/look-up';
 import type { Tables } from './tables/tables';
@@ -29,7 +28,7 @@ export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Arr
   const colours = coloursFor(job.cut.colours);
   const parts = drawPieces(planned, tables);
   const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
-  const boards = layOutSheets(parts, tables, { offcuts: job.offcuts, ...job.cut }, watch).map((board) => (job.cut.with === 'jigsaw' ? hatchNarrowWaste(board, parts, tables.tools.narrowWaste, tables.tools.hatchSpacing) : board));
+  const boards = layOutPieces(parts, planned, tables, watch);
   const drawings = [
     ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
     ...boards.map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),
@@ -47,7 +46,7 @@ export async function makeFiles(planned: Planned, tables: Tables, font: Uint8Arr
     ]),
     { path: 'shop-sheet.html', content: writeShopSheet(planned, parts, boards, tables, options), mime: 'text/html' },
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
-    ...writeOperations(operationRows(parts, job.cut, joints, tables.tools)),
+    ...writeOperations(operationRows(parts, job.cut, layout, joints, tables.tools)),
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
 }

@@ -23,7 +23,7 @@ export function readCut(reader: Reader, { tools, rules }: Tables): Cut {
   if (isBlock(reader.at(['cut']))) refuseOthers(reader, tool);
   const length = (key: string, min: number, max: number): number | undefined => reader.length(['cut', key], { min, max });
   const spacing = (gap: number, border: number): Pick<Cut, 'gap' | 'border' | 'colours'> => ({
-    gap: length('gap', 0, 100) ?? gap,
+    gap: length('gap', tools.leastGap, 100) ?? gap,
     border: length('border', 0, 200) ?? border,
     colours: readColours(reader),
   });
@@ -39,7 +39,7 @@ export function readCut(reader: Reader, { tools, rules }: Tables): Cut {
       return { with: tool, bit, groove: length('groove', 0.5, 50) ?? null, fit: fit ?? tools.routerFit, bridges: reader.at(['cut', 'bridges']) === true, ...spaced };
     }
     case 'laser': {
-      const kerf = length('kerf', 0, 2) ?? tools.kerf;
+      const kerf = readKerf(reader, tools.kerfLeast) ?? tools.kerf;
       const spaced = spacing(tools.laserGap, tools.laserBorder);
       if (spaced.gap < kerf) refuseGap(reader, 'cut.gap', spaced.gap, kerf, 'the beam cuts all round each part');
       return { with: tool, kerf, fit: fit ?? tools.laserFit, layers: readLayers(reader), dowel: length('dowel', tools.dowelLeast, 25) ?? tools.dowel, ...spaced };
@@ -54,6 +54,13 @@ function leastGap(bit: number, overrun: number): number {
 
 function refuseGap(reader: Reader, path: string, gap: number, least: number, why: string): void {
   reader.refuse('gap-too-narrow', path.split('.'), `${path} is ${reader.print(gap)}: ${why}`, 'leave more between the parts', reader.print(gap), `at least ${reader.print(least)}`);
+}
+
+/** A width a beam can have, or 0. */
+function readKerf(reader: Reader, least: number): number | undefined {
+  const kerf = reader.length(['cut', 'kerf'], { min: 0, max: 2 });
+  if (kerf === undefined || kerf === 0 || kerf >= least) return kerf;
+  return reader.refuse('out-of-range', ['cut', 'kerf'], `cut.kerf is ${reader.print(kerf)}: no beam is as narrow`, 'measure it, or write 0 where the machine makes up for it', reader.print(kerf), `0, or at least ${reader.print(least)}`);
 }
 
 function readLayers(reader: Reader): number | null {

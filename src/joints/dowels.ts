@@ -26,13 +26,13 @@ export function rectangleRoom(half: number, deep: number, screws: readonly Drive
 
 /**
  * Two holes for dowels or bolts through all layers, one each side of the centre line and as far apart as there is room, with wood
- * to every edge, screw and to each other; thinner dowels where the wanted ones do not fit; none where none do. Outside the screws
+ * to every edge, screw and to each other; thinner ones of the `sizes` sold (falling) where the wanted do not fit; none where none do. Outside the screws
  * where they can be, rather than between them.
  */
-export function dowelsFor(room: DowelRoom, wanted: number, tools: ToolRules): Dowel[] {
+export function dowelsFor(room: DowelRoom, wanted: number, sizes: readonly number[], tools: ToolRules): Dowel[] {
   const outermost = Math.max(0, ...room.screws.map(({ offset }) => offset));
   for (const least of [outermost, 0]) {
-    for (let diameter = wanted; diameter >= tools.dowelLeast; diameter--) {
+    for (const diameter of [wanted, ...sizes.filter((size) => size < wanted && size >= tools.dowelLeast)]) {
       const place = widest(room, diameter / 2, tools.jointWood, least);
       if (place) return [-1, 1].map((side) => ({ offset: side * place.offset, depth: place.depth, diameter }));
     }

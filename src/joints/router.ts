@@ -6,8 +6,8 @@ import type { ToolRules } from '../tables/tables';
 import type { Groove, RouterJoints } from './joints';
 import { checkWalls, openingFor } from './opening';
 
-/** Wood left under a countersunk head, beyond the groove's floor, mm. */
-const UNDER_HEAD = 2;
+/** Rounding of places along the spine, mm. */
+const SLACK = 1e-6;
 
 /** Grooves across the spine's front, one a station, and what the bit cannot do. */
 export function routerJoints(layout: FixtureLayout, cut: RouterCut, tools: ToolRules): Staged<RouterJoints> {
@@ -26,7 +26,7 @@ function facesOf({ name, at, thickness }: Station): { name: string; low: number;
 function checkDepth(depth: number, layout: FixtureLayout, tools: ToolRules): Finding[] {
   const { thickness } = layout.spine;
   const heads = layout.stations.flatMap(({ screws }) => screws.map(({ kind }) => (kind.headDiameter - kind.clearance) / 2));
-  const most = Math.min(thickness * tools.grooveMost, thickness - Math.max(0, ...heads) - UNDER_HEAD);
+  const most = Math.min(thickness * tools.grooveMost, thickness - Math.max(0, ...heads) - tools.underHead);
   if (depth >= tools.grooveLeast && depth <= most) return [];
   return [
     error(
@@ -41,7 +41,7 @@ function checkDepth(depth: number, layout: FixtureLayout, tools: ToolRules): Fin
 
 function checkWidths(grooves: readonly Groove[], { bit }: RouterCut): Finding[] {
   const narrowest = Math.min(...grooves.map(({ low, high }) => high - low));
-  if (narrowest >= bit) return [];
+  if (narrowest >= bit - SLACK) return [];
   return [
     error('groove-narrower-than-bit', 'cut.bit', `the bit is ${bit.toFixed(2)} mm across; the stations’ grooves are ${narrowest.toFixed(2)} mm wide`, 'use a smaller bit or thicker stations', {
       got: `${bit.toFixed(2)} mm`,

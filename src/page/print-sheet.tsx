@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { layOutSheets } from '../sheets';
+import { layOutPieces } from '../pieces';
 import { writeShopSheet } from '../shop-sheet';
 import { STYLE } from '../shop-sheet/style';
 import { tables, type Form } from './work';
@@ -16,7 +16,7 @@ export function PrintSheet({ form }: { form: Form }): JSX.Element {
       const style = new CSSStyleSheet();
       style.replaceSync(STYLE.replace(/^html \{/mu, ':host {').replace(/^body \{/mu, '.body {'));
       shadow.adoptedStyleSheets = [style];
-      const page = new DOMParser().parseFromString(writeShopSheet(form.planned, form.parts, layOutSheets(form.parts, tables, { offcuts: form.job.offcuts, ...form.job.cut }), tables), 'text/html');
+      const page = new DOMParser().parseFromString(writeShopSheet(form.planned, form.parts, layOutPieces(form.parts, form.planned, tables), tables), 'text/html');
       const body = document.createElement('div');
       body.className = 'body';
       body.append(...page.body.childNodes);

@@ -3,7 +3,7 @@ import type { Shape } from '../base/drawing';
 import type { Backing } from '../fixture/fixture';
 import type { Dowel, Tab } from '../joints/joints';
 import { loopsOf } from './model';
-import { circle, label, mark } from './shapes';
+import { circle, label, mark, widthBeside } from './shapes';
 import { tabbedEdge } from './tabbed-edge';
 
 /** A backing station, or one layer of it, as cut; mm. */
@@ -12,6 +12,14 @@ export interface BackingBoard extends Pick<Backing, 'name' | 'width' | 'depth' |
   readonly tabLength: number;
   readonly relief: number;
   readonly dowels: readonly Dowel[];
+}
+
+/** Which edge goes to the spine, between the screws: on one line, or two where it is short. */
+function spineEdge(room: number, height: number): Shape[] {
+  const line = label('THIS EDGE TO SPINE', height + 2, 0, room * 0.8, height, Math.PI / 2);
+  if (line.length > 0 || room === 0) return line;
+  const low = Math.min(height, 3);
+  return [...label('THIS EDGE', low + 1.5, 0, room * 0.9, low, Math.PI / 2), ...label('TO SPINE', 2.6 * low + 1.5, 0, room * 0.9, low, Math.PI / 2)];
 }
 
 /**
@@ -25,14 +33,16 @@ export function drawBacking({ name, width, depth, screws, tabs, tabLength, relie
   const deepest = Math.max(0, ...screws.map((screw) => screw.pilotDepth));
   const height = Math.min(7, half / 5);
   const right = (depth + deepest) / 2;
+  const holes = dowels.map((dowel) => circle('hole', dowel.depth, dowel.offset, dowel.diameter));
+  const foot = (low: number): Shape[] => label('FOOT', right, low, widthBeside(holes, right, low, low + height, depth - deepest - 4), height);
   return [
     ...loopsOf(model, 'outline'),
-    ...dowels.map((dowel) => circle('hole', dowel.depth, dowel.offset, dowel.diameter)),
+    ...holes,
     ...screws.map((screw) => mark([0, screw.offset], [screw.pilotDepth, screw.offset])),
     ...(screws.some((screw) => screw.offset === 0) ? [] : [mark([0, 0], [6, 0])]),
     ...label(name, depth / 2, half * 0.12, depth - 16, 1.25 * height),
-    ...label('THIS EDGE TO SPINE', height + 2, 0, half * 0.8, height, Math.PI / 2).filter(() => screws.length > 1),
-    ...label('FOOT', right, -half + 3, depth - deepest - 4, height),
-    ...label('FOOT', right, half - 3 - height, depth - deepest - 4, height),
+    ...spineEdge(screws.length > 1 ? half : 0, height),
+    ...foot(-half + 3),
+    ...foot(half - 3 - height),
   ];
 }

@@ -28,12 +28,12 @@ const LETTERS = 3;
 export function drawFitTest(layout: FixtureLayout, job: Job, joints: Joints, tools: ToolRules, overrun: number): Part[] {
   const { cut } = job;
   if (cut.with === 'jigsaw' || joints.with === 'jigsaw') return [];
-  const thickness = layout.stations[0]?.thickness ?? 0;
-  const spine = { stock: job.board.spine.stock, thickness: layout.spine.thickness / layout.layers.spine };
+  const thickness = layout.layers.stations * layout.sheet.stations;
+  const spine = { stock: job.board.spine.stock, thickness: layout.sheet.spine };
   const strip: Part = { id: 'fit-test', kind: 'test', name: 'Fit test strip', ...spine, drawing: { shapes: drawStrip(thickness, cut, job, tools, overrun) } };
   if (joints.with !== 'laser') return [strip];
   const { stations } = layout.layers;
-  const tongue = { kind: 'test' as const, stock: job.board.stations.stock, thickness: thickness / stations };
+  const tongue = { kind: 'test' as const, stock: job.board.stations.stock, thickness: layout.sheet.stations };
   return [
     strip,
     ...Array.from({ length: stations }, (_, index): Part => {
@@ -43,8 +43,13 @@ export function drawFitTest(layout: FixtureLayout, job: Job, joints: Joints, too
   ];
 }
 
+/** The job's fit with one tighter and one looser beside it, mm; two looser ones where none is tighter. */
+export function fitsToTry(fit: number, step: number): number[] {
+  return fit > 0 ? [Math.max(0, fit - step), fit, fit + step] : [fit, fit + step, fit + 2 * step];
+}
+
 function drawStrip(thickness: number, cut: RouterCut | LaserCut, job: Job, tools: ToolRules, overrun: number): Shape[] {
-  const fits = [-1, 0, 1].map((step) => Math.max(0, cut.fit + step * tools.fitStep));
+  const fits = fitsToTry(cut.fit, tools.fitStep);
   const pitch = thickness + WALL;
   const length = fits.length * pitch + WALL;
   const outline = rectangle(0, 0, length, STRIP, 'outline');

@@ -16,14 +16,14 @@ import { drawHalfDisc, type HalfDisc } from './station-part';
  */
 export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job, joints: Joints, tables: Tables): Part[] {
   const overrun = grooveOverrun(job.cut, tables.tools);
-  const { layers } = layout;
+  const { layers, sheet } = layout;
   const spine = copies('spine', layers.spine).map(
     ({ id, index, ordinal }): Part => ({
       id,
       kind: 'spine',
       name: `Spine${ordinal}`,
       stock: job.board.spine.stock,
-      thickness: layout.spine.thickness / layers.spine,
+      thickness: sheet.spine,
       drawing: { shapes: drawSpine(layout, bend, joints, { index, of: layers.spine }, overrun) },
     }),
   );
@@ -35,7 +35,7 @@ export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job, joint
         kind: 'station',
         name: `Station ${station.name}${ordinal}`,
         stock: job.board.stations.stock,
-        thickness: station.thickness / layers.stations,
+        thickness: sheet.stations,
         drawing: { shapes: drawHalfDisc(halfDisc(station, joints, index, id), notes) },
       }),
     ),
@@ -47,7 +47,7 @@ export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job, joint
         kind: 'backing',
         name: `Backing station ${backing.name}${ordinal}`,
         stock: job.board.backing.stock,
-        thickness: backing.thickness / layers.backing,
+        thickness: sheet.backing,
         drawing: { shapes: drawBacking({ ...backing, name: id, ...tabsOf(backing, joints) }) },
       }),
     ),

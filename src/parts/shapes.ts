@@ -27,3 +27,12 @@ export function label(text: string, x: number, y: number, width: number, tallest
   if (textWidth(text, height) > Math.max(width, most) + 1e-9) return [];
   return [{ kind: 'text', operation: 'label', x, y, height, angle, anchor: 'middle', text }];
 }
+
+/** Between letters and a hole, mm. */
+const CLEAR = 1;
+
+/** The widest a line of text about `x`, between the heights `low` and `high`, may be beside these holes; at most `width`, 0 where a hole is in its middle. */
+export function widthBeside(holes: readonly Circle[], x: number, low: number, high: number, width: number): number {
+  const beside = holes.filter((hole) => hole.y + hole.radius + CLEAR > low && hole.y - hole.radius - CLEAR < high).map((hole) => 2 * (Math.abs(hole.x - x) - hole.radius - CLEAR));
+  return Math.max(0, Math.min(width, ...beside));
+}

@@ -31,12 +31,13 @@ export function drawSpine(layout: FixtureLayout, bend: BendPlan, joints: Joints,
   const cuts = [
     ...spineOutline(layout.spine, bend.form, joints),
     ...layout.clampHoles.map((hole) => circle('hole', hole.at, 0, hole.diameter)),
-    ...screwHoles(layout, { front: index === 0, back: index === of - 1 }),
+    // A saw's drawing is worked from both sides; a machine's shows what is done from the drawn face: the last of several layers lies with it outward, on the back.
+    ...screwHoles(layout, { front: index === 0, back: joints.with === 'jigsaw' || (of > 1 && index === of - 1) }),
     ...spineSlots(joints),
     ...(joints.with === 'router' ? spineGrooves(joints, bend.form, overrun) : []),
   ];
   const drawn = joints.with === 'jigsaw' ? [...centreLine(layout, start, end), ...boardLines(layout, bend.form), ...runPointers(bend)] : [];
-  const lines = spineLabels(layout, bend, joints, index === 0 ? (of > 1 ? `FRONT FACE, LAYER 1 OF ${of}` : 'FRONT FACE') : `LAYER ${index + 1} OF ${of}`);
+  const lines = spineLabels(layout, bend, joints, index === 0 ? (of > 1 ? `FRONT FACE, LAYER 1 OF ${of}` : 'FRONT FACE') : `${index === of - 1 ? 'BACK FACE, ' : ''}LAYER ${index + 1} OF ${of}`);
   return [...cuts, ...drawn, ...(index === 0 ? lines.boards : []), ...lines.face, ...(index === 0 ? lines.runs : [])];
 }
 

@@ -1,12 +1,12 @@
 import makerjs from 'makerjs';
-import type { Shape } from '../base/drawing';
+import type { Circle, Shape } from '../base/drawing';
 import type { LengthUnit } from '../base/units';
 import type { Station } from '../fixture/fixture';
 import type { Contact } from '../form/contact';
 import type { Dowel, Tab } from '../joints/joints';
 import { labelLength } from './lengths';
 import { loopsOf } from './model';
-import { circle, label, mark } from './shapes';
+import { circle, label, mark, widthBeside } from './shapes';
 import { tabbedEdge } from './tabbed-edge';
 
 /** Length of the two strokes that point at a compass point, and of the ticks for the wrap, mm. */
@@ -14,7 +14,7 @@ const TICK = 4;
 
 /** From one line of a label to the next, as a share of its height. */
 const LINE_PITCH = 1.6;
-/** Clear of edges, screw lines and dowel holes, mm. */
+/** Clear of edges and screw lines, mm. */
 const MARGIN = 2;
 
 /** What a station's drawing says beside its own numbers. */
@@ -44,14 +44,15 @@ export function drawHalfDisc(disc: HalfDisc, notes: StationNotes): Shape[] {
     paths: { round: new makerjs.paths.Arc([0, 0], radius, 0, 180) },
     models: { straight: new makerjs.models.ConnectTheDots(false, tabbedEdge(radius, tabs, behind.depth, behind.relief)) },
   };
+  const holes = dowels.map(({ offset, depth, diameter }) => circle('hole', offset, depth, diameter));
   return [
     ...loopsOf(model, 'outline'),
-    ...dowels.map(({ offset, depth, diameter }) => circle('hole', offset, depth, diameter)),
+    ...holes,
     ...compassPoint(),
     ...screws.map((screw) => mark([screw.offset, 0], [screw.offset, screw.pilotDepth])),
     ...(screws.some((screw) => screw.offset === 0) ? [] : [mark([0, radius - TICK], [0, radius])]),
     ...wrapTicks(radius, notes.wrap),
-    ...discLabels(disc, notes.units),
+    ...discLabels(disc, holes, notes.units),
   ];
 }
 
@@ -68,24 +69,28 @@ function wrapTicks(radius: number, wrap: number): Shape[] {
   return Math.abs(wrap - Math.PI / 2) < 1e-6 ? [] : [at(wrap), at(Math.PI - wrap)];
 }
 
-function discLabels(disc: HalfDisc, units: LengthUnit): Shape[] {
+function discLabels(disc: HalfDisc, holes: readonly Circle[], units: LengthUnit): Shape[] {
   const { radius, name, contact } = disc;
-  const lines = [name, `R ${labelLength(radius, units)}`, 'CONTACT FACE', `TO END ${contact === 'from' ? 'A' : 'B'}`];
+  const end = contact === 'from' ? 'A' : 'B';
+  // The last says the same in fewer letters, for want of room.
+  const lines = [[name], [`R ${labelLength(radius, units)}`], ['CONTACT FACE'], [`TO END ${end}`, `TO ${end}`]];
   const room = labelRoom(disc);
   const height = Math.max(1.8, Math.min(7, radius / 9));
   const top = radius * 0.74;
   return lines.flatMap((line, index) => {
     const base = top - index * LINE_PITCH * height - height;
     const chord = 2 * Math.sqrt(radius ** 2 - (base + 1.25 * height) ** 2) - 2 * MARGIN;
-    return label(line, room.middle, base, room.width, index === 0 ? 1.25 * height : height, 0, chord - 2 * Math.abs(room.middle));
+    const tallest = index === 0 ? 1.25 * height : height;
+    const beside = (width: number): number => widthBeside(holes, room.middle, base, base + tallest, width);
+    const written = line.map((words) => label(words, room.middle, base, beside(room.width), tallest, 0, beside(chord - 2 * Math.abs(room.middle))));
+    return written.find((shapes) => shapes.length > 0) ?? [];
   });
 }
 
-/** Between two screw lines, clear of both and of the dowel holes; over a single screw in the middle, which only small stations have. */
-function labelRoom({ radius, screws, dowels }: HalfDisc): { middle: number; width: number } {
+/** Between two screw lines, clear of both; over a single screw in the middle, which only small stations have. */
+function labelRoom({ radius, screws }: HalfDisc): { middle: number; width: number } {
   const offsets = screws.map((screw) => screw.offset);
-  const beside = Math.min(Infinity, ...dowels.map(({ offset, diameter }) => 2 * (Math.abs(offset) - diameter / 2 - MARGIN)));
-  if (offsets.length === 1) return { middle: 0, width: Math.min(beside, 1.2 * radius - 2 * MARGIN) };
+  if (offsets.length === 1) return { middle: 0, width: 1.2 * radius - 2 * MARGIN };
   const [low, high] = offsets.length === 3 ? [offsets[1] ?? 0, offsets[2] ?? 0] : [offsets[0] ?? 0, offsets[1] ?? 0];
   return { middle: (low + high) / 2, width: high - low - 2 * MARGIN };
 }

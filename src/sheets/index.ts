@@ -1,8 +1,9 @@
 import { loopArea } from '../base/area';
 import { InternalError } from '../base/errors';
 import { moveDrawing } from '../base/transform';
-import { isCutFrom } from '../fixture/board-fit';
-import type { Offcut } from '../job/job';
+import { isCutFrom, offcutPlay } from '../fixture/board-fit';
+import type { FixtureLayout } from '../fixture/fixture';
+import type { Job, Offcut } from '../job/job';
 import type { Part } from '../parts/part';
 import { findBoard } from '../tables/look-up';
 import type { Tables } from '../tables/tables';
@@ -21,6 +22,13 @@ export interface Spacing {
   readonly gap: number;
   /** Left uncut along every edge of a board, mm. */
   readonly border: number;
+  /** How far an offcut's thickness may be off the board's it stands in for, mm. */
+  readonly play: number;
+}
+
+/** The job's own spacing. */
+export function spacingFor({ offcuts, cut }: Job, { layers }: FixtureLayout, { tools }: Tables): Spacing {
+  return { offcuts, gap: cut.gap, border: cut.border, play: offcutPlay(cut, layers, tools) };
 }
 
 /**
@@ -28,7 +36,7 @@ export interface Spacing {
  * checked. The order of the parts makes no difference. Every part must fit (fixture/board-fit.ts sees to it).
  */
 export function layOutSheets(parts: readonly Part[], tables: Tables, asked: Partial<Spacing> = {}, watch: Watch = {}): Sheet[] {
-  const spacing: Spacing = { offcuts: asked.offcuts ?? [], gap: asked.gap ?? tables.rules.partGap, border: asked.border ?? tables.rules.boardBorder };
+  const spacing: Spacing = { offcuts: asked.offcuts ?? [], gap: asked.gap ?? tables.rules.partGap, border: asked.border ?? tables.rules.boardBorder, play: asked.play ?? tables.tools.sameThickness };
   const taken = new Set<number>();
   const numbers = new Map<string, number>();
   const sheets: Sheet[] = [];
@@ -61,10 +69,10 @@ function groupByBoard(parts: readonly Part[]): Group[] {
   return [...groups.values()].sort((a, b) => (a.stock < b.stock ? -1 : a.stock > b.stock ? 1 : a.thickness - b.thickness));
 }
 
-function layOutGroup(group: Group, tables: Tables, { offcuts, gap, border }: Spacing, taken: ReadonlySet<number>, watch: Watch): readonly Filled[] {
+function layOutGroup(group: Group, tables: Tables, { offcuts, gap, border, play }: Spacing, taken: ReadonlySet<number>, watch: Watch): readonly Filled[] {
   const board = findBoard(tables, group.stock);
   if (!board) throw new InternalError(`parts of a board that is not in the tables: ${group.stock}`);
-  const free = offcuts.flatMap((offcut, index) => (isCutFrom(offcut, { id: group.stock, thickness: group.thickness }) && !taken.has(index) ? [{ width: offcut.width, length: offcut.length, offcut: index }] : []));
+  const free = offcuts.flatMap((offcut, index) => (isCutFrom(offcut, { id: group.stock, thickness: group.thickness }, play) && !taken.has(index) ? [{ width: offcut.width, length: offcut.length, offcut: index }] : []));
   const supply = { offcuts: free, board: { width: board.width, length: board.length, offcut: null }, border };
   const filled = nest(group.parts, supply, gap, watch);
   if (!filled) {

@@ -79,14 +79,14 @@ function setUp(shop: Shop): HtmlNode[] {
 }
 
 function wrap(shop: Shop): HtmlNode[] {
-  const { bend, job, say } = shop;
+  const { bend, say } = shop;
   const atWrap = angleAtWrap(shop);
   return [
     list(
       `Cut the angle gauge lettered ON THE FORM from the templates, or set a bevel to ${degrees(180 - toDegrees(atWrap))} between the legs (${say.angle(atWrap)} from flat).`,
       `Take hold of the free leg’s outer edge, ${say.length(bend.pull.lever)} from the tangent line, hands spread to the quarter points; a stiff batten clamped along the edge gives the fingers hold and spreads the pull. Expect ${say.force(bend.pull.handForce)} in all.`,
       'Pull up and over in one steady motion, keeping the sheet against the round edges; do not push near the bend.',
-      `Stop when the gauge fits: ${say.angle(bend.wrap.chosen)} of wrap.${job.cut.with === 'router' ? '' : ' The marks on the stations show where the sheet should leave the round edge.'}`,
+      `Stop when the gauge fits: ${say.angle(bend.wrap.chosen)} of wrap. The marks on the stations show where the sheet should leave the round edge.`,
     ),
     caution('A sheet pulled tight stores energy. Stand to the side of its swing, keep faces and fingers out of it, nobody opposite you; let it back under control, never by dropping it. Stop at any crack, slip or creak.'),
   ];

@@ -70,7 +70,15 @@ export function loadTables(): Tables {
       tabLeast: tool('tabLeast'),
       tabMost: tool('tabMost'),
       tabShort: tool('tabShort'),
+      underHead: tool('underHead'),
+      engraved: tool('engraved'),
+      looseFit: tool('looseFit'),
+      tabRelief: tool('tabRelief'),
+      kerfLeast: tool('kerfLeast'),
+      sameThickness: tool('sameThickness'),
+      leastGap: tool('leastGap'),
       fitStep: tool('fitStep'),
+      dowelSizes: { mm: toolList('dowelSizesMm'), in: toolList('dowelSizesInch') },
     },
   };
 }
@@ -91,8 +99,14 @@ function find(id: keyof ShopRules): number | readonly number[] | undefined {
   return rules.rows.find((row) => row.id === id)?.value;
 }
 
-function tool(id: keyof ToolRules): number {
-  const row = tools.rows.find((one) => one.id === id);
-  if (!row) throw new InternalError(`tool number ${id} is missing`);
-  return row.value;
+function tool(id: Exclude<keyof ToolRules, 'dowelSizes'>): number {
+  const value = tools.rows.find((one) => one.id === id)?.value;
+  if (typeof value !== 'number') throw new InternalError(`tool number ${id} is missing`);
+  return value;
+}
+
+function toolList(id: string): readonly number[] {
+  const value = tools.rows.find((one) => one.id === id)?.value;
+  if (value === undefined || typeof value === 'number') throw new InternalError(`tool list ${id} is missing`);
+  return value;
 }

@@ -84,7 +84,7 @@ export type Screw = z.infer<typeof screwSchema>;
 export const shopRuleSchema = z.strictObject({ id: z.string(), value: z.union([z.number(), z.array(z.number())]), unit: z.string(), what: z.string(), source });
 
 /** What cutting with a jigsaw, a router or a laser needs; mm unless the row says otherwise. */
-export const toolRuleSchema = z.strictObject({ id: z.string(), value: z.number().positive(), unit: z.string(), what: z.string(), source });
+export const toolRuleSchema = z.strictObject({ id: z.string(), value: z.union([z.number().positive(), z.array(z.number().positive()).min(1)]), unit: z.string(), what: z.string(), source });
 
 export const tablesSchema = z.strictObject({
   metals: z.array(metalSchema),

@@ -56,7 +56,16 @@ export interface ToolRules {
   readonly tabLeast: number;
   readonly tabMost: number;
   readonly tabShort: number;
+  readonly underHead: number;
+  readonly engraved: number;
+  readonly looseFit: number;
+  readonly tabRelief: number;
+  readonly kerfLeast: number;
+  readonly sameThickness: number;
+  readonly leastGap: number;
   readonly fitStep: number;
+  /** Diameters dowels are sold in, falling, by the unit they are sold by. */
+  readonly dowelSizes: Readonly<Record<'mm' | 'in', readonly number[]>>;
 }
 
 /** All reference tables, as the core takes them. */

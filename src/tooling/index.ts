@@ -12,7 +12,7 @@ import { relieveCorners } from './relieve-corners';
 
 /**
  * Parts as they are to come out → parts as the job's tool needs them drawn, checked: relief cuts for a jigsaw; rounded-out corners,
- * engraved labels and no drawn lines for a router; lines moved by half the beam, and engraved labels, for a laser.
+ * and labels and marks as engraved strokes for a router; lines moved by half the beam, and engraved labels, for a laser.
  */
 export function fitToTool(parts: readonly Part[], cut: Cut, tables: Tables): Part[] {
   return parts.map((part) => {
@@ -27,7 +27,7 @@ function draw({ drawing: { shapes } }: Part, cut: Cut, { tools }: Tables): Drawi
     case 'jigsaw':
       return { shapes: [...shapes, ...reliefCuts(shapes, cut, tools)] };
     case 'router': {
-      const kept = shapes.filter(({ operation }) => operation !== 'mark').map((shape): Shape => (shape.kind === 'loop' ? relieveCorners(shape, cut.bit / 2) : shape));
+      const kept = shapes.map((shape): Shape => (shape.kind === 'loop' ? relieveCorners(shape, cut.bit / 2) : shape.kind === 'line' ? { kind: 'stroke', operation: 'label', points: [shape.from, shape.to] } : shape));
       return { shapes: engrave([...kept, ...(cut.bridges ? bridgesFor(kept, cut, tools) : [])]) };
     }
     case 'laser':

@@ -4,7 +4,7 @@ import { flattenLoop } from '../../src/base/flatten';
 
 /** What comes off the machine when a drawing's lines are followed: the judge of drawings from outside, by clipper2-ts on fine chords. */
 
-const CHORD_ERROR = 2e-4;
+const CHORD_ERROR = 5e-4;
 const DECIMALS = 6;
 
 export type Ring = readonly (readonly [number, number])[];

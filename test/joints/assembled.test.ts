@@ -88,7 +88,7 @@ describe('a form put together from its drawings', () => {
         expectAssembled(planned);
         built[which] = (built[which] ?? 0) + 1;
       }),
-      { numRuns: 400 },
+      { numRuns: 250 },
     );
     for (const count of built) expect(count).toBeGreaterThan(5);
   });

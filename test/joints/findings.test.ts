@@ -53,7 +53,26 @@ describe('what joints there is no room for', () => {
 
   it('stacks thin boards up to the usual thickness, or as many as asked for', () => {
     const layers = (stock: string, more: object = {}): number | undefined => plan({ board: { stock }, cut: { with: 'laser', ...more } }).layout?.layers.stations;
-    expect([layers('mdf-6'), layers('mdf-5'), layers('mdf-3'), layers('mdf-18'), layers('mdf-6', { layers: 2 })]).toEqual([3, 4, 6, 1, 2]);
+    expect([layers('mdf-6'), layers('mdf-5'), layers('mdf-3'), layers('mdf-18'), layers('mdf-6', { layers: 2 })]).toEqual([3, 5, 7, 1, 2]);
+    // An odd number, unless asked otherwise: screws go into the middle of the edge.
+    const code = 'note screws-in-glue-line';
+    expect(codes(plan({ board: { stock: 'mdf-5' }, cut: { with: 'laser' } }))).not.toContain(code);
+    expect(codes(plan({ board: { stock: 'mdf-6' }, cut: { with: 'laser', layers: 2 } }))).toContain(code);
+  });
+
+  it('thins dowels to sizes that are sold, and says so', () => {
+    const dowels = (dowel: number): number[] => {
+      const { joints } = plan({ board: { stock: 'mdf-6' }, cut: { with: 'laser', dowel } });
+      return joints?.with === 'laser' ? [...new Set(joints.boards.flatMap((board) => board.dowels.map(({ diameter }) => diameter)))] : [];
+    };
+    expect(dowels(7).every((diameter) => [7, 6, 5, 4, 3].includes(diameter))).toBe(true);
+    expect(codes(plan({ board: { stock: 'mdf-6' }, cut: { with: 'laser', dowel: 12 } }))).toContain('note dowels-thinner');
+    expect(codes(plan({ board: { stock: 'mdf-6' }, cut: { with: 'laser', dowel: 3 } }))).not.toContain('note dowels-thinner');
+  });
+
+  it('doubts a fit that places nothing', () => {
+    expect(codes(plan({ cut: { with: 'router', fit: 0.6 } }))).toContain('warning loose-fit');
+    expect(codes(plan({ cut: { with: 'router', fit: 0.5 } }))).not.toContain('warning loose-fit');
   });
 
   it('keeps dowels, tabs and screws apart, by brute force', () => {

@@ -215,7 +215,9 @@ class Job:
 
         holes = [(hole["at"], 0, hole["diameter"]) for hole in spine["clampHoles"]] + [(hole["at"], hole["offset"], hole["diameter"]) for hole in spine["screwHoles"]]
         yield from same("hole", [(x, y, diameter - 2 * self.moved) for x, y, diameter in holes], drawing.circles["hole"])
-        faces = {"front": layer == 0, "back": layer == self.layers["spine"] - 1}
+        # A saw's drawing is worked from both sides; a machine's shows the drawn face, and the last of several layers lies with it outward.
+        last = self.layers["spine"] - 1
+        faces = {"front": layer == 0, "back": self.tool == "jigsaw" or (last > 0 and layer == last)}
         yield from same("countersink", [(hole["at"], hole["offset"], hole["countersink"]) for hole in spine["screwHoles"] if faces[hole["side"]]], drawing.circles["countersink"])
         closed = [
             (slot["low"] + self.moved, slot["offset"] - slot["width"] / 2 + self.moved, slot["high"] - self.moved, slot["offset"] + slot["width"] / 2 - self.moved)
@@ -306,7 +308,13 @@ class Job:
 
     def rows_faults(self, drawing, thickness, rows):
         by = defaultdict(list)
+        hidden = [row for row in rows if row["note"].startswith("from the back, not drawn")]
+        behind = [hole for hole in self.plan["spine"]["screwHoles"] if hole["side"] == "back"] if rows and rows[0]["part"] == "spine" else []
+        if sorted(row["size"] for row in hidden for _ in range(row["count"])) != sorted(hole["countersink"] for hole in behind):
+            yield f"{sum(row['count'] for row in hidden)} countersinks from the back, {len(behind)} planned"
         for row in rows:
+            if row in hidden:
+                continue
             by[row["operation"]].append(row)
         bridges = by.pop("bridge", [])
         counts = Counter({layer: count for layer, count in drawing.counts.items() if count})

@@ -64,3 +64,13 @@ describe('part drawings', () => {
     expect(drawn).toBeGreaterThan(30);
   });
 });
+
+describe('boards of one measured thickness', () => {
+  it('are one kind of board, whatever the thickness is in floats', () => {
+    for (let tenths = 170; tenths <= 185; tenths++) {
+      const planned = planStarter('tapered-two-runs', (text) => text.replace('stock: mdf-18', `stock: mdf-18, thickness: ${tenths / 10}`));
+      const parts = partsOf(planned);
+      expect([...new Set(parts.map(({ thickness }) => thickness))], `${tenths / 10} mm`).toEqual([tenths / 10]);
+    }
+  });
+});

@@ -13,9 +13,9 @@ import { cutWith } from '../helpers/for-tool';
 import { jobText, randomJobs } from '../helpers/random-jobs';
 import { planStarter, starters, tables } from '../helpers/starters';
 
-/** Chords of the judge's own polygons stray less than the tolerance asks, mm. */
-const CHORD_ERROR = 2e-6;
-const DECIMALS = 8;
+/** Chords of the judge's own polygons stray by this, a fifth of what the tolerance allows, mm. */
+const CHORD_ERROR = 2e-5;
+const DECIMALS = 7;
 
 function wanted({ bend, layout, joints, job }: Planned): ReturnType<typeof drawParts> {
   if (!bend || !layout || !joints) throw new Error('nothing to draw');
