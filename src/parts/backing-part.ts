@@ -14,12 +14,15 @@ export interface BackingBoard extends Pick<Backing, 'name' | 'width' | 'depth' |
   readonly dowels: readonly Dowel[];
 }
 
+/** Length of the centre line's stroke from the edge, mm. */
+const CENTRE_TICK = 6;
+
 /** Which edge goes to the spine, between the screws: on one line, or two where it is short. */
 function spineEdge(room: number, height: number): Shape[] {
   const line = label('THIS EDGE TO SPINE', height + 2, 0, room * 0.8, height, Math.PI / 2);
   if (line.length > 0 || room === 0) return line;
   const low = Math.min(height, 3);
-  return [...label('THIS EDGE', low + 1.5, 0, room * 0.9, low, Math.PI / 2), ...label('TO SPINE', 2.6 * low + 1.5, 0, room * 0.9, low, Math.PI / 2)];
+  return [...label('THIS EDGE', CENTRE_TICK + low + 1, 0, room * 0.9, low, Math.PI / 2), ...label('TO SPINE', CENTRE_TICK + 2.6 * low + 1, 0, room * 0.9, low, Math.PI / 2)];
 }
 
 /**
@@ -39,7 +42,7 @@ export function drawBacking({ name, width, depth, screws, tabs, tabLength, relie
     ...loopsOf(model, 'outline'),
     ...holes,
     ...screws.map((screw) => mark([0, screw.offset], [screw.pilotDepth, screw.offset])),
-    ...(screws.some((screw) => screw.offset === 0) ? [] : [mark([0, 0], [6, 0])]),
+    ...(screws.some((screw) => screw.offset === 0) ? [] : [mark([0, 0], [CENTRE_TICK, 0])]),
     ...label(name, depth / 2, half * 0.12, depth - 16, 1.25 * height),
     ...spineEdge(screws.length > 1 ? half : 0, height),
     ...foot(-half + 3),
