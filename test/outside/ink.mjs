@@ -17,6 +17,9 @@ const INK = 0.4;
 /** A renderer that takes longer is taken for hung, ms. */
 const PATIENCE = 120_000;
 
+/** How often a picture is tried. */
+const TRIES = 3;
+
 const run = promisify(execFile);
 
 async function renderRsvg({ svg, scale }) {
@@ -109,10 +112,23 @@ async function workOff(some, render) {
   }
 }
 
+/** A browser that fails on one picture in hundreds is started afresh, and said so: only what fails every time is a fault. */
 async function workOffInChromium(some) {
   for (const scale of new Set(some.map((task) => task.scale))) {
-    const { render, close } = await openChromium(scale);
-    await workOff(some.filter((task) => task.scale === scale), render).finally(close);
+    let browser = await openChromium(scale);
+    const render = async (task) => {
+      for (let left = TRIES - 1; ; left--) {
+        try {
+          return await browser.render(task);
+        } catch (problem) {
+          if (left === 0) throw problem;
+          console.error(`Chromium is started afresh for ${task.svg}: ${String(problem.message ?? problem).split('\n')[0]}`);
+          await browser.close().catch(() => undefined);
+          browser = await openChromium(scale);
+        }
+      }
+    };
+    await workOff(some.filter((task) => task.scale === scale), render).finally(() => browser.close());
   }
 }
 
