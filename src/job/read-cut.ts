@@ -33,27 +33,22 @@ export function readCut(reader: Reader, { tools, rules }: Tables): Cut {
       return { with: tool, turn: length('turn', 1, 500) ?? tools.bladeTurn, ...spacing(rules.partGap, rules.boardBorder) };
     case 'router': {
       const bit = length('bit', 0.5, 30) ?? tools.bit;
-      const least = leastGap(bit, tools.grooveOverrun);
       const spaced = spacing(bit + tools.bitGap, rules.boardBorder);
-      if (spaced.gap < least) refuseGap(reader, 'cut.gap', spaced.gap, least, 'the bit cuts all round each part, and grooves run past its edge');
+      // The bit must pass, and a groove may run past one part's edge without reaching the next.
+      refuseNarrow(reader, spaced.gap, bit + tools.grooveOverrun, 'the bit cuts all round each part, and grooves run past its edge');
       return { with: tool, bit, groove: length('groove', 0.5, 50) ?? null, fit: fit ?? tools.routerFit, bridges: reader.at(['cut', 'bridges']) === true, ...spaced };
     }
     case 'laser': {
       const kerf = readKerf(reader, tools.kerfLeast) ?? tools.kerf;
       const spaced = spacing(tools.laserGap, tools.laserBorder);
-      if (spaced.gap < kerf) refuseGap(reader, 'cut.gap', spaced.gap, kerf, 'the beam cuts all round each part');
+      refuseNarrow(reader, spaced.gap, kerf, 'the beam cuts all round each part');
       return { with: tool, kerf, fit: fit ?? tools.laserFit, layers: readLayers(reader), dowel: length('dowel', tools.dowelLeast, 25) ?? tools.dowel, ...spaced };
     }
   }
 }
 
-/** Between two parts: the bit must pass, and a groove may run past one part's edge without reaching the next, mm. */
-function leastGap(bit: number, overrun: number): number {
-  return bit + overrun;
-}
-
-function refuseGap(reader: Reader, path: string, gap: number, least: number, why: string): void {
-  reader.refuse('gap-too-narrow', path.split('.'), `${path} is ${reader.print(gap)}: ${why}`, 'leave more between the parts', reader.print(gap), `at least ${reader.print(least)}`);
+function refuseNarrow(reader: Reader, gap: number, least: number, why: string): void {
+  if (gap < least) reader.refuse('gap-too-narrow', ['cut', 'gap'], `cut.gap is ${reader.print(gap)}: ${why}`, 'leave more between the parts', reader.print(gap), `at least ${reader.print(least)}`);
 }
 
 /** A width a beam can have, or 0. */

@@ -28,7 +28,7 @@ function jointsFor(layout: FixtureLayout, bend: BendPlan, { cut, units }: Job, t
 /** Joints are cut to the boards' thickness: it has to be measured, and a laser has to get through it. */
 function checkStock({ board, cut }: Job, tables: Tables): Finding[] {
   if (cut.with === 'jigsaw') return [];
-  const choices = (['spine', 'stations', 'backing'] as const).map((part) => ({ part, ...describe(board[part], tables) }));
+  const choices = [board.spine, board.stations, board.backing].map((choice) => describe(choice, tables));
   const unmeasured = [...new Set(choices.filter(({ measured }) => !measured).map(({ name }) => name))];
   const thick = cut.with === 'laser' ? [...new Set(choices.filter(({ thickness }) => thickness > tables.tools.laserThickest).map(({ name }) => name))] : [];
   const loose = cut.fit > tables.tools.looseFit;

@@ -1,9 +1,9 @@
 import { error, note, warning, type Finding, type Staged } from '../base/findings';
+import type { LengthUnit } from '../base/units';
 import type { BendPlan } from '../bend/bend-plan';
 import { contactOf } from '../form/contact';
 import { jointDepth } from '../fixture/joint-depth';
 import type { Backing, FixtureLayout, Station } from '../fixture/fixture';
-import type { LengthUnit } from '../base/units';
 import type { LaserCut } from '../job/job';
 import type { ToolRules } from '../tables/tables';
 import { dowelsFor, halfDiscRoom, rectangleRoom, type DowelRoom } from './dowels';

@@ -1,7 +1,9 @@
 import { pointOnSide, sidesOf, sweepFromBulge } from '../base/arc';
 import { loopArea } from '../base/area';
-import type { Circle, Drawing, Line, Loop, Operation, Vertex } from '../base/drawing';
+import { asLoop } from '../base/as-loop';
+import type { Drawing, Line, Loop, Operation, Vertex } from '../base/drawing';
 import { flattenLoop } from '../base/flatten';
+import { isInside } from '../base/polygon';
 
 /** Short slanted strokes that stand on the side of a cut that is thrown away: clear without colour. */
 
@@ -16,7 +18,7 @@ const CHORD_ERROR = 0.05;
 
 /** Ticks for every closed cut of a drawing: outside its outlines, inside its holes and inside outlines that lie within another. */
 export function wasteTicks(drawing: Drawing): Line[] {
-  const loops = drawing.shapes.flatMap((shape): Loop[] => (shape.kind === 'loop' ? [shape] : shape.kind === 'circle' ? [asLoop(shape)] : []));
+  const loops = drawing.shapes.flatMap((shape): Loop[] => (shape.kind === 'loop' || shape.kind === 'circle' ? [asLoop(shape)] : []));
   const cutsOf = (operation: Operation): Cut[] => loops.filter((loop) => loop.operation === operation).map(({ vertices }) => ({ vertices, polygon: flattenLoop(vertices, CHORD_ERROR) }));
   const outlines = cutsOf('outline');
   const holes = cutsOf('hole').filter(({ vertices }) => Math.sqrt(Math.abs(loopArea(vertices))) > SMALLEST_SAWN_HOLE);
@@ -33,10 +35,6 @@ interface Cut {
 function liesWithin(cut: Cut, others: readonly Cut[]): boolean {
   const [start] = cut.polygon;
   return others.filter((other) => other !== cut && start !== undefined && isInside(start, other.polygon)).length % 2 === 1;
-}
-
-function asLoop({ x, y, radius, operation }: Circle): Loop {
-  return { kind: 'loop', operation, vertices: [-radius, radius].map((aside) => ({ x: x + aside, y, bulge: 1 })) };
 }
 
 function ticksAlong({ vertices, polygon }: Cut, wasteInside: boolean): Line[] {
@@ -60,12 +58,4 @@ function ticksAlong({ vertices, polygon }: Cut, wasteInside: boolean): Line[] {
     next -= length;
   }
   return ticks;
-}
-
-/** Whether a point lies within a polygon, by the crossings of a ray. */
-function isInside([x, y]: readonly [number, number], polygon: readonly (readonly [number, number])[]): boolean {
-  return polygon.reduce((inside, [x1, y1], index) => {
-    const [x2, y2] = polygon[(index + 1) % polygon.length] ?? [x1, y1];
-    return y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1) ? !inside : inside;
-  }, false);
 }

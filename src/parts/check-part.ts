@@ -1,6 +1,8 @@
+import { asLoop } from '../base/as-loop';
 import type { Circle, Loop } from '../base/drawing';
 import { InternalError } from '../base/errors';
 import { flattenLoop } from '../base/flatten';
+import { isInside } from '../base/polygon';
 import type { Part } from './part';
 
 /** Chord error of the check's own polygons, mm. */
@@ -10,7 +12,7 @@ const SLACK = 1e-6;
 
 /**
  * Throws unless the part has one outline, every hole and slot lies inside it, none touching another, and no groove meets a clamp
- * hole or another groove nor runs more than `overrun` mm past the edge: the last look before a drawing leaves.
+ * hole or another groove nor strays further than twice `overrun` mm past the edge (its corners lie aslant of an edge): the last look before a drawing leaves.
  */
 export function checkPart(part: Part, overrun = 0): void {
   const outlines = part.drawing.shapes.filter((shape): shape is Loop => shape.kind === 'loop' && shape.operation === 'outline');
@@ -29,7 +31,7 @@ export function checkPart(part: Part, overrun = 0): void {
 function checkGrooves(part: Part, edge: Polygon, holes: readonly Opening[], overrun: number): void {
   const grooves = openingsOf(part, 'groove');
   for (const [index, groove] of grooves.entries()) {
-    const strays = groove.polygon.some((place) => !inside(edge, place) && distanceToEdge(edge, place) > 2 * overrun + SLACK);
+    const strays = groove.polygon.some((place) => !isInside(place, edge) && distanceToEdge(edge, place) > 2 * overrun + SLACK);
     if (strays) throw new InternalError(`part ${part.id} has a groove at ${where(groove)} that runs away from it`);
     const met = [...grooves.slice(index + 1), ...holes.filter((hole) => !within(groove.polygon, hole))].find((other) => meet(groove, other));
     if (met) throw new InternalError(`part ${part.id} has a groove at ${where(groove)} that runs into the opening at ${where(met)}`);
@@ -47,22 +49,19 @@ interface Opening {
 function openingsOf(part: Part, operation: 'hole' | 'groove'): Opening[] {
   return part.drawing.shapes.flatMap((shape): Opening[] => {
     if (shape.operation !== operation) return [];
-    if (shape.kind === 'loop') return [{ polygon: flattenLoop(shape.vertices, CHORD_ERROR), circle: null }];
-    if (shape.kind !== 'circle') return [];
-    const { x, y, radius } = shape;
-    const vertices = [-radius, radius].map((aside) => ({ x: x + aside, y, bulge: 1 }));
-    return [{ polygon: flattenLoop(vertices, CHORD_ERROR), circle: shape }];
+    if (shape.kind !== 'loop' && shape.kind !== 'circle') return [];
+    return [{ polygon: flattenLoop(asLoop(shape).vertices, CHORD_ERROR), circle: shape.kind === 'circle' ? shape : null }];
   });
 }
 
 /** Whether all of an opening lies inside a polygon, clear of its edge; a circle by its middle and radius. */
 function within(polygon: Polygon, opening: Opening): boolean {
   const places: Polygon = opening.circle ? [[opening.circle.x, opening.circle.y]] : opening.polygon;
-  return places.every((place) => inside(polygon, place)) && between(opening, { polygon, circle: null }) >= SLACK;
+  return places.every((place) => isInside(place, polygon)) && between(opening, { polygon, circle: null }) >= SLACK;
 }
 
 function meet(a: Opening, b: Opening): boolean {
-  return between(a, b) < SLACK || inside(a.polygon, b.polygon[0] ?? [NaN, NaN]) || inside(b.polygon, a.polygon[0] ?? [NaN, NaN]);
+  return between(a, b) < SLACK || isInside(b.polygon[0] ?? [NaN, NaN], a.polygon) || isInside(a.polygon[0] ?? [NaN, NaN], b.polygon);
 }
 
 /** Least distance between the edges of two shapes, circles by their true radius; negative or 0 where they cross. */
@@ -72,11 +71,6 @@ function between(a: Opening, b: Opening): number {
   if (b.circle) return between(b, a);
   if (edges(a.polygon).some((side) => edges(b.polygon).some((other) => cross(side, other)))) return 0;
   return Math.min(...a.polygon.map((place) => distanceToEdge(b.polygon, place)), ...b.polygon.map((place) => distanceToEdge(a.polygon, place)));
-}
-
-/** Even–odd rule: how often a ray to the right crosses the edges. */
-function inside(polygon: Polygon, [x, y]: Place): boolean {
-  return edges(polygon).filter(([[ax, ay], [bx, by]]) => ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)).length % 2 === 1;
 }
 
 function distanceToEdge(polygon: Polygon, [x, y]: Place): number {

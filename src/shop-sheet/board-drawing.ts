@@ -1,5 +1,6 @@
+import { asLoop } from '../base/as-loop';
 import { boundsOf } from '../base/bounds';
-import type { Circle, Loop, Operation, Shape, Vertex } from '../base/drawing';
+import type { Operation, Shape } from '../base/drawing';
 import { InternalError } from '../base/errors';
 import { flattenLoop } from '../base/flatten';
 import { moveDrawing } from '../base/transform';
@@ -70,14 +71,8 @@ interface Lying {
 
 function onPaper(id: string, shapes: readonly Shape[], frame: BoardFrame): Outlined {
   const loops = (operation: Operation): PaperPoint[][] =>
-    shapes.flatMap((shape) => (shape.operation !== operation || !(shape.kind === 'loop' || shape.kind === 'circle') ? [] : [flattenLoop(cornersOf(shape), CHORD * frame.scale).map(([x, y]) => frame.at(x, y))]));
+    shapes.flatMap((shape) => (shape.operation !== operation || !(shape.kind === 'loop' || shape.kind === 'circle') ? [] : [flattenLoop(asLoop(shape).vertices, CHORD * frame.scale).map(([x, y]) => frame.at(x, y))]));
   return { id, outline: loops('outline').flat(), holes: loops('hole') };
-}
-
-/** A circle as two half circles: a bulge of 1 is one. */
-function cornersOf(shape: Loop | Circle): readonly Vertex[] {
-  if (shape.kind === 'loop') return shape.vertices;
-  return [-1, 1].map((side) => ({ x: shape.x + side * shape.radius, y: shape.y, bulge: 1 }));
 }
 
 /** Chord error of arcs, mm of paper: below what a printer resolves. */

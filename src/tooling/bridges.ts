@@ -1,6 +1,7 @@
-import { pointOnSide, sidesOf, sweepFromBulge } from '../base/arc';
+import { sidesOf } from '../base/arc';
 import { loopArea } from '../base/area';
 import type { Loop, Shape, Vertex } from '../base/drawing';
+import { sideBetween, startingAt } from '../base/side';
 import type { RouterCut } from '../job/job';
 import type { ToolRules } from '../tables/tables';
 
@@ -19,18 +20,16 @@ const FEWEST = 2;
 export function placeBridges(outline: Loop, { bridgeLength, bridgeSpacing }: ToolRules): Bridge[] {
   const ccw = loopArea(outline.vertices) > 0;
   const long = sidesOf(outline.vertices)
-    .map(([from, to]) => ({ from, to, length: lengthOf(from, to) }))
+    .map(([from, to]) => sideBetween(from, to))
     .filter(({ length }) => length >= 3 * bridgeLength);
-  const straight = long.filter(({ from }) => from.bulge === 0);
+  const straight = long.filter(({ curvature }) => curvature === 0);
   const sides = straight.length > 0 ? straight : long;
   const most = sides.length === 1 ? FEWEST : 1;
-  return sides.flatMap(({ from, to, length }) => {
-    const count = Math.max(most, Math.ceil(length / bridgeSpacing));
+  return sides.flatMap((side) => {
+    const count = Math.max(most, Math.ceil(side.length / bridgeSpacing));
     return Array.from({ length: count }, (_, index): Bridge => {
-      const share = (index + 0.5) / count;
-      const [x, y] = pointOnSide(from, to, share);
-      const chord = Math.atan2(to.y - from.y, to.x - from.x);
-      const along = chord + sweepFromBulge(from.bulge) * (share - 0.5);
+      const { x, y, headingX, headingY } = startingAt(side, (index + 0.5) / count);
+      const along = Math.atan2(headingY, headingX);
       return { x, y, along: ccw ? along : along + Math.PI };
     });
   });
@@ -47,10 +46,4 @@ function box({ x, y, along }: Bridge, length: number, width: number): Loop {
   const [cosine, sine] = [Math.cos(along), Math.sin(along)];
   const corner = (u: number, v: number): Vertex => ({ x: x + u * cosine + v * sine, y: y + u * sine - v * cosine, bulge: 0 });
   return { kind: 'loop', operation: 'mark', vertices: [corner(-length / 2, 0), corner(-length / 2, width), corner(length / 2, width), corner(length / 2, 0)] };
-}
-
-function lengthOf(from: Vertex, to: Vertex): number {
-  const chord = Math.hypot(to.x - from.x, to.y - from.y);
-  const sweep = Math.abs(sweepFromBulge(from.bulge));
-  return sweep < 1e-9 ? chord : (chord * sweep) / (2 * Math.sin(sweep / 2));
 }

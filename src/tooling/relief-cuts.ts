@@ -1,6 +1,7 @@
 import { arcBetween, sidesOf } from '../base/arc';
 import { loopArea } from '../base/area';
 import type { Line, Loop, Shape, Vertex } from '../base/drawing';
+import { sideBetween, startingAt, type Side } from '../base/side';
 import type { JigsawCut } from '../job/job';
 import type { ToolRules } from '../tables/tables';
 
@@ -44,15 +45,13 @@ function alongArc(from: Vertex, to: Vertex, ccw: number, turn: number, { reliefS
 }
 
 function intoCorner(before: Vertex, at: Vertex, next: Vertex, ccw: number, cut: Cut): Line[] {
-  const [arriving, leaving] = [directionAt(before, at, 'end'), directionAt(at, next, 'start')];
+  const [arriving, leaving] = [headingOf(startingAt(sideBetween(before, at), 1)), headingOf(sideBetween(at, next))];
   const turn = Math.atan2(Math.sin(leaving - arriving), Math.cos(leaving - arriving));
   if (turn * ccw > -GENTLE) return [];
   // Between the two sides, on the side of the waste.
   return [cut(at.x, at.y, arriving + turn / 2 - (ccw * Math.PI) / 2)];
 }
 
-function directionAt(from: Vertex, to: Vertex, end: 'start' | 'end'): number {
-  const chord = Math.atan2(to.y - from.y, to.x - from.x);
-  const half = 2 * Math.atan(from.bulge);
-  return end === 'start' ? chord - half : chord + half;
+function headingOf({ headingX, headingY }: Side): number {
+  return Math.atan2(headingY, headingX);
 }
