@@ -5,7 +5,7 @@ export default tseslint.config(
   { ignores: ['dist/', 'node_modules/', 'out/', 'coverage/'] },
   js.configs.recommended,
   {
-    files: ['**/*.ts'],
+    files: ['**/*.ts', '**/*.tsx'],
     extends: [...tseslint.configs.recommendedTypeChecked],
     languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
     rules: {
@@ -18,6 +18,25 @@ export default tseslint.config(
   },
   {
     files: ['**/*.mjs'],
-    languageOptions: { globals: Object.fromEntries(['process', 'console', 'URL', 'Buffer', 'performance', 'setTimeout', 'document', 'location', 'requestAnimationFrame', 'InputEvent', 'Event', 'dispatchEvent', 'innerWidth', 'getComputedStyle'].map((name) => [name, 'readonly'])) },
+    languageOptions: {
+      globals: Object.fromEntries(
+        [
+          'process',
+          'console',
+          'URL',
+          'Buffer',
+          'performance',
+          'setTimeout',
+          'document',
+          'location',
+          'requestAnimationFrame',
+          'InputEvent',
+          'Event',
+          'dispatchEvent',
+          'innerWidth',
+          'getComputedStyle',
+        ].map((name) => [name, 'readonly']),
+      ),
+    },
   },
 );

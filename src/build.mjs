@@ -16,20 +16,37 @@ const program = await build({
   splitting: true,
   platform: 'node',
   target: 'node20',
-  banner: { js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);" },
+  banner: {
+    js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
+  },
 });
 
-const page = await build({ ...common, entryPoints: ['src/page/main.tsx'], outdir: 'dist', write: false, platform: 'browser', target: 'es2022', jsx: 'automatic', jsxImportSource: 'preact' });
+const page = await build({
+  ...common,
+  entryPoints: ['src/page/main.tsx'],
+  outdir: 'dist',
+  write: false,
+  platform: 'browser',
+  target: 'es2022',
+  jsx: 'automatic',
+  jsxImportSource: 'preact',
+});
 // Nothing inside the script may look like its own end.
 const script = page.outputFiles[0].text.replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
 const style = readFileSync('src/page/style.css', 'utf8');
 const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 const policy = `default-src 'none'; script-src ${hash(script)}; style-src ${hash(style)}; img-src data:; base-uri 'none'; form-action 'none'`;
 const parts = { POLICY: policy, STYLE: style, SCRIPT: script };
-const html = readFileSync('src/page/index.html', 'utf8').replaceAll(/%(POLICY|STYLE|SCRIPT)%/g, (_, name) => parts[name]);
+const html = readFileSync('src/page/index.html', 'utf8').replaceAll(
+  /%(POLICY|STYLE|SCRIPT)%/g,
+  (_, name) => parts[name],
+);
 
 // Everything is made before anything is replaced, and what an earlier build left is taken away last: a program that is running keeps its files.
-const files = new Map([...program.outputFiles.map(({ path, contents }) => [basename(path), contents]), ['bendbuck.html', html]]);
+const files = new Map([
+  ...program.outputFiles.map(({ path, contents }) => [basename(path), contents]),
+  ['bendbuck.html', html],
+]);
 mkdirSync('dist', { recursive: true });
 for (const [name, contents] of files) writeFileSync(`dist/${name}`, contents);
 chmodSync('dist/main.js', 0o755);

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { hasErrors } from '../src/base/findings';
 import type { Job } from '../src/job/job';
 import { parseJob } from '../src/job/parse';
-import { planJob, type Planned } from '../src/pipeline';
+import { planJob, type Planned } from '../src/output/pipeline';
 import { loadTables } from '../src/tables/bundled';
 import { brokenRules } from './helpers/check-rules';
 import { jobText, randomJobs, swapEnds, type RandomJob } from './helpers/random-jobs';
@@ -24,7 +24,8 @@ function expectSame(a: unknown, b: unknown, path = ''): void {
     if (!(Math.abs(a - b) <= Math.max(1e-7, 1e-9 * Math.abs(a)))) throw new Error(`${path}: ${a} against ${b}`);
   } else if (a !== null && b !== null && typeof a === 'object' && typeof b === 'object') {
     expect(Object.keys(b)).toEqual(Object.keys(a));
-    for (const key of Object.keys(a)) expectSame((a as Record<string, unknown>)[key], (b as Record<string, unknown>)[key], `${path}.${key}`);
+    for (const key of Object.keys(a))
+      expectSame((a as Record<string, unknown>)[key], (b as Record<string, unknown>)[key], `${path}.${key}`);
   } else if (a !== b) {
     throw new Error(`${path}: ${String(a)} against ${String(b)}`);
   }
@@ -58,24 +59,35 @@ describe('random jobs', () => {
   it('looked at from the other end give the mirrored plan', () => {
     let compared = 0;
     fc.assert(
-      fc.property(randomJobs.filter((job) => job.from !== job.to), (random) => {
-        const [here, there] = [plan(random).plan, plan(swapEnds(random)).plan];
-        expect(there.findings.map(({ code }) => code).sort()).toEqual(here.findings.map(({ code }) => code).sort());
-        if (hasErrors(here.findings)) return;
-        compared++;
-        const length = here.spine?.length ?? NaN;
-        const flipped = <Thing extends { at: number }>(things: readonly Thing[] = []): number[] => things.map(({ at }) => length - at).sort((a, b) => a - b);
-        const straight = <Thing extends { at: number }>(things: readonly Thing[] = []): number[] => things.map(({ at }) => at).sort((a, b) => a - b);
-        expectSame(flipped(here.stations), straight(there.stations), 'stations');
-        expectSame(here.stations.map(({ radius }) => radius).reverse(), there.stations.map(({ radius }) => radius), 'radii');
-        expect(there.stations.map(({ contact }) => contact)).toEqual(here.stations.map(({ contact }) => (contact === 'from' ? 'to' : 'from')).reverse());
-        expectSame(flipped(here.backings), straight(there.backings), 'backings');
-        expectSame(flipped(here.spine?.clampHoles), straight(there.spine?.clampHoles), 'clamp holes');
-        expectSame(here.bend?.wrap.from, there.bend?.wrap.to, 'wrap');
-        expectSame(here.bend?.twist.to, there.bend?.twist.from, 'twist');
-        expectSame(here.bend?.form.from, there.bend?.form.to, 'form');
-        expectSame(here.effort, there.effort, 'effort');
-      }),
+      fc.property(
+        randomJobs.filter((job) => job.from !== job.to),
+        (random) => {
+          const [here, there] = [plan(random).plan, plan(swapEnds(random)).plan];
+          expect(there.findings.map(({ code }) => code).sort()).toEqual(here.findings.map(({ code }) => code).sort());
+          if (hasErrors(here.findings)) return;
+          compared++;
+          const length = here.spine?.length ?? NaN;
+          const flipped = <Thing extends { at: number }>(things: readonly Thing[] = []): number[] =>
+            things.map(({ at }) => length - at).sort((a, b) => a - b);
+          const straight = <Thing extends { at: number }>(things: readonly Thing[] = []): number[] =>
+            things.map(({ at }) => at).sort((a, b) => a - b);
+          expectSame(flipped(here.stations), straight(there.stations), 'stations');
+          expectSame(
+            here.stations.map(({ radius }) => radius).reverse(),
+            there.stations.map(({ radius }) => radius),
+            'radii',
+          );
+          expect(there.stations.map(({ contact }) => contact)).toEqual(
+            here.stations.map(({ contact }) => (contact === 'from' ? 'to' : 'from')).reverse(),
+          );
+          expectSame(flipped(here.backings), straight(there.backings), 'backings');
+          expectSame(flipped(here.spine?.clampHoles), straight(there.spine?.clampHoles), 'clamp holes');
+          expectSame(here.bend?.wrap.from, there.bend?.wrap.to, 'wrap');
+          expectSame(here.bend?.twist.to, there.bend?.twist.from, 'twist');
+          expectSame(here.bend?.form.from, there.bend?.form.to, 'form');
+          expectSame(here.effort, there.effort, 'effort');
+        },
+      ),
       { numRuns: 500 },
     );
     expect(compared).toBeGreaterThan(50);

@@ -7,21 +7,41 @@ const sources = readdirSync(root, { recursive: true, encoding: 'utf8' })
   .filter((path) => /\.tsx?$/u.test(path))
   .map((path) => ({ path: path.replaceAll('\\', '/'), text: readFileSync(join(root, path), 'utf8') }));
 
-/** The stages in order: each may import itself and what stands before it. Files at the top of src/ tie stages together. */
-const stages = ['base', 'plan', 'plan-text', 'tables', 'job', 'bend', 'form', 'fixture', 'joints', 'picture', 'to-plan', 'parts', 'engrave', 'tooling', 'aids', 'sheets', 'write', 'paper', 'shop-sheet', 'pipeline', 'pieces', 'files', 'cli', 'page'];
-const rank = (path: string): number => stages.indexOf(path.split('/')[0]?.replace(/\.tsx?$/u, '') ?? '');
+/** The rooms of the house in order: each may import itself and what stands before it. */
+const rooms = [
+  'base',
+  'tables',
+  'job',
+  'design/bend',
+  'design/pull',
+  'design/form',
+  'design/fixture',
+  'design/joints',
+  'design/block',
+  'panel',
+  'drawing/parts',
+  'drawing/engrave',
+  'drawing/tooling',
+  'drawing/aids',
+  'drawing/boards',
+  'output',
+  'cli',
+  'page',
+];
+const rank = (path: string): number =>
+  rooms.findIndex((room) => path.startsWith(`${room}/`) || path.startsWith(`${room}.`) || path === room);
 
 function importsOf(text: string): string[] {
   return [...text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/gu)].map((match) => match[1] ?? '');
 }
 
 describe('the shape of the code', () => {
-  it('has files to look at, all in a known stage', () => {
+  it('has files to look at, all in a known room', () => {
     expect(sources.length).toBeGreaterThan(40);
     expect(sources.filter(({ path }) => rank(path) < 0).map(({ path }) => path)).toEqual([]);
   });
 
-  it('imports point one way, from later stages to earlier', () => {
+  it('imports point one way, from later rooms to earlier', () => {
     const backward = sources.flatMap(({ path, text }) =>
       importsOf(text)
         .filter((target) => target.startsWith('.') && !/\/(?:shared|templates)\//u.test(target))
@@ -54,17 +74,24 @@ describe('the shape of the code', () => {
   });
 
   it('only the edges touch files, the network, the DOM, the clock, chance or the console', () => {
-    const forbidden = /from 'node:|\bconsole\.|\bprocess\.|\bdocument\.|\bwindow\.|\bDate\b|Math\.random|performance\.now|\bfetch\(|setTimeout/u;
+    const forbidden =
+      /from 'node:|\bconsole\.|\bprocess\.|\bdocument\.|\bwindow\.|\bDate\b|Math\.random|performance\.now|\bfetch\(|setTimeout/u;
     const touching = sources
       .filter(({ path }) => !path.startsWith('cli/') && !path.startsWith('page/'))
-      .filter(({ text }) => forbidden.test(text.replaceAll(/\/\*[\s\S]*?\*\/|\/\/.*$/gmu, '').replaceAll(/\bdocument: Document|document\.(?:errors|warnings|toJS|getIn|contents)/gu, '')))
+      .filter(({ text }) =>
+        forbidden.test(
+          text
+            .replaceAll(/\/\*[\s\S]*?\*\/|\/\/.*$/gmu, '')
+            .replaceAll(/\bdocument: Document|document\.(?:errors|warnings|toJS|getIn|contents)/gu, ''),
+        ),
+      )
       .map(({ path }) => path);
     expect(touching).toEqual([]);
   });
 
-  it('only parts/ and aids/ draw with makerjs', () => {
-    const users = sources.filter(({ text }) => importsOf(text).includes('makerjs')).map(({ path }) => path.split('/')[0]);
+  it('only drawing/parts draws with makerjs', () => {
+    const users = sources.filter(({ text }) => importsOf(text).includes('makerjs')).map(({ path }) => dirname(path));
     expect(new Set(users).size).toBeGreaterThan(0);
-    expect(users.filter((stage) => stage !== 'parts' && stage !== 'aids')).toEqual([]);
+    expect(users.filter((folder) => folder !== 'drawing/parts')).toEqual([]);
   });
 });

@@ -20,7 +20,9 @@ export interface Cone {
 export function coneThrough(radiusFrom: number, radiusTo: number, length: number): Cone {
   const sine = (radiusTo - radiusFrom) / length;
   if (!(Math.abs(sine) < 1)) {
-    throw new RangeError(`no cone grows by ${radiusTo - radiusFrom} mm over ${length} mm; the growth must be less than the length`);
+    throw new RangeError(
+      `no cone grows by ${radiusTo - radiusFrom} mm over ${length} mm; the growth must be less than the length`,
+    );
   }
   return { radiusFrom, radiusTo, length, halfAngle: Math.asin(sine) };
 }

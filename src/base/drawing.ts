@@ -8,7 +8,15 @@ export const operations = ['outline', 'hole', 'pilot', 'countersink', 'groove', 
 export type Operation = (typeof operations)[number];
 
 /** The order they are carried out in: inside before outside, so that nothing is still to be done to a part that has come loose. */
-export const cutOrder = ['label', 'mark', 'countersink', 'pilot', 'groove', 'hole', 'outline'] as const satisfies readonly Operation[];
+export const cutOrder = [
+  'label',
+  'mark',
+  'countersink',
+  'pilot',
+  'groove',
+  'hole',
+  'outline',
+] as const satisfies readonly Operation[];
 
 /** A corner of a loop; `bulge` = tan(included angle/4) of the arc to the next corner, positive counter-clockwise, 0 straight. */
 export interface Vertex {

@@ -19,7 +19,9 @@ export function isOffsetOf(result: readonly Vertex[], original: readonly Vertex[
   const [before, after] = [loopArea(original), loopArea(result)];
   if (!((after - before) * Math.sign(before) * distance > 0 && after * before > 0)) return false;
   const sides = sidesOf(result).map(([from, to]) => sideBetween(from, to));
-  return isSimple(sides, Math.min(TOUCH, TOUCH_SHARE * Math.abs(distance))) && liesAt(sides, original, Math.abs(distance));
+  return (
+    isSimple(sides, Math.min(TOUCH, TOUCH_SHARE * Math.abs(distance))) && liesAt(sides, original, Math.abs(distance))
+  );
 }
 
 function liesAt(sides: readonly Side[], original: readonly Vertex[], distance: number): boolean {
@@ -36,7 +38,11 @@ function liesAt(sides: readonly Side[], original: readonly Vertex[], distance: n
 function isSimple(sides: readonly Side[], touch: number): boolean {
   return sides.every((corner, index) => {
     const before = (index + sides.length - 1) % sides.length;
-    return corner.length > touch && sides.every((side, at) => at === index || at === before || distanceTo(side, corner) > touch) && !crossesLater(sides, corner, index);
+    return (
+      corner.length > touch &&
+      sides.every((side, at) => at === index || at === before || distanceTo(side, corner) > touch) &&
+      !crossesLater(sides, corner, index)
+    );
   });
 }
 
@@ -45,7 +51,12 @@ function crossesLater(sides: readonly Side[], side: Side, index: number): boolea
   return sides.some((other, at) => {
     if (at <= index) return false;
     const shared = [...(at === index + 1 ? [other] : []), ...((at + 1) % sides.length === index ? [side] : [])];
-    return crossings(side, other).some((place) => isOn(side, place) && isOn(other, place) && shared.every((corner) => Math.hypot(place.x - corner.x, place.y - corner.y) > TRUE));
+    return crossings(side, other).some(
+      (place) =>
+        isOn(side, place) &&
+        isOn(other, place) &&
+        shared.every((corner) => Math.hypot(place.x - corner.x, place.y - corner.y) > TRUE),
+    );
   });
 }
 

@@ -19,7 +19,10 @@ export interface Join {
 /** The turn from the end of a side into the start of the next, radians, positive counter-clockwise. */
 function turnBetween(before: Side, after: Side): number {
   const end = startingAt(before, 1);
-  return Math.atan2(end.headingX * after.headingY - end.headingY * after.headingX, end.headingX * after.headingX + end.headingY * after.headingY);
+  return Math.atan2(
+    end.headingX * after.headingY - end.headingY * after.headingX,
+    end.headingX * after.headingX + end.headingY * after.headingY,
+  );
 }
 
 /** Whether the corner between two sides opens when both move `right` mm to the right. */
@@ -33,7 +36,12 @@ export function joinAcross(before: Side, after: Side, right: number): Join | nul
   const [end, turn] = [startingAt(before, 1), turnBetween(before, after)];
   if (Math.abs(turn) < TANGENT) return meetAt(before, after, { x: (end.x + after.x) / 2, y: (end.y + after.y) / 2 });
   if (!opens(before, after, right)) return joinTrimmed(before, after);
-  return { leave: 1, enter: 0, from: { x: after.x, y: after.y }, corner: [{ x: end.x, y: end.y, bulge: bulgeFromSweep(turn) }] };
+  return {
+    leave: 1,
+    enter: 0,
+    from: { x: after.x, y: after.y },
+    corner: [{ x: end.x, y: end.y, bulge: bulgeFromSweep(turn) }],
+  };
 }
 
 /** The join of two sides trimmed to where they cross, the crossing that takes least away; null where they do not. */

@@ -60,9 +60,16 @@ function parallel(loop: readonly Vertex[], right: number): Vertex[] | null {
     kept.push({ side, start });
     before = side;
   }
-  const joined = kept.map(({ side, start }, index) => ({ side, start, share: (kept[(index + 1) % kept.length]?.start.leave ?? NaN) - start.enter }));
+  const joined = kept.map(({ side, start }, index) => ({
+    side,
+    start,
+    share: (kept[(index + 1) % kept.length]?.start.leave ?? NaN) - start.enter,
+  }));
   if (!joined.every(({ share }) => share > 0)) return null;
-  return joined.flatMap(({ side, start, share }): Vertex[] => [...start.corner, { ...start.from, bulge: bulgeFromSweep(share * sweepOf(side)) }]);
+  return joined.flatMap(({ side, start, share }): Vertex[] => [
+    ...start.corner,
+    { ...start.from, bulge: bulgeFromSweep(share * sweepOf(side)) },
+  ]);
 }
 
 /** Whether no arc that has no radius left is next to a corner that opens: then nothing of the outline is lost with it. */

@@ -57,7 +57,14 @@ export function startingAt(side: Side, share: number): Side {
   const chord = half === 0 ? along : (along * sine) / half;
   const [chordX, chordY] = turned(side, cosine, sine);
   const [headingX, headingY] = turned(side, Math.cos(2 * half), Math.sin(2 * half));
-  return { ...side, x: side.x + chord * chordX, y: side.y + chord * chordY, headingX, headingY, length: side.length - along };
+  return {
+    ...side,
+    x: side.x + chord * chordX,
+    y: side.y + chord * chordY,
+    headingX,
+    headingY,
+    length: side.length - along,
+  };
 }
 
 function turned({ headingX, headingY }: Side, cosine: number, sine: number): readonly [number, number] {
@@ -118,14 +125,21 @@ export function crossings(a: Side, b: Side): Place[] {
   const ratio = round.curvature === 0 ? 0 : flat.curvature / round.curvature;
   const [dx, dy] = [flat.x - round.x, flat.y - round.y];
   // The line m·Y = c, Y from the start of the rounder one.
-  const [mx, my] = [flat.curvature * dx - flat.headingY + ratio * round.headingY, flat.curvature * dy + flat.headingX - ratio * round.headingX];
+  const [mx, my] = [
+    flat.curvature * dx - flat.headingY + ratio * round.headingY,
+    flat.curvature * dy + flat.headingX - ratio * round.headingX,
+  ];
   const c = (flat.curvature * (dx ** 2 + dy ** 2)) / 2 + flat.headingX * dy - flat.headingY * dx;
   const size = Math.hypot(mx, my);
   const [nearX, nearY] = [(mx * c) / size ** 2, (my * c) / size ** 2];
   const [alongX, alongY] = [-my / size, mx / size];
   const halfLinear = -(round.headingX * alongY - round.headingY * alongX) / 2;
-  const constant = (round.curvature * (nearX ** 2 + nearY ** 2)) / 2 - (round.headingX * nearY - round.headingY * nearX);
-  return rootsOf(round.curvature / 2, halfLinear, constant).map((t) => ({ x: round.x + nearX + t * alongX, y: round.y + nearY + t * alongY }));
+  const constant =
+    (round.curvature * (nearX ** 2 + nearY ** 2)) / 2 - (round.headingX * nearY - round.headingY * nearX);
+  return rootsOf(round.curvature / 2, halfLinear, constant).map((t) => ({
+    x: round.x + nearX + t * alongX,
+    y: round.y + nearY + t * alongY,
+  }));
 }
 
 /** The real roots of a·t² + 2h·t + c, without loss of digits where a is small. */

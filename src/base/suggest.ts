@@ -7,7 +7,9 @@ const FURTHEST = 0.45;
  */
 export function nearest(word: string, known: readonly string[]): string | null {
   if (word.length > 60) return null;
-  const ranked = known.map((candidate) => ({ candidate, distance: editDistance(word.toLowerCase(), candidate.toLowerCase()) })).sort((a, b) => a.distance - b.distance);
+  const ranked = known
+    .map((candidate) => ({ candidate, distance: editDistance(word.toLowerCase(), candidate.toLowerCase()) }))
+    .sort((a, b) => a.distance - b.distance);
   const [best] = ranked;
   if (!best || best.distance > Math.ceil(FURTHEST * Math.max(word.length, best.candidate.length))) return null;
   return best.candidate;
@@ -21,7 +23,8 @@ function editDistance(a: string, b: string): number {
     for (let j = 1; j <= b.length; j++) {
       const change = a[i - 1] === b[j - 1] ? 0 : 1;
       let least = Math.min((above[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (above[j - 1] ?? 0) + change);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) least = Math.min(least, (twoAbove[j - 2] ?? 0) + 1);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        least = Math.min(least, (twoAbove[j - 2] ?? 0) + 1);
       row.push(least);
     }
     rows.push(row);

@@ -10,7 +10,10 @@ export interface Move {
 /** The drawing moved; shapes, bulges and text alike. */
 export function moveDrawing(drawing: Drawing, move: Move): Drawing {
   const [cosine, sine] = quarterTurn(move.angle) ?? [Math.cos(move.angle), Math.sin(move.angle)];
-  const place = (x: number, y: number): readonly [number, number] => [x * cosine - y * sine + move.dx, x * sine + y * cosine + move.dy];
+  const place = (x: number, y: number): readonly [number, number] => [
+    x * cosine - y * sine + move.dx,
+    x * sine + y * cosine + move.dy,
+  ];
   const moved = <Placed extends { readonly x: number; readonly y: number }>(thing: Placed): Placed => {
     const [x, y] = place(thing.x, thing.y);
     return { ...thing, x, y };

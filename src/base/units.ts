@@ -30,7 +30,13 @@ const LENGTH_UNITS: Readonly<Record<string, string>> = {
 };
 
 /** N in one of each unit a force may be written in. */
-const FORCE_UNITS: Readonly<Record<string, number>> = { N: 1, kN: 1000, lbf: NEWTONS_PER_POUND, lb: NEWTONS_PER_POUND, kgf: 9.80665 };
+const FORCE_UNITS: Readonly<Record<string, number>> = {
+  N: 1,
+  kN: 1000,
+  lbf: NEWTONS_PER_POUND,
+  lb: NEWTONS_PER_POUND,
+  kgf: 9.80665,
+};
 
 /** ½ ¼ ⅞ and their like, each of one character, with the digit before it. No digit may follow, or `½2` would read as 1/22. */
 const VULGAR = /(\d?)\s*([\u00BC-\u00BE\u2150-\u215E])(?!\d)/gu;
@@ -40,7 +46,10 @@ const LONGEST = 64;
 
 export type LengthUnit = 'mm' | 'in';
 
-export type ParsedLength = { readonly ok: true; readonly mm: number } | { readonly ok: true; readonly gauge: number } | { readonly ok: false; readonly reason: string };
+export type ParsedLength =
+  | { readonly ok: true; readonly mm: number }
+  | { readonly ok: true; readonly gauge: number }
+  | { readonly ok: false; readonly reason: string };
 
 const NUMBER = String.raw`(?:\d+(?:\.\d*)?|\.\d+)`;
 const SIMPLE = String.raw`\d+\s*\/\s*\d+`;
@@ -50,7 +59,10 @@ const JOINT = String.raw`(?:\s+-\s+|-|\s+)`;
 const AMOUNT = String.raw`(\d+${JOINT}${SIMPLE}|${SIMPLE}|${NUMBER})`;
 const UNIT = String.raw`(mm|cm|m|inches|inch|in|feet|foot|ft|["″”'′’])`;
 const ONE = new RegExp(String.raw`^([+-]?)\s*${AMOUNT}\s*${UNIT}?$`, 'u');
-const FEET_AND_INCHES = new RegExp(String.raw`^([+-]?)\s*(\d+)\s*(?:['′’]|ft|feet|foot)${JOINT}?${AMOUNT}\s*(?:["″”]|in|inch|inches)$`, 'u');
+const FEET_AND_INCHES = new RegExp(
+  String.raw`^([+-]?)\s*(\d+)\s*(?:['′’]|ft|feet|foot)${JOINT}?${AMOUNT}\s*(?:["″”]|in|inch|inches)$`,
+  'u',
+);
 const GAUGE = /^(\d{1,2})\s*(?:ga|gauge)\.?$/u;
 
 /**
@@ -67,13 +79,18 @@ export function parseLength(text: string, bare: LengthUnit): ParsedLength {
   const both = FEET_AND_INCHES.exec(plain);
   if (both) return sum(both[1] ?? '', [both[2] ?? '', "'"], [both[3] ?? '', '"']);
   const one = ONE.exec(plain);
-  if (!one) return refuse('not a length: write a number or fraction with mm, cm, m, in or ft, as in 38 mm, 1-1/2 in, 3/4" or 5\' 3 1/2"');
+  if (!one)
+    return refuse(
+      'not a length: write a number or fraction with mm, cm, m, in or ft, as in 38 mm, 1-1/2 in, 3/4" or 5\' 3 1/2"',
+    );
   return sum(one[1] ?? '', [one[2] ?? '', one[3] ?? bare]);
 }
 
 /** A force, N: `200 N`, `45 lbf`; a bare number is N. Null where the text is none. */
 export function parseForce(text: string): number | null {
-  const match = new RegExp(String.raw`^(${NUMBER})\s*(N|kN|lbf|lb|kgf)?$`, 'u').exec(text.length > LONGEST ? '' : text.trim());
+  const match = new RegExp(String.raw`^(${NUMBER})\s*(N|kN|lbf|lb|kgf)?$`, 'u').exec(
+    text.length > LONGEST ? '' : text.trim(),
+  );
   if (!match) return null;
   return Number(match[1]) * (FORCE_UNITS[match[2] ?? 'N'] ?? NaN);
 }
@@ -84,7 +101,12 @@ function refuse(reason: string): ParsedLength {
 
 /** `1½` → `1 1/2`; the fraction slash ⁄ of typesetters becomes the plain one. */
 function spellOutVulgar(text: string): string {
-  return text.replaceAll(VULGAR, (_, whole: string, sign: string) => `${whole === '' ? '' : `${whole} `}${sign.normalize('NFKC')}`).replaceAll('⁄', '/');
+  return text
+    .replaceAll(
+      VULGAR,
+      (_, whole: string, sign: string) => `${whole === '' ? '' : `${whole} `}${sign.normalize('NFKC')}`,
+    )
+    .replaceAll('⁄', '/');
 }
 
 function sum(sign: string, ...terms: readonly (readonly [string, string])[]): ParsedLength {

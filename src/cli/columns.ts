@@ -6,9 +6,17 @@ export function pairs(rows: readonly (readonly [string, string])[]): string {
 
 /** Rows under a heading, columns in line. Columns that have no room in the terminal's width go on below, beside the first column again. */
 export function table(head: readonly string[], rows: readonly (readonly string[])[], width = Infinity): string {
-  const widths = head.map((title, column) => 2 + Math.max(columns(title), ...rows.map((row) => columns(row[column] ?? ''))));
-  const line = (cells: readonly string[], band: readonly number[]): string => `${band.map((column) => pad(`  ${cells[column] ?? ''}`, widths[column] ?? 0)).join('').trimEnd()}\n`;
-  return bands(widths, width).map((band) => [head, ...rows].map((cells) => line(cells, band)).join('')).join('\n');
+  const widths = head.map(
+    (title, column) => 2 + Math.max(columns(title), ...rows.map((row) => columns(row[column] ?? ''))),
+  );
+  const line = (cells: readonly string[], band: readonly number[]): string =>
+    `${band
+      .map((column) => pad(`  ${cells[column] ?? ''}`, widths[column] ?? 0))
+      .join('')
+      .trimEnd()}\n`;
+  return bands(widths, width)
+    .map((band) => [head, ...rows].map((cells) => line(cells, band)).join(''))
+    .join('\n');
 }
 
 /** Which columns stand beside one another: the first in each band, then as many as fit, at least one. */
@@ -33,5 +41,14 @@ function pad(text: string, width: number): string {
 
 /** How many columns of a terminal a text takes: wide characters two, marks that stand over another none. */
 function columns(text: string): number {
-  return [...text].reduce((sum, character) => sum + (/\p{M}/u.test(character) ? 0 : /[\p{sc=Han}\p{sc=Hangul}\p{sc=Hiragana}\p{sc=Katakana}\p{Emoji_Presentation}]/u.test(character) ? 2 : 1), 0);
+  return [...text].reduce(
+    (sum, character) =>
+      sum +
+      (/\p{M}/u.test(character)
+        ? 0
+        : /[\p{sc=Han}\p{sc=Hangul}\p{sc=Hiragana}\p{sc=Katakana}\p{Emoji_Presentation}]/u.test(character)
+          ? 2
+          : 1),
+    0,
+  );
 }

@@ -1,4 +1,4 @@
-import type { Plan, PlanCut, PlanOpening, PlanStack } from '../plan';
+import type { Plan, PlanCut, PlanOpening, PlanStack } from '../output/plan/plan';
 import { pairs, table } from './columns';
 
 type Length = (mm: number) => string;
@@ -15,7 +15,11 @@ export function cutting({ cut, stations }: Plan, length: Length, width: number):
   }
 }
 
-function routed({ bit, fit, grooveDepth, bridges, grooves }: Extract<PlanCut, { with: 'router' }>, length: Length, width: number): [string, string][] {
+function routed(
+  { bit, fit, grooveDepth, bridges, grooves }: Extract<PlanCut, { with: 'router' }>,
+  length: Length,
+  width: number,
+): [string, string][] {
   return [
     [
       'Cut with a router (fit test piece first)',
@@ -26,11 +30,23 @@ function routed({ bit, fit, grooveDepth, bridges, grooves }: Extract<PlanCut, { 
         ['bridges', bridges ? 'drawn, to saw through' : 'none'],
       ]),
     ],
-    ['Grooves across the spine’s front (from end A)', table(['for', 'from', 'to', 'open side'], grooves.map((groove) => [groove.holds, length(groove.low), length(groove.high), openSide(groove)]), width)],
+    [
+      'Grooves across the spine’s front (from end A)',
+      table(
+        ['for', 'from', 'to', 'open side'],
+        grooves.map((groove) => [groove.holds, length(groove.low), length(groove.high), openSide(groove)]),
+        width,
+      ),
+    ],
   ];
 }
 
-function burnt({ kerf, fit, layers, tabLength, boards }: Extract<PlanCut, { with: 'laser' }>, stations: ReadonlySet<string>, length: Length, width: number): [string, string][] {
+function burnt(
+  { kerf, fit, layers, tabLength, boards }: Extract<PlanCut, { with: 'laser' }>,
+  stations: ReadonlySet<string>,
+  length: Length,
+  width: number,
+): [string, string][] {
   const stacks = boards.filter(({ name, layers: all }) => stations.has(name) && all.length > 1);
   const slotted = boards.filter(({ slots }) => slots.length > 0);
   const dowelled = boards.filter(({ dowels }) => dowels.length > 0);
@@ -44,27 +60,54 @@ function burnt({ kerf, fit, layers, tabLength, boards }: Extract<PlanCut, { with
         ['slots wider than tabs by', length(fit)],
       ]),
     ],
-    ...tableOf('Layers (layer 1 is the nearest to end A)', ['', 'from', 'cut to radius', 'contact face', 'other face'], stacks.flatMap((stack) => layerRows(stack, length)), width),
+    ...tableOf(
+      'Layers (layer 1 is the nearest to end A)',
+      ['', 'from', 'cut to radius', 'contact face', 'other face'],
+      stacks.flatMap((stack) => layerRows(stack, length)),
+      width,
+    ),
     ...tableOf(
       'Slots through the spine (from end A; aside: from the centre line)',
       ['for', 'from', 'to', 'aside', 'across', 'open side'],
-      slotted.flatMap(({ name, slots }) => slots.map((slot) => [name, length(slot.low), length(slot.high), length(slot.offset), length(slot.width), openSide(slot)])),
+      slotted.flatMap(({ name, slots }) =>
+        slots.map((slot) => [
+          name,
+          length(slot.low),
+          length(slot.high),
+          length(slot.offset),
+          length(slot.width),
+          openSide(slot),
+        ]),
+      ),
       width,
     ),
     ...tableOf(
       'Dowel holes through the layers (aside: from the centre line; deep: from the edge to the spine)',
       ['in', 'aside', 'deep', 'across'],
-      dowelled.flatMap(({ name, dowels }) => dowels.map((dowel) => [name, length(dowel.offset), length(dowel.depth), length(dowel.diameter)])),
+      dowelled.flatMap(({ name, dowels }) =>
+        dowels.map((dowel) => [name, length(dowel.offset), length(dowel.depth), length(dowel.diameter)]),
+      ),
       width,
     ),
   ];
 }
 
 function layerRows({ name, layers }: PlanStack, length: Length): string[][] {
-  return layers.map(({ low, radius, farRadius, contact }, index) => [`${name}-${index + 1}`, length(low), length(radius), radius === farRadius ? 'either' : contact === 'from' ? 'to end A' : 'to end B', length(farRadius)]);
+  return layers.map(({ low, radius, farRadius, contact }, index) => [
+    `${name}-${index + 1}`,
+    length(low),
+    length(radius),
+    radius === farRadius ? 'either' : contact === 'from' ? 'to end A' : 'to end B',
+    length(farRadius),
+  ]);
 }
 
-function tableOf(title: string, head: readonly string[], rows: readonly (readonly string[])[], width: number): [string, string][] {
+function tableOf(
+  title: string,
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+  width: number,
+): [string, string][] {
   return rows.length > 0 ? [[title, table(head, rows, width)]] : [];
 }
 

@@ -22,7 +22,8 @@ interface Manifest {
  * A folder that is there already is replaced only where it is one of ours in which nothing was added or changed.
  */
 export async function storeSet(folder: string, files: readonly OutputFile[]): Promise<void> {
-  for (const { path } of files) if (!SAFE.test(path)) throw new InternalError(`an output file has an unsafe path: ${path}`);
+  for (const { path } of files)
+    if (!SAFE.test(path)) throw new InternalError(`an output file has an unsafe path: ${path}`);
   await asStop(`cannot write to ${dirname(folder)}`, async () => {
     await refuseStranger(folder);
     const fresh = join(dirname(folder), `.${basename(folder)}-${randomUUID()}`);
@@ -47,7 +48,8 @@ export async function storeSet(folder: string, files: readonly OutputFile[]): Pr
 /** Writes one file that is not there yet, never over another. `name` is what the user called it. */
 export async function storeNew(file: string, name: string, content: Uint8Array): Promise<void> {
   await asStop(`cannot write ${name}`, async () => {
-    if (await isThere(file)) throw new Stop(`${name} exists already; it is left as it is. Name another file.`, EXIT.unwritten);
+    if (await isThere(file))
+      throw new Stop(`${name} exists already; it is left as it is. Name another file.`, EXIT.unwritten);
     await writeFile(file, content, { flag: 'wx' });
   });
 }
@@ -60,7 +62,10 @@ async function writeAll(folder: string, files: readonly OutputFile[]): Promise<v
     writeFileSync(target, content, { flag: 'wx' });
     await nextTurn();
   }
-  const manifest: Manifest = { madeBy: 'bendbuck', files: Object.fromEntries(files.map(({ path, content }) => [path, digest(content)])) };
+  const manifest: Manifest = {
+    madeBy: 'bendbuck',
+    files: Object.fromEntries(files.map(({ path, content }) => [path, digest(content)])),
+  };
   writeFileSync(join(folder, MANIFEST), `${JSON.stringify(manifest, null, 2)}\n`, { flag: 'wx' });
 }
 
@@ -106,7 +111,10 @@ function swapIn(fresh: string, folder: string): void {
   try {
     rmSync(old, { recursive: true, force: true });
   } catch {
-    throw new Stop(`The new files are in ${folder}, but the earlier ones could not be taken away; what is left of them is in ${old}.`, EXIT.unwritten);
+    throw new Stop(
+      `The new files are in ${folder}, but the earlier ones could not be taken away; what is left of them is in ${old}.`,
+      EXIT.unwritten,
+    );
   }
 }
 
@@ -114,19 +122,38 @@ function swapIn(fresh: string, folder: string): void {
 async function refuseStranger(folder: string): Promise<void> {
   const found = await lstat(folder).catch(() => null);
   if (!found) return;
-  if (!found.isDirectory()) throw new Stop(`${folder} is not a folder (a file or a link); it is left as it is. Move it, or choose another --out.`, EXIT.unwritten);
+  if (!found.isDirectory())
+    throw new Stop(
+      `${folder} is not a folder (a file or a link); it is left as it is. Move it, or choose another --out.`,
+      EXIT.unwritten,
+    );
   const manifest = await readManifest(folder);
-  if (!manifest) throw new Stop(`${folder} was not made by bendbuck; it is left as it is. Move it, or choose another --out.`, EXIT.unwritten);
+  if (!manifest)
+    throw new Stop(
+      `${folder} was not made by bendbuck; it is left as it is. Move it, or choose another --out.`,
+      EXIT.unwritten,
+    );
   const touched = await touchedFiles(folder, manifest);
   if (touched.length > 0) {
-    throw new Stop(`${folder} holds files you added or changed; it is left as it is. Move them elsewhere first:\n${touched.slice(0, 20).map((path) => `  ${path}\n`).join('')}`, EXIT.unwritten);
+    throw new Stop(
+      `${folder} holds files you added or changed; it is left as it is. Move them elsewhere first:\n${touched
+        .slice(0, 20)
+        .map((path) => `  ${path}\n`)
+        .join('')}`,
+      EXIT.unwritten,
+    );
   }
 }
 
 async function readManifest(folder: string): Promise<Manifest | null> {
   try {
-    const read = JSON.parse(await readFile(join(folder, MANIFEST), 'utf8')) as { readonly madeBy?: unknown; readonly files?: unknown } | null;
-    return read?.madeBy === 'bendbuck' && typeof read.files === 'object' && read.files !== null ? (read as Manifest) : null;
+    const read = JSON.parse(await readFile(join(folder, MANIFEST), 'utf8')) as {
+      readonly madeBy?: unknown;
+      readonly files?: unknown;
+    } | null;
+    return read?.madeBy === 'bendbuck' && typeof read.files === 'object' && read.files !== null
+      ? (read as Manifest)
+      : null;
   } catch {
     return null;
   }
@@ -137,9 +164,15 @@ async function touchedFiles(folder: string, manifest: Manifest): Promise<string[
   const touched: string[] = [];
   for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
     if (entry.isDirectory()) continue;
-    const path = join(entry.parentPath, entry.name).slice(folder.length + 1).split(sep).join('/');
+    const path = join(entry.parentPath, entry.name)
+      .slice(folder.length + 1)
+      .split(sep)
+      .join('/');
     if (path === MANIFEST) continue;
-    const unchanged = entry.isFile() && Object.hasOwn(manifest.files, path) && digest(await readFile(join(folder, path))) === manifest.files[path];
+    const unchanged =
+      entry.isFile() &&
+      Object.hasOwn(manifest.files, path) &&
+      digest(await readFile(join(folder, path))) === manifest.files[path];
     if (!unchanged) touched.push(path);
   }
   return touched.sort();

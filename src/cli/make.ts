@@ -1,7 +1,7 @@
 import { join, relative, resolve } from 'node:path';
 import { fileName } from '../base/file-name';
 import { hasErrors } from '../base/findings';
-import type { ShopSheetOptions } from '../shop-sheet';
+import type { ShopSheetOptions } from '../output/shop-sheet';
 import { EXIT, type ExitCode, type Io } from './io';
 import { storeSet } from './files';
 import { readFont } from './font';
@@ -21,7 +21,7 @@ export async function make(io: Io, path: string, out: string, options: ShopSheet
       return EXIT.wrong;
     }
     progress.say('drawing');
-    const { makeFiles } = await import('../files');
+    const { makeFiles } = await import('../output/files');
     const files = await makeFiles(planned, tables, await readFont(), options, {
       progress: (done, total) => {
         progress.say(`laying parts out on boards, ${Math.round((100 * done) / total)} %`);

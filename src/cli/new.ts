@@ -10,7 +10,10 @@ const TEMPLATES = fileURLToPath(new URL('../templates/', import.meta.url));
 
 /** `new`: lists the starters, or copies one to a file that does not exist yet. */
 export async function newJob(io: Io, starter: string | undefined, file: string | undefined): Promise<ExitCode> {
-  const names = (await readdir(TEMPLATES)).filter((name) => name.endsWith('.yaml')).map((name) => basename(name, '.yaml')).sort();
+  const names = (await readdir(TEMPLATES))
+    .filter((name) => name.endsWith('.yaml'))
+    .map((name) => basename(name, '.yaml'))
+    .sort();
   if (starter === undefined) {
     for (const name of names) io.out(`${name.padEnd(20)} ${await firstComment(name)}\n`);
     io.out('\nbendbuck new STARTER [FILE] copies one to begin from.\n');
@@ -18,7 +21,10 @@ export async function newJob(io: Io, starter: string | undefined, file: string |
   }
   if (!names.includes(starter)) {
     const near = nearest(starter, names);
-    throw new Stop(`there is no starter called ${JSON.stringify(starter)}${near === null ? '' : `; did you mean ${near}?`}\nStarters: ${names.join(', ')}`, EXIT.wrong);
+    throw new Stop(
+      `there is no starter called ${JSON.stringify(starter)}${near === null ? '' : `; did you mean ${near}?`}\nStarters: ${names.join(', ')}`,
+      EXIT.wrong,
+    );
   }
   const target = file ?? `${starter}.yaml`;
   await storeNew(resolve(io.cwd, target), target, await readFile(`${TEMPLATES}${starter}.yaml`));

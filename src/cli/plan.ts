@@ -1,9 +1,9 @@
 import { hasErrors } from '../base/findings';
 import type { Job } from '../job/job';
 import { parseJob } from '../job/parse';
-import { planJob, type Planned } from '../pipeline';
-import type { Plan } from '../plan';
-import { planText } from '../plan-text';
+import { planJob, type Planned } from '../output/pipeline';
+import type { Plan } from '../output/plan/plan';
+import { planText } from '../output/plan/plan-text';
 import { loadTables } from '../tables/bundled';
 import type { Tables } from '../tables/tables';
 import { EXIT, type ExitCode, type Io } from './io';
@@ -28,7 +28,21 @@ export async function work(io: Io, path: string): Promise<Worked> {
   return { job, planned, plan: { ...planned.plan, findings: locate(planned.plan.findings) }, tables };
 }
 
-const NOTHING: Plan = { title: '', sheet: null, trials: null, bend: null, runs: [], effort: null, stations: [], spine: null, backings: [], blank: null, block: null, cut: null, findings: [] };
+const NOTHING: Plan = {
+  title: '',
+  sheet: null,
+  trials: null,
+  bend: null,
+  runs: [],
+  effort: null,
+  stations: [],
+  spine: null,
+  backings: [],
+  blank: null,
+  block: null,
+  cut: null,
+  findings: [],
+};
 
 /** `check`: findings only. */
 export async function check(io: Io, path: string): Promise<ExitCode> {

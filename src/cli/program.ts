@@ -17,7 +17,9 @@ export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
       io.err(`${problem.message}\n`);
       return problem.code;
     }
-    io.err(`This is a fault in bendbuck, not in your job. Please report it with the job file.\n${problem instanceof Error ? (problem.stack ?? problem.message) : String(problem)}\n`);
+    io.err(
+      `This is a fault in bendbuck, not in your job. Please report it with the job file.\n${problem instanceof Error ? (problem.stack ?? problem.message) : String(problem)}\n`,
+    );
     return EXIT.fault;
   }
 }
@@ -28,12 +30,17 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .exitOverride()
     .configureOutput({ writeOut: io.out, writeErr: io.err })
     .showHelpAfterError('(bendbuck --help lists the commands)')
-    .addHelpText('after', '\nExit codes: 0 done, 1 our fault, 2 the job is wrong or impossible (nothing written), 3 the files could not be written.');
+    .addHelpText(
+      'after',
+      '\nExit codes: 0 done, 1 our fault, 2 the job is wrong or impossible (nothing written), 3 the files could not be written.',
+    );
 
   bendbuck
     .command('new [starter] [file]')
     .description('copy a starter job to begin from; without arguments, list the starters')
-    .action(async (starter: string | undefined, file: string | undefined) => done(await (await import('./new')).newJob(io, starter, file)));
+    .action(async (starter: string | undefined, file: string | undefined) =>
+      done(await (await import('./new')).newJob(io, starter, file)),
+    );
   bendbuck
     .command('check <job>')
     .description('say what is wrong or doubtful about a job (- reads standard input)')
@@ -43,15 +50,26 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .description('work the form out: radii, wrap, pull, clamps, where everything goes')
     .option('--json', 'print the numbers as JSON: mm, degrees, N, MPa, N·mm')
     .addOption(new Option('--units <unit>', 'print in mm or in, rather than in the job’s unit').choices(['mm', 'in']))
-    .action(async (job: string, options: { json?: true; units?: 'mm' | 'in' }) => done(await (await import('./plan')).plan(io, job, options)));
+    .action(async (job: string, options: { json?: true; units?: 'mm' | 'in' }) =>
+      done(await (await import('./plan')).plan(io, job, options)),
+    );
   bendbuck
     .command('make <job>')
     .description('write every drawing and list, or nothing')
     .option('--out <dir>', 'folder in which the job’s own folder is made', 'out')
-    .addOption(new Option('--units <unit>', 'write the shop sheet in mm, in, or both, rather than in the job’s unit').choices(['mm', 'in', 'both']))
-    .action(async (job: string, { out, ...options }: { out: string; units?: 'mm' | 'in' | 'both' }) => done(await (await import('./make')).make(io, job, out, options)));
+    .addOption(
+      new Option('--units <unit>', 'write the shop sheet in mm, in, or both, rather than in the job’s unit').choices([
+        'mm',
+        'in',
+        'both',
+      ]),
+    )
+    .action(async (job: string, { out, ...options }: { out: string; units?: 'mm' | 'in' | 'both' }) =>
+      done(await (await import('./make')).make(io, job, out, options)),
+    );
   const strips: Given[] = [];
-  const measure = (name: Given['name'], flag: string, what: string): Option => new Option(flag, what).argParser((text: string) => strips.push({ name, text }));
+  const measure = (name: Given['name'], flag: string, what: string): Option =>
+    new Option(flag, what).argParser((text: string) => strips.push({ name, text }));
   bendbuck
     .command('trial <job>')
     .description('fit trial strips of your own sheet and say what they change; without any, how to bend some')
@@ -65,7 +83,9 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .description('see the form and change it in the browser; serves one page to this machine only')
     .option('--port <number>', 'port to serve on; 0 takes a free one', '0')
     .option('--no-open', 'only print the address')
-    .action(async (job: string | undefined, options: { port: string; open: boolean }) => done(await (await import('./page')).page(io, job, options)));
+    .action(async (job: string | undefined, options: { port: string; open: boolean }) =>
+      done(await (await import('./page')).page(io, job, options)),
+    );
   bendbuck
     .command('schema')
     .description('print the JSON Schema of a job file, for editors')

@@ -1,6 +1,6 @@
 import { formatForce, type LengthUnit } from '../base/units';
-import type { Plan, PlanScrew, PlanScrewHole, PlanStation } from '../plan';
-import { inches, measuresIn } from '../shop-sheet/measures';
+import type { Plan, PlanScrew, PlanScrewHole, PlanStation } from '../output/plan/plan';
+import { inches, measuresIn } from '../output/shop-sheet/measures';
 import { cutting } from './cut-table';
 import { pairs, table } from './columns';
 import { paint } from './report';
@@ -21,9 +21,15 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
       ...(plan.trials ? [['factor on the flow curve, from trial strips', sheet.factor.toFixed(3)] as const] : []),
       ['form radius, end A / end B', `${length(bend.form.from)} / ${length(bend.form.to)}`],
       ['springs back to', `${length(bend.finished.from)} / ${length(bend.finished.to)}`],
-      ['wrap to pull to', `${degrees(bend.wrap.chosen)}  (A needs ${degrees(bend.wrap.from)}, B ${degrees(bend.wrap.to)})`],
+      [
+        'wrap to pull to',
+        `${degrees(bend.wrap.chosen)}  (A needs ${degrees(bend.wrap.from)}, B ${degrees(bend.wrap.to)})`,
+      ],
       ['twist left, A / B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
-      ['between bend lines on the blank, A / B', `${length(bend.allowance.from)} / ${length(bend.allowance.to)}  (fan ${degrees(bend.fan)})`],
+      [
+        'between bend lines on the blank, A / B',
+        `${length(bend.allowance.from)} / ${length(bend.allowance.to)}  (fan ${degrees(bend.fan)})`,
+      ],
       ['outside strain, A / B', `${percent(bend.strain.from)} / ${percent(bend.strain.to)}`],
     ]);
   }
@@ -43,13 +49,27 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
       ['width, end A / end B', `${length(spine.widthFrom)} / ${length(spine.widthTo)}`],
       ['thickness', length(spine.thickness)],
       ...(spine.ears > 0 ? [['ears past each end', length(spine.ears)] as const] : []),
-      ['clamp holes', spine.clampHoles.map((hole) => `${drill(hole.diameter)} at ${length(hole.at)}`).join('; ') || 'none: clamp on the ears'],
+      [
+        'clamp holes',
+        spine.clampHoles.map((hole) => `${drill(hole.diameter)} at ${length(hole.at)}`).join('; ') ||
+          'none: clamp on the ears',
+      ],
     ]);
   }
   if (plan.stations.length > 0) {
     text += heading('Stations (at: middle of the board, along the centre line from end A)');
     text += table(
-      ['', 'at', stacked ? 'smallest radius' : 'cut to radius', 'contact face', 'other face', ...(byHand ? ['bevel'] : []), 'screws', 'pilot', 'ends'],
+      [
+        '',
+        'at',
+        stacked ? 'smallest radius' : 'cut to radius',
+        'contact face',
+        'other face',
+        ...(byHand ? ['bevel'] : []),
+        'screws',
+        'pilot',
+        'ends',
+      ],
       plan.stations.map((station) => [
         station.name,
         length(station.at),
@@ -68,7 +88,14 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
     text += heading('Backing stations');
     text += table(
       ['', 'at', 'height', 'depth (foot)', 'screws', 'pilot'],
-      plan.backings.map((backing) => [backing.name, length(backing.at), length(backing.width), length(backing.depth), screws(backing.screws, length), pilots(backing.screws, length)]),
+      plan.backings.map((backing) => [
+        backing.name,
+        length(backing.at),
+        length(backing.width),
+        length(backing.depth),
+        screws(backing.screws, length),
+        pilots(backing.screws, length),
+      ]),
       width,
     );
   }
@@ -76,7 +103,14 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
     text += heading('Screw holes in the spine (at: along the centre line from end A; aside: from the centre line)');
     text += table(
       ['for', 'at', 'aside', 'drill through', 'countersink', 'head in'],
-      holeRows(spine.screwHoles).map(([hole, asides]) => [hole.holds, length(hole.at), offsets(asides, length), drill(hole.diameter), drill(hole.countersink), hole.side]),
+      holeRows(spine.screwHoles).map(([hole, asides]) => [
+        hole.holds,
+        length(hole.at),
+        offsets(asides, length),
+        drill(hole.diameter),
+        drill(hole.countersink),
+        hole.side,
+      ]),
       width,
     );
   }
@@ -89,7 +123,8 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
   }
   if (effort) {
     text += heading('Mind');
-    text += '  A bent sheet is a spring: stand clear of its end and let it back slowly. Deburr the edges and wear gloves.\n  Fix every clamp before you pull. Wear a mask when you cut MDF.\n';
+    text +=
+      '  A bent sheet is a spring: stand clear of its end and let it back slowly. Deburr the edges and wear gloves.\n  Fix every clamp before you pull. Wear a mask when you cut MDF.\n';
     text += caution[cut?.with ?? 'jigsaw'];
   }
   return `${text}\n`;
@@ -98,7 +133,8 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
 /** What the tool adds to mind. */
 const caution = {
   jigsaw: '',
-  router: '  Goggles and hearing protection at the router, the work held down, no gloves near the bit; the machine’s manual comes first.\n',
+  router:
+    '  Goggles and hearing protection at the router, the work held down, no gloves near the bit; the machine’s manual comes first.\n',
   laser: '  Never leave a laser while it cuts; extract its fumes; never cut PVC; the machine’s manual comes first.\n',
 } as const;
 
@@ -123,7 +159,12 @@ function percent(value: number): string {
 
 function screws(list: readonly PlanScrew[], length: (mm: number) => string): string {
   const [first] = list;
-  return first ? `${list.length} × ${first.size} × ${first.lengthName} at ${offsets(list.map(({ offset }) => offset), length)}` : 'none';
+  return first
+    ? `${list.length} × ${first.size} × ${first.lengthName} at ${offsets(
+        list.map(({ offset }) => offset),
+        length,
+      )}`
+    : 'none';
 }
 
 /** Distances from the centre line: holes lie on both sides of it, so each is said once. */
@@ -146,7 +187,9 @@ function holeRows(holes: readonly PlanScrewHole[]): [PlanScrewHole, number[]][] 
 
 /** `deeper`: how much of the board lies behind the plane the plan counts from, mm. */
 function pilots(list: readonly PlanScrew[], length: (mm: number) => string, deeper = 0): string {
-  const depths = [...new Set(list.map(({ pilotDrill, pilotDepth }) => `${pilotDrill}, ${length(pilotDepth + deeper)} deep`))];
+  const depths = [
+    ...new Set(list.map(({ pilotDrill, pilotDepth }) => `${pilotDrill}, ${length(pilotDepth + deeper)} deep`)),
+  ];
   return depths.join('; ');
 }
 
@@ -156,5 +199,7 @@ function grooveDepth({ cut }: Plan): number {
 }
 
 function endsOf(station: PlanStation): string {
-  return station.ends.length > 0 ? station.ends.map(({ run, end }) => `${run} ${end === 'from' ? 'start' : 'end'}`).join('; ') : 'infill';
+  return station.ends.length > 0
+    ? station.ends.map(({ run, end }) => `${run} ${end === 'from' ? 'start' : 'end'}`).join('; ')
+    : 'infill';
 }

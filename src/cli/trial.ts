@@ -1,15 +1,15 @@
 import { toDegrees } from '../base/angle';
 import { hasErrors, type Finding } from '../base/findings';
 import { MM_PER_INCH, type LengthUnit } from '../base/units';
-import { planBend } from '../bend';
-import type { BendPlan } from '../bend/bend-plan';
-import { adviseTrial } from '../bend/trial-advice';
+import { planBend } from '../design/bend';
+import type { BendPlan } from '../design/bend/bend-plan';
+import { adviseTrial } from '../design/bend/trial-advice';
 import type { Job, Trial } from '../job/job';
 import { parseJob } from '../job/parse';
 import { readTrials } from '../job/read';
-import type { PlanAtFactor, PlanTrials } from '../plan';
+import type { PlanAtFactor, PlanTrials } from '../output/plan/plan';
 import { loadTables } from '../tables/bundled';
-import { planTrials } from '../to-plan';
+import { planTrials } from '../output/plan/to-plan';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
 import { readJobFile } from './job-file';
 import { paint, printFindings } from './report';
@@ -33,16 +33,29 @@ export async function trial(io: Io, path: string, given: readonly Given[]): Prom
   if (!read) return report(io, findings);
   const own = read.trials.length;
   const all = readTrials({ units: read.units, trials: [...read.trials.map(() => null), ...strips] });
-  if (hasErrors(all.findings)) return report(io, all.findings.map((finding) => asGiven(finding, own)));
+  if (hasErrors(all.findings))
+    return report(
+      io,
+      all.findings.map((finding) => asGiven(finding, own)),
+    );
   const job: Job = { ...read, trials: [...read.trials, ...all.trials.slice(own)] };
   const bend = planBend(job, tables);
   if (bend.value) {
-    io.out(`${paint(job.title, '1', io.colour)}\n${bend.value.metal.name}, ${printLength(job.sheet.thickness, job.units)} thick\n`);
-    io.out(bend.value.trials ? printFit(planTrials(bend.value.trials), bend.value, job, io.colour) : printAdvice(bend.value, job.units));
+    io.out(
+      `${paint(job.title, '1', io.colour)}\n${bend.value.metal.name}, ${printLength(job.sheet.thickness, job.units)} thick\n`,
+    );
+    io.out(
+      bend.value.trials
+        ? printFit(planTrials(bend.value.trials), bend.value, job, io.colour)
+        : printAdvice(bend.value, job.units),
+    );
   }
   // The job's other doubts are for check and plan; lines are those of strips in the file.
   const ours = bend.findings.filter(({ level, path: place }) => level === 'error' || place.startsWith('trials'));
-  return report(io, [...findings, ...(strips.length === 0 ? locate(ours) : ours.map((finding) => asGiven(finding, own)))]);
+  return report(io, [
+    ...findings,
+    ...(strips.length === 0 ? locate(ours) : ours.map((finding) => asGiven(finding, own))),
+  ]);
 }
 
 function report(io: Io, findings: readonly Finding[]): ExitCode {
@@ -56,19 +69,31 @@ function stripsOf(given: readonly Given[]): Record<string, unknown>[] {
   for (const { name, text } of given) {
     if (name === 'radius') strips.push(new Map());
     const strip = strips.at(-1);
-    if (!strip) throw new Stop(`--${name} stands before any --radius: each strip begins with the --radius of its disc`, EXIT.wrong);
-    if (strip.has(name)) throw new Stop(`strip ${strips.length} has two --${name}; each strip begins with the --radius of its disc`, EXIT.wrong);
+    if (!strip)
+      throw new Stop(
+        `--${name} stands before any --radius: each strip begins with the --radius of its disc`,
+        EXIT.wrong,
+      );
+    if (strip.has(name))
+      throw new Stop(
+        `strip ${strips.length} has two --${name}; each strip begins with the --radius of its disc`,
+        EXIT.wrong,
+      );
     strip.set(name, text);
   }
   return strips.map((strip, index) => {
-    for (const name of ['bent', 'left'] as const) if (!strip.has(name)) throw new Stop(`strip ${index + 1} lacks --${name}`, EXIT.wrong);
-    return Object.fromEntries([...strip].map(([name, text]) => [name, name === 'bent' || name === 'left' ? readDegrees(name, text) : text]));
+    for (const name of ['bent', 'left'] as const)
+      if (!strip.has(name)) throw new Stop(`strip ${index + 1} lacks --${name}`, EXIT.wrong);
+    return Object.fromEntries(
+      [...strip].map(([name, text]) => [name, name === 'bent' || name === 'left' ? readDegrees(name, text) : text]),
+    );
   });
 }
 
 function readDegrees(name: string, text: string): number {
   const [, number] = /^\s*(-?(?:\d+(?:\.\d*)?|\.\d+))\s*(?:°|deg|degrees)?\s*$/u.exec(text) ?? [];
-  if (number === undefined || text.length > 32) throw new Stop(`--${name} should be a number of degrees, as in 95 or 84.5`, EXIT.wrong);
+  if (number === undefined || text.length > 32)
+    throw new Stop(`--${name} should be a number of degrees, as in 95 or 84.5`, EXIT.wrong);
   return Number(number);
 }
 
@@ -94,17 +119,30 @@ function printFit({ strips, factor, spread, effect }: PlanTrials, bend: BendPlan
     { head: `fitted, ${factor.toFixed(3)}`, at: now },
     ...(strips.length > 1 ? [{ head: `highest, ${spread.high.toFixed(3)}`, at: effect.high }] : []),
   ];
-  const row = (name: string, value: (at: PlanAtFactor) => string): string[] => [name, ...columns.map(({ at }) => (at ? value(at) : 'impossible'))];
+  const row = (name: string, value: (at: PlanAtFactor) => string): string[] => [
+    name,
+    ...columns.map(({ at }) => (at ? value(at) : 'impossible')),
+  ];
   return [
     heading('Trial strips'),
     table(
       ['', 'disc radius', 'bent', 'left', 'width', 'factor'],
-      strips.map((strip, index) => [String(index + 1), length(strip.radius), degrees(strip.bent), degrees(strip.left), strip.width === null ? 'not said' : length(strip.width), strip.factor.toFixed(3)]),
+      strips.map((strip, index) => [
+        String(index + 1),
+        length(strip.radius),
+        degrees(strip.bent),
+        degrees(strip.left),
+        strip.width === null ? 'not said' : length(strip.width),
+        strip.factor.toFixed(3),
+      ]),
     ),
     heading('Fit'),
     pairs([
       ['factor on the flow curve', `${factor.toFixed(3)}  (1 by the tables)`],
-      ['spread of the strips', strips.length > 1 ? `${spread.low.toFixed(3)} to ${spread.high.toFixed(3)}` : 'one strip shows none'],
+      [
+        'spread of the strips',
+        strips.length > 1 ? `${spread.low.toFixed(3)} to ${spread.high.toFixed(3)}` : 'one strip shows none',
+      ],
     ]),
     heading('What it does'),
     table(
@@ -124,7 +162,12 @@ function printFit({ strips, factor, spread, effect }: PlanTrials, bend: BendPlan
 /** The `trials` block of a job file, lengths in the job's unit. */
 function trialsBlock(trials: readonly Trial[], units: LengthUnit): string {
   const lines = trials.map(({ radius, bent, left, width }) => {
-    const values = [`radius: ${plain(radius, units)}`, `bent: ${tidy(toDegrees(bent))}`, `left: ${tidy(toDegrees(left))}`, ...(width === null ? [] : [`width: ${plain(width, units)}`])];
+    const values = [
+      `radius: ${plain(radius, units)}`,
+      `bent: ${tidy(toDegrees(bent))}`,
+      `left: ${tidy(toDegrees(left))}`,
+      ...(width === null ? [] : [`width: ${plain(width, units)}`]),
+    ];
     return `  - { ${values.join(', ')} }\n`;
   });
   return `trials:\n${lines.join('')}`;

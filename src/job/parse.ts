@@ -21,7 +21,9 @@ export function parseJob(text: string, tables: Tables): ParsedJob {
   if (!source) return { job: null, findings, locate: (later) => [...later] };
   const locate = (later: readonly Finding[]): Finding[] => withLines(later, source);
   const shape = jobFileSchema.safeParse(source.data);
-  const complaints = shape.success ? [] : shape.error.issues.flatMap((issue) => explain(issue, valueAt(source.data, issue.path)));
+  const complaints = shape.success
+    ? []
+    : shape.error.issues.flatMap((issue) => explain(issue, valueAt(source.data, issue.path)));
   const read = readJob(source.data, tables);
   const all = locate([...complaints, ...read.findings]).sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
   return { job: hasErrors(all) ? null : read.job, findings: firstFew(all), locate };
@@ -33,16 +35,24 @@ const MOST = 100;
 function firstFew(findings: readonly Finding[]): readonly Finding[] {
   if (findings.length <= MOST) return findings;
   const rest = findings.length - MOST;
-  return [...findings.slice(0, MOST), error('more-mistakes', '', `and ${rest} more mistakes`, 'mend these first, then check again')];
+  return [
+    ...findings.slice(0, MOST),
+    error('more-mistakes', '', `and ${rest} more mistakes`, 'mend these first, then check again'),
+  ];
 }
 
 function valueAt(data: unknown, path: Path): unknown {
-  return path.reduce<unknown>((held, step) => (typeof held === 'object' && held !== null ? (held as Record<PropertyKey, unknown>)[step] : undefined), data);
+  return path.reduce<unknown>(
+    (held, step) =>
+      typeof held === 'object' && held !== null ? (held as Record<PropertyKey, unknown>)[step] : undefined,
+    data,
+  );
 }
 
 function withLines(findings: readonly Finding[], source: Source): Finding[] {
   return findings.map((finding): Finding => {
-    const line = finding.path === '' || finding.line !== undefined ? undefined : source.lineOf(pathFromText(finding.path));
+    const line =
+      finding.path === '' || finding.line !== undefined ? undefined : source.lineOf(pathFromText(finding.path));
     return line === undefined ? finding : { ...finding, line };
   });
 }

@@ -17,5 +17,7 @@ export function pathText(path: Path): string {
 
 /** The steps of a printed path. Inverse: {@link pathText}. */
 export function pathFromText(text: string): Path {
-  return [...text.matchAll(STEP)].map(([, index, quoted, plain]) => (index === undefined ? (quoted === undefined ? (plain ?? '') : String(JSON.parse(quoted))) : Number(index)));
+  return [...text.matchAll(STEP)].map(([, index, quoted, plain]) =>
+    index === undefined ? (quoted === undefined ? (plain ?? '') : String(JSON.parse(quoted))) : Number(index),
+  );
 }

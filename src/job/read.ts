@@ -3,7 +3,17 @@ import type { Finding } from '../base/findings';
 import type { LengthUnit } from '../base/units';
 import type { Tables } from '../tables/tables';
 import { show } from './explain';
-import { paperOrientations, paperSizes, type BlockChoice, type BoardChoice, type Job, type Offcut, type PaperChoice, type Run, type Trial } from './job';
+import {
+  paperOrientations,
+  paperSizes,
+  type BlockChoice,
+  type BoardChoice,
+  type Job,
+  type Offcut,
+  type PaperChoice,
+  type Run,
+  type Trial,
+} from './job';
 import { readCut } from './read-cut';
 import { isBlock, Reader, type Range } from './reader';
 
@@ -41,7 +51,10 @@ export function readJob(data: unknown, tables: Tables): { readonly job: Job; rea
       length,
       radius: readRadius(reader, length),
       radiusOf: reader.at(['bend', 'radiusOf']) === 'form' ? 'form' : 'finished',
-      legs: { held: reader.length(['bend', 'legs', 'held'], LEG) ?? NaN, free: reader.length(['bend', 'legs', 'free'], LEG) ?? NaN },
+      legs: {
+        held: reader.length(['bend', 'legs', 'held'], LEG) ?? NaN,
+        free: reader.length(['bend', 'legs', 'free'], LEG) ?? NaN,
+      },
     },
     runs: readRuns(reader, length),
     board,
@@ -79,7 +92,10 @@ function readRadius(reader: Reader, length: number): Job['bend']['radius'] {
     const both = reader.length(path, RADIUS) ?? NaN;
     return { from: both, to: both };
   }
-  const radius = { from: reader.length([...path, 'from'], RADIUS) ?? NaN, to: reader.length([...path, 'to'], RADIUS) ?? NaN };
+  const radius = {
+    from: reader.length([...path, 'from'], RADIUS) ?? NaN,
+    to: reader.length([...path, 'to'], RADIUS) ?? NaN,
+  };
   const growth = Math.abs(radius.to - radius.from);
   if (growth >= length) {
     reader.refuse(
@@ -101,16 +117,41 @@ function readRuns(reader: Reader, length: number): Run[] {
   return entries.map((_, index): Run => {
     const path = ['runs', index];
     const name = reader.name([...path, 'name']);
-    if (name !== '' && seen.has(name)) reader.refuse('run-named-twice', [...path, 'name'], `two runs are called ${show(name)}`, 'give each run a name of its own', show(name));
+    if (name !== '' && seen.has(name))
+      reader.refuse(
+        'run-named-twice',
+        [...path, 'name'],
+        `two runs are called ${show(name)}`,
+        'give each run a name of its own',
+        show(name),
+      );
     seen.add(name);
     const within = { min: 0, max: Infinity };
-    const run = { name, from: reader.length([...path, 'from'], within) ?? NaN, to: reader.length([...path, 'to'], within) ?? NaN };
+    const run = {
+      name,
+      from: reader.length([...path, 'from'], within) ?? NaN,
+      to: reader.length([...path, 'to'], within) ?? NaN,
+    };
     if (run.to <= run.from) {
-      reader.refuse('run-backward', path, `run ${show(name)} runs from ${reader.print(run.from)} to ${reader.print(run.to)}: it must end after it begins`, 'let “from” be the smaller', reader.print(run.to), `more than ${reader.print(run.from)}`);
+      reader.refuse(
+        'run-backward',
+        path,
+        `run ${show(name)} runs from ${reader.print(run.from)} to ${reader.print(run.to)}: it must end after it begins`,
+        'let “from” be the smaller',
+        reader.print(run.to),
+        `more than ${reader.print(run.from)}`,
+      );
     }
     for (const end of ['from', 'to'] as const) {
       if (run[end] > length) {
-        reader.refuse('run-outside-form', [...path, end], `run ${show(name)} reaches to ${reader.print(run[end])}; the form is ${reader.print(length)} long`, 'shorten the run or lengthen the bend', reader.print(run[end]), `at most ${reader.print(length)}`);
+        reader.refuse(
+          'run-outside-form',
+          [...path, end],
+          `run ${show(name)} reaches to ${reader.print(run[end])}; the form is ${reader.print(length)} long`,
+          'shorten the run or lengthen the bend',
+          reader.print(run[end]),
+          `at most ${reader.print(length)}`,
+        );
       }
     }
     return run;
@@ -118,20 +159,28 @@ function readRuns(reader: Reader, length: number): Run[] {
 }
 
 function readBoards(reader: Reader, tables: Tables): Job['board'] {
-  const stock = reader.named(['board', 'stock'], 'board', tables.boards) ?? (reader.at(['cut', 'with']) === 'laser' ? DEFAULT_LASER_BOARD : DEFAULT_BOARD);
+  const stock =
+    reader.named(['board', 'stock'], 'board', tables.boards) ??
+    (reader.at(['cut', 'with']) === 'laser' ? DEFAULT_LASER_BOARD : DEFAULT_BOARD);
   const thickness = reader.length(['board', 'thickness'], BOARD) ?? null;
   const choose = (part: string): BoardChoice => {
     const path = ['board', part];
     const value = reader.at(path);
     if (value === undefined) return { stock, thickness };
     if (!isBlock(value)) return { stock: reader.named(path, 'board', tables.boards) ?? stock, thickness: null };
-    return { stock: reader.named([...path, 'stock'], 'board', tables.boards) ?? stock, thickness: reader.length([...path, 'thickness'], BOARD) ?? null };
+    return {
+      stock: reader.named([...path, 'stock'], 'board', tables.boards) ?? stock,
+      thickness: reader.length([...path, 'thickness'], BOARD) ?? null,
+    };
   };
   return { spine: choose('spine'), stations: choose('stations'), backing: choose('backing') };
 }
 
 /** Trial strips alone, from data shaped as a job file: `units` and `trials`. Finds what {@link readJob} would find in them. */
-export function readTrials(data: { readonly units: LengthUnit; readonly trials: readonly unknown[] }): { readonly trials: readonly Trial[]; readonly findings: readonly Finding[] } {
+export function readTrials(data: { readonly units: LengthUnit; readonly trials: readonly unknown[] }): {
+  readonly trials: readonly Trial[];
+  readonly findings: readonly Finding[];
+} {
   const reader = new Reader(data);
   return { trials: trialsOf(reader), findings: reader.findings };
 }
@@ -156,13 +205,25 @@ const PAPER_MARGIN = 7;
 const PAPER_OVERLAP = 10;
 
 function readPaper(reader: Reader): PaperChoice {
-  const size = paperSizes.find((known) => known === reader.at(['paper', 'size'])) ?? (reader.units === 'in' ? 'letter' : 'A4');
+  const size =
+    paperSizes.find((known) => known === reader.at(['paper', 'size'])) ?? (reader.units === 'in' ? 'letter' : 'A4');
   const width = reader.length(['paper', 'width'], { min: 200, max: 1600 });
   if (size === 'roll' && reader.at(['paper', 'width']) === undefined) {
-    reader.refuse('roll-without-width', ['paper', 'width'], 'a roll of paper needs its width', 'add paper.width, as in 24 in or 610 mm');
+    reader.refuse(
+      'roll-without-width',
+      ['paper', 'width'],
+      'a roll of paper needs its width',
+      'add paper.width, as in 24 in or 610 mm',
+    );
   }
   if (size !== 'roll' && width !== undefined) {
-    reader.refuse('width-without-roll', ['paper', 'width'], `${size} paper has a width of its own`, 'leave paper.width out, or let paper.size be roll', reader.print(width));
+    reader.refuse(
+      'width-without-roll',
+      ['paper', 'width'],
+      `${size} paper has a width of its own`,
+      'leave paper.width out, or let paper.size be roll',
+      reader.print(width),
+    );
   }
   return {
     size,
@@ -190,7 +251,14 @@ function readBlock(reader: Reader, bendLength: number, stations: BoardChoice, ta
   }
   const stock = reader.named(['block', 'stock'], 'board', tables.boards);
   const measured = reader.length(['block', 'thickness'], BOARD) ?? null;
-  return { at, length, board: stock === undefined ? { stock: stations.stock, thickness: measured ?? stations.thickness } : { stock, thickness: measured } };
+  return {
+    at,
+    length,
+    board:
+      stock === undefined
+        ? { stock: stations.stock, thickness: measured ?? stations.thickness }
+        : { stock, thickness: measured },
+  };
 }
 
 function readOffcuts(reader: Reader, tables: Tables): Offcut[] {

@@ -41,7 +41,12 @@ export class Reader {
   }
 
   refuse(code: string, path: Path, message: string, hint: string, got?: string, allowed?: string): undefined {
-    this.findings.push(error(code, pathText(path), message, hint, { ...(got === undefined ? {} : { got }), ...(allowed === undefined ? {} : { allowed }) }));
+    this.findings.push(
+      error(code, pathText(path), message, hint, {
+        ...(got === undefined ? {} : { got }),
+        ...(allowed === undefined ? {} : { allowed }),
+      }),
+    );
   }
 
   /** A length in the job’s unit, with digits enough to tell it from its neighbours. */
@@ -56,8 +61,22 @@ export class Reader {
 
   title(path: Path): string {
     const title = this.name(path, 200);
-    if (/[/\\]/u.test(title)) this.refuse('title-with-slash', path, 'a title may not hold slashes: it names the output folder', 'write “and” or a dash', show(title));
-    else if (/^\.+$/u.test(title)) this.refuse('title-of-dots', path, 'a title needs letters: it names the output folder', 'say what the part is', show(title));
+    if (/[/\\]/u.test(title))
+      this.refuse(
+        'title-with-slash',
+        path,
+        'a title may not hold slashes: it names the output folder',
+        'write “and” or a dash',
+        show(title),
+      );
+    else if (/^\.+$/u.test(title))
+      this.refuse(
+        'title-of-dots',
+        path,
+        'a title needs letters: it names the output folder',
+        'say what the part is',
+        show(title),
+      );
     return title;
   }
 
@@ -66,8 +85,23 @@ export class Reader {
     if (name === undefined) return '';
     const what = pathText(path);
     if (name.replaceAll(INVISIBLE, '') === '') this.refuse('empty-name', path, `${what} is empty`, 'say what it is');
-    else if ([...name].length > longest) this.refuse('name-too-long', path, `${what} is ${[...name].length} characters long`, 'shorten it', `${[...name].length} characters`, `at most ${longest}`);
-    if (UNPRINTABLE.test(name)) this.refuse('control-characters', path, `${what} holds characters that cannot be printed`, 'type it again on one line', show(name));
+    else if ([...name].length > longest)
+      this.refuse(
+        'name-too-long',
+        path,
+        `${what} is ${[...name].length} characters long`,
+        'shorten it',
+        `${[...name].length} characters`,
+        `at most ${longest}`,
+      );
+    if (UNPRINTABLE.test(name))
+      this.refuse(
+        'control-characters',
+        path,
+        `${what} holds characters that cannot be printed`,
+        'type it again on one line',
+        show(name),
+      );
     return name;
   }
 
@@ -75,7 +109,14 @@ export class Reader {
     const value = this.at(path);
     if (typeof value !== 'number' || Number.isNaN(value)) return undefined;
     if (value < range.min || value > range.max) {
-      return this.refuse('out-of-range', path, `${pathText(path)} is ${value}; it must lie between ${range.min} and ${range.max}`, 'check the number', String(value), `${range.min} to ${range.max}`);
+      return this.refuse(
+        'out-of-range',
+        path,
+        `${pathText(path)} is ${value}; it must lie between ${range.min} and ${range.max}`,
+        'check the number',
+        String(value),
+        `${range.min} to ${range.max}`,
+      );
     }
     return value;
   }
@@ -84,9 +125,23 @@ export class Reader {
     const value = this.at(path);
     if (typeof value !== 'number' && typeof value !== 'string') return undefined;
     const force = typeof value === 'number' ? value : parseForce(value);
-    if (force === null) return this.refuse('bad-force', path, `${pathText(path)} is no force: ${show(value)}`, 'write newtons, as in 200 N, or pounds, as in 45 lbf', show(value));
+    if (force === null)
+      return this.refuse(
+        'bad-force',
+        path,
+        `${pathText(path)} is no force: ${show(value)}`,
+        'write newtons, as in 200 N, or pounds, as in 45 lbf',
+        show(value),
+      );
     if (!(force >= range.min && force <= range.max)) {
-      return this.refuse('out-of-range', path, `${pathText(path)} is ${force.toFixed(0)} N; it must lie between ${range.min} and ${range.max} N`, 'check the number', show(value), `${range.min} to ${range.max} N`);
+      return this.refuse(
+        'out-of-range',
+        path,
+        `${pathText(path)} is ${force.toFixed(0)} N; it must lie between ${range.min} and ${range.max} N`,
+        'check the number',
+        show(value),
+        `${range.min} to ${range.max} N`,
+      );
     }
     return force;
   }
@@ -94,7 +149,14 @@ export class Reader {
   length(path: Path, range: Range): number | undefined {
     const read = this.lengthOrGauge(path);
     if (read === undefined) return undefined;
-    if ('gauge' in read) return this.refuse('gauge-for-length', path, `${pathText(path)} cannot be a gauge`, 'write a length; gauges are for the sheet’s thickness', show(this.at(path)));
+    if ('gauge' in read)
+      return this.refuse(
+        'gauge-for-length',
+        path,
+        `${pathText(path)} cannot be a gauge`,
+        'write a length; gauges are for the sheet’s thickness',
+        show(this.at(path)),
+      );
     return this.inRange(path, read.mm, range);
   }
 
@@ -130,7 +192,14 @@ export class Reader {
     const ids = rows.map(({ id }) => id);
     if (ids.includes(value)) return value;
     const near = nearest(value, ids);
-    return this.refuse(`unknown-${kind}`, path, `there is no ${kind} called ${show(value)} in the tables`, near === null ? `see the table in shared/` : `did you mean “${near}”?`, shorten(value), ids.join(', '));
+    return this.refuse(
+      `unknown-${kind}`,
+      path,
+      `there is no ${kind} called ${show(value)} in the tables`,
+      near === null ? `see the table in shared/` : `did you mean “${near}”?`,
+      shorten(value),
+      ids.join(', '),
+    );
   }
 
   private lengthOrGauge(path: Path): { mm: number } | { gauge: number } | undefined {
@@ -143,13 +212,31 @@ export class Reader {
     }
     if (typeof value !== 'string') return undefined;
     const read = parseLength(value, this.units);
-    return read.ok ? read : this.refuse('bad-length', path, `${pathText(path)} is ${show(value)}: ${read.reason}`, 'write it as in 38 mm, 1-1/2 in or 3/4"', show(value));
+    return read.ok
+      ? read
+      : this.refuse(
+          'bad-length',
+          path,
+          `${pathText(path)} is ${show(value)}: ${read.reason}`,
+          'write it as in 38 mm, 1-1/2 in or 3/4"',
+          show(value),
+        );
   }
 
   private inRange(path: Path, mm: number, range: Range): number | undefined {
     if (mm >= range.min && mm <= range.max) return mm;
-    const allowed = range.max === Infinity ? `at least ${this.print(range.min)}` : `${this.bound(range.min)} to ${this.bound(range.max)}`;
-    return this.refuse('out-of-range', path, `${pathText(path)} is ${this.print(mm)}; it must be ${allowed}`, 'check the number and its unit', show(this.at(path)), allowed);
+    const allowed =
+      range.max === Infinity
+        ? `at least ${this.print(range.min)}`
+        : `${this.bound(range.min)} to ${this.bound(range.max)}`;
+    return this.refuse(
+      'out-of-range',
+      path,
+      `${pathText(path)} is ${this.print(mm)}; it must be ${allowed}`,
+      'check the number and its unit',
+      show(this.at(path)),
+      allowed,
+    );
   }
 
   /** An end of a range, as a round number. */

@@ -7,18 +7,33 @@ import { cuttingTools, paperOrientations, paperSizes } from './job';
  * (ranges, names in the tables, how they go together) is read in `read.ts`.
  */
 
-const length = z.union([z.number(), z.string()]).meta({ description: 'A number in the job’s unit, or text with its own: 38 mm, 1-1/2 in' });
-const lengthOf = (description: string): typeof length => length.meta({ description: `${description}. A number in the job’s unit, or text with its own: 38 mm, 1-1/2 in, 3/4", 5' 3 1/2"` });
-const force = (description: string): typeof length => length.meta({ description: `${description}. A number in newtons, or text with its unit: 200 N, 45 lbf` });
+const length = z
+  .union([z.number(), z.string()])
+  .meta({ description: 'A number in the job’s unit, or text with its own: 38 mm, 1-1/2 in' });
+const lengthOf = (description: string): typeof length =>
+  length.meta({
+    description: `${description}. A number in the job’s unit, or text with its own: 38 mm, 1-1/2 in, 3/4", 5' 3 1/2"`,
+  });
+const force = (description: string): typeof length =>
+  length.meta({ description: `${description}. A number in newtons, or text with its unit: 200 N, 45 lbf` });
 const text = (description: string): z.ZodString => z.string().meta({ description });
 const number = (description: string): z.ZodNumber => z.number().meta({ description });
 
 const measured = 'Thickness as you measured it, where it is not the table’s';
 
-const boardChoice = (part: string): z.ZodUnion<readonly [z.ZodString, z.ZodObject<{ stock: z.ZodString; thickness: z.ZodOptional<typeof length> }, z.core.$strict>]> =>
+const boardChoice = (
+  part: string,
+): z.ZodUnion<
+  readonly [z.ZodString, z.ZodObject<{ stock: z.ZodString; thickness: z.ZodOptional<typeof length> }, z.core.$strict>]
+> =>
   z
-    .union([z.string(), z.strictObject({ stock: text('Id of a board in shared/boards.json'), thickness: lengthOf(measured).optional() })])
-    .meta({ description: `Board for the ${part}: an id in shared/boards.json, or { stock, thickness } with the thickness you measured` });
+    .union([
+      z.string(),
+      z.strictObject({ stock: text('Id of a board in shared/boards.json'), thickness: lengthOf(measured).optional() }),
+    ])
+    .meta({
+      description: `Board for the ${part}: an id in shared/boards.json, or { stock, thickness } with the thickness you measured`,
+    });
 
 export const jobFileSchema = z
   .strictObject({
@@ -28,7 +43,9 @@ export const jobFileSchema = z
       .strictObject({
         material: text('Id of a metal in shared/sheet-metals.json'),
         thickness: lengthOf('Sheet thickness; a gauge such as 18 ga goes by the metal’s own gauge table'),
-        minBendRatio: number('Smallest inside bend radius as a multiple of the thickness, where your supplier says otherwise').optional(),
+        minBendRatio: number(
+          'Smallest inside bend radius as a multiple of the thickness, where your supplier says otherwise',
+        ).optional(),
       })
       .meta({ description: 'The metal that is bent' }),
     bend: z
@@ -36,20 +53,38 @@ export const jobFileSchema = z
         angle: number('Degrees turned from flat, between the legs’ planes'),
         length: lengthOf('Along the tangent line, end A to end B'),
         radius: z
-          .union([z.number(), z.string(), z.strictObject({ from: lengthOf('Inside radius at end A'), to: lengthOf('Inside radius at end B') })])
+          .union([
+            z.number(),
+            z.string(),
+            z.strictObject({ from: lengthOf('Inside radius at end A'), to: lengthOf('Inside radius at end B') }),
+          ])
           .meta({ description: 'Inside radius: one length, or { from, to } for a taper' }),
-        radiusOf: z.enum(['finished', 'form']).optional().meta({ description: 'Whether the radii are the part’s after release (unless said), or the form’s as cut' }),
+        radiusOf: z
+          .enum(['finished', 'form'])
+          .optional()
+          .meta({ description: 'Whether the radii are the part’s after release (unless said), or the form’s as cut' }),
         legs: z
-          .strictObject({ held: lengthOf('The leg clamped under the spine, from the tangent line'), free: lengthOf('The leg that is pulled up, from the tangent line') })
+          .strictObject({
+            held: lengthOf('The leg clamped under the spine, from the tangent line'),
+            free: lengthOf('The leg that is pulled up, from the tangent line'),
+          })
           .meta({ description: 'The flats on either side of the bend' }),
       })
       .meta({ description: 'The bend as wanted' }),
     runs: z
-      .array(z.strictObject({ name: text('What the maker calls this edge'), from: lengthOf('Where it begins, along the tangent line from end A'), to: lengthOf('Where it ends, along the tangent line from end A') }))
+      .array(
+        z.strictObject({
+          name: text('What the maker calls this edge'),
+          from: lengthOf('Where it begins, along the tangent line from end A'),
+          to: lengthOf('Where it ends, along the tangent line from end A'),
+        }),
+      )
       .min(1)
       .max(40)
       .optional()
-      .meta({ description: 'Stretches of the form, each used by one edge of the panel; one over the whole length unless said' }),
+      .meta({
+        description: 'Stretches of the form, each used by one edge of the panel; one over the whole length unless said',
+      }),
     board: z
       .strictObject({
         stock: text('Id of a board in shared/boards.json, for all that do not name their own').optional(),
@@ -103,7 +138,9 @@ export const jobFileSchema = z
       .min(1)
       .max(20)
       .optional()
-      .meta({ description: 'Strips of your own sheet, bent and measured: they set the springback in place of the tables’' }),
+      .meta({
+        description: 'Strips of your own sheet, bent and measured: they set the springback in place of the tables’',
+      }),
     block: z
       .strictObject({
         at: lengthOf('Middle of the block along the tangent line, from end A'),
@@ -119,7 +156,9 @@ export const jobFileSchema = z
           stock: text('Id of a board in shared/boards.json'),
           width: lengthOf('Across the offcut'),
           length: lengthOf('Along the offcut'),
-          thickness: lengthOf('Thickness as you measured it, where it is not that of the job’s boards of this kind').optional(),
+          thickness: lengthOf(
+            'Thickness as you measured it, where it is not that of the job’s boards of this kind',
+          ).optional(),
         }),
       )
       .max(40)
@@ -127,11 +166,24 @@ export const jobFileSchema = z
       .meta({ description: 'Rectangles of board left over from other work, used before whole boards' }),
     cut: z
       .strictObject({
-        with: z.enum(cuttingTools).optional().meta({ description: 'What cuts the boards: a jigsaw follows drawn lines, a router cuts grooves that the stations stand in, a laser cuts thin layers to stack, with tabs and slots; a jigsaw unless said' }),
+        with: z
+          .enum(cuttingTools)
+          .optional()
+          .meta({
+            description:
+              'What cuts the boards: a jigsaw follows drawn lines, a router cuts grooves that the stations stand in, a laser cuts thin layers to stack, with tabs and slots; a jigsaw unless said',
+          }),
         turn: lengthOf('Jigsaw: the smallest radius your blade turns').optional(),
         bit: lengthOf('Router: diameter of the bit').optional(),
-        groove: lengthOf('Router: depth of the grooves across the spine; a third of its thickness unless said').optional(),
-        bridges: z.boolean().optional().meta({ description: 'Router: leave small bridges that hold the parts to the board until they are cut by hand' }),
+        groove: lengthOf(
+          'Router: depth of the grooves across the spine; a third of its thickness unless said',
+        ).optional(),
+        bridges: z
+          .boolean()
+          .optional()
+          .meta({
+            description: 'Router: leave small bridges that hold the parts to the board until they are cut by hand',
+          }),
         kerf: lengthOf('Laser: width the beam takes out of this board').optional(),
         layers: number('Laser: layers stacked to each board of the form').optional(),
         dowel: lengthOf('Laser: diameter of the dowels or bolts that align the layers').optional(),
@@ -139,7 +191,14 @@ export const jobFileSchema = z
         gap: lengthOf('Left between parts laid out on a board').optional(),
         border: lengthOf('Left uncut along the edges of a board').optional(),
         colours: z
-          .strictObject(Object.fromEntries(operations.map((operation) => [operation, text('Red, yellow, green, cyan, blue, magenta, black, or #rrggbb').optional()])))
+          .strictObject(
+            Object.fromEntries(
+              operations.map((operation) => [
+                operation,
+                text('Red, yellow, green, cyan, blue, magenta, black, or #rrggbb').optional(),
+              ]),
+            ),
+          )
           .optional()
           .meta({ description: 'Colours of the drawings’ lines, by operation' }),
       })
@@ -147,7 +206,12 @@ export const jobFileSchema = z
       .meta({ description: 'How the boards are cut; with a jigsaw unless said' }),
     paper: z
       .strictObject({
-        size: z.enum(paperSizes).optional().meta({ description: 'Paper for the full-size drawings: A4 for jobs in mm, letter for jobs in inches unless said' }),
+        size: z
+          .enum(paperSizes)
+          .optional()
+          .meta({
+            description: 'Paper for the full-size drawings: A4 for jobs in mm, letter for jobs in inches unless said',
+          }),
         orientation: z.enum(paperOrientations).optional().meta({ description: 'auto: whichever needs fewer pages' }),
         width: lengthOf('Width of the roll').optional(),
         margin: lengthOf('Edge your printer leaves blank').optional(),

@@ -1,4 +1,15 @@
-import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, type Document, type Node, type Pair, type YAMLError } from 'yaml';
+import {
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  parseDocument,
+  type Document,
+  type Node,
+  type Pair,
+  type YAMLError,
+} from 'yaml';
 import { error, type Finding } from '../base/findings';
 import { shorten } from './explain';
 import { pathText, type Path } from './path';
@@ -30,7 +41,11 @@ interface Read {
  */
 export function readSource(text: string): Read {
   if (text.length > LONGEST) {
-    return stop('job-too-long', `the job is ${text.length} characters long; a job is a page of text, at most ${LONGEST}`, { got: `${text.length} characters`, allowed: `at most ${LONGEST}` });
+    return stop(
+      'job-too-long',
+      `the job is ${text.length} characters long; a job is a page of text, at most ${LONGEST}`,
+      { got: `${text.length} characters`, allowed: `at most ${LONGEST}` },
+    );
   }
   if (nestsTooDeep(text)) return tooDeep();
   try {
@@ -46,18 +61,34 @@ function readPlain(text: string): Read {
   // JSON may be indented with tabs, which YAML forbids; a tab inside a JSON string is not JSON, so none is lost.
   const plain = text.trimStart().startsWith('{') ? text.replaceAll('\t', ' ') : text;
   // uniqueKeys off: the library compares every key with every other, which takes minutes on a hostile file; the walk keeps a set.
-  const document = parseDocument(plain, { version: '1.2', merge: false, uniqueKeys: false, lineCounter: counter, prettyErrors: false, stringKeys: true, logLevel: 'error' });
+  const document = parseDocument(plain, {
+    version: '1.2',
+    merge: false,
+    uniqueKeys: false,
+    lineCounter: counter,
+    prettyErrors: false,
+    stringKeys: true,
+    logLevel: 'error',
+  });
   const problems = [...document.errors, ...document.warnings];
   const lineAt = (offset: number): number => counter.linePos(offset).line;
-  const unreadable = explainUnreadable(problems.filter(({ code }) => code !== 'TAG_RESOLVE_FAILED'), lineAt);
+  const unreadable = explainUnreadable(
+    problems.filter(({ code }) => code !== 'TAG_RESOLVE_FAILED'),
+    lineAt,
+  );
   if (unreadable.length > 0) return { source: null, findings: unreadable };
   const { lines, findings, values } = walk(document, lineAt);
   if (values > MOST_VALUES) {
-    return stop('job-too-long', `the job holds more than ${MOST_VALUES} keys and values; a job is a page of text`, { allowed: `at most ${MOST_VALUES} keys and values` });
+    return stop('job-too-long', `the job holds more than ${MOST_VALUES} keys and values; a job is a page of text`, {
+      allowed: `at most ${MOST_VALUES} keys and values`,
+    });
   }
   if (findings.length > 0) return { source: null, findings };
   if (problems.length > 0) return { source: null, findings: explainUnreadable(problems, lineAt) };
-  return { source: { data: document.toJS({ maxAliasCount: 0 }), lineOf: (path) => nearestLine(lines, path) }, findings: [] };
+  return {
+    source: { data: document.toJS({ maxAliasCount: 0 }), lineOf: (path) => nearestLine(lines, path) },
+    findings: [],
+  };
 }
 
 function nearestLine(lines: ReadonlyMap<string, number>, path: Path): number | undefined {
@@ -76,7 +107,10 @@ function nestsTooDeep(text: string): boolean {
     else if (character === ']' || character === '}') depth--;
   }
   // A row of dashes in a comment is a line ruled across the page, not nesting.
-  return most > DEEPEST || text.split('\n').some((line) => !line.trimStart().startsWith('#') && /(?:[-?]\s+){17}/u.test(line));
+  return (
+    most > DEEPEST ||
+    text.split('\n').some((line) => !line.trimStart().startsWith('#') && /(?:[-?]\s+){17}/u.test(line))
+  );
 }
 
 function tooDeep(): Read {
@@ -108,9 +142,24 @@ function walk(document: Document.Parsed, lineAt: (offset: number) => number): Wa
   };
   const plain = (node: Node, path: Path): void => {
     const line = lineAt(node.range?.[0] ?? 0);
-    if (isAlias(node)) refuse('yaml-alias', path, `a job may not use YAML aliases (*${shorten(node.source)})`, 'write the value out', line);
-    else if (node.anchor !== undefined) refuse('yaml-anchor', path, `a job may not use YAML anchors (&${shorten(node.anchor)})`, 'remove it', line);
-    else if (node.tag !== undefined) refuse('yaml-tag', path, `a job may not use YAML tags (${shorten(node.tag.replace('tag:yaml.org,2002:', '!!'))})`, 'remove it; write the value alone', line);
+    if (isAlias(node))
+      refuse(
+        'yaml-alias',
+        path,
+        `a job may not use YAML aliases (*${shorten(node.source)})`,
+        'write the value out',
+        line,
+      );
+    else if (node.anchor !== undefined)
+      refuse('yaml-anchor', path, `a job may not use YAML anchors (&${shorten(node.anchor)})`, 'remove it', line);
+    else if (node.tag !== undefined)
+      refuse(
+        'yaml-tag',
+        path,
+        `a job may not use YAML tags (${shorten(node.tag.replace('tag:yaml.org,2002:', '!!'))})`,
+        'remove it; write the value alone',
+        line,
+      );
   };
   const visitPairs = (pairs: readonly Pair<Node, Node | null>[], path: Path): void => {
     const seen = new Set<string>();
@@ -118,7 +167,8 @@ function walk(document: Document.Parsed, lineAt: (offset: number) => number): Wa
       const name = isScalar(key) ? String(key.value) : '';
       const line = lineAt(key.range?.[0] ?? 0);
       plain(key, [...path, name]);
-      if (seen.has(name)) refuse('key-twice', [...path, name], `“${shorten(name)}” is written twice`, 'keep one of the two', line);
+      if (seen.has(name))
+        refuse('key-twice', [...path, name], `“${shorten(name)}” is written twice`, 'keep one of the two', line);
       seen.add(name);
       mark([...path, name], line);
       if (value) visit(value, [...path, name]);
@@ -140,8 +190,14 @@ function walk(document: Document.Parsed, lineAt: (offset: number) => number): Wa
 const SLIPS: Readonly<Partial<Record<YAMLError['code'], readonly [string, string]>>> = {
   MULTIPLE_DOCS: ['a second job begins here, and a file holds one', 'put it in a file of its own'],
   TAB_AS_INDENT: ['a line begins with a tab', 'indent with spaces'],
-  BAD_INDENT: ['a line is indented differently from its neighbours, or a { or [ is not closed', 'line up the keys of one block; close every bracket'],
-  BLOCK_AS_IMPLICIT_KEY: ['there is a colon too many, or a line is indented differently from its neighbours', 'one “key: value” to a line, the keys of one block lined up; quote text that holds a colon'],
+  BAD_INDENT: [
+    'a line is indented differently from its neighbours, or a { or [ is not closed',
+    'line up the keys of one block; close every bracket',
+  ],
+  BLOCK_AS_IMPLICIT_KEY: [
+    'there is a colon too many, or a line is indented differently from its neighbours',
+    'one “key: value” to a line, the keys of one block lined up; quote text that holds a colon',
+  ],
   MULTILINE_IMPLICIT_KEY: ['a key runs over two lines', 'put a colon after the key, on the same line'],
   MISSING_CHAR: ['a colon, comma or closing quote is missing', 'mend this line or the one before'],
   NON_STRING_KEY: ['a key must be a plain word', 'mend this line'],
@@ -161,7 +217,10 @@ function explainUnreadable(problems: readonly YAMLError[], lineAt: (offset: numb
     .sort(([a], [b]) => a - b)
     .slice(0, MOST_UNREADABLE)
     .map(([line, { code, message }]) => {
-      const [what, hint] = SLIPS[code] ?? [shorten(message.replace(/\.$/u, '')), 'mend this line; the starters show how a job is written'];
+      const [what, hint] = SLIPS[code] ?? [
+        shorten(message.replace(/\.$/u, '')),
+        'mend this line; the starters show how a job is written',
+      ];
       return error('unreadable', '', `the job is not proper YAML or JSON: ${what}`, hint, { line });
     });
 }

@@ -20,7 +20,9 @@ const ADDRESS_DELAY = 120;
 
 /** The whole page: one draft, worked out at every change; what follows from it is shown in the order of the work. */
 export function App(): JSX.Element {
-  const [history, setHistory] = useState(() => begin<Draft>(fromAddress(location.hash) ?? draftFrom(starters[0]?.text ?? '')));
+  const [history, setHistory] = useState(() =>
+    begin<Draft>(fromAddress(location.hash) ?? draftFrom(starters[0]?.text ?? '')),
+  );
   const draft = history.present;
   const worked = useMemo(() => work(draft), [draft]);
   const last = useRef<Form | null>(null);
@@ -57,7 +59,8 @@ export function App(): JSX.Element {
     return () => removeEventListener('keydown', keys);
   }, []);
 
-  const change = (path: DraftPath, value: Draft | string | undefined): void => setHistory((held) => edit(held, changed(held.present, path, value), pathText(path)));
+  const change = (path: DraftPath, value: Draft | string | undefined): void =>
+    setHistory((held) => edit(held, changed(held.present, path, value), pathText(path)));
   const open = (text: string): void => setHistory((held) => settle(edit(held, draftFrom(text), 'open')));
   return (
     <>
@@ -66,7 +69,11 @@ export function App(): JSX.Element {
         <p>The form to bend it on, springback included.</p>
         <nav aria-label="Job">
           <label for="starter">Start from</label>
-          <select id="starter" value="" onChange={(event) => open(starters.find(({ name }) => name === event.currentTarget.value)?.text ?? '')}>
+          <select
+            id="starter"
+            value=""
+            onChange={(event) => open(starters.find(({ name }) => name === event.currentTarget.value)?.text ?? '')}
+          >
             <option value="">choose a starter</option>
             {starters.map(({ name, what }) => (
               <option key={name} value={name}>

@@ -1,6 +1,16 @@
-import type { Model, Tag } from '../picture/model';
-import { paintArrow, paintBodies, project, stretchOf, type Ink, type OnPaper, type PaperPoint, type PictureShape, type Stretch } from '../picture/paint';
-import { dot, type Point3 } from '../picture/vector';
+import type { Model, Tag } from '../output/picture/model';
+import {
+  paintArrow,
+  paintBodies,
+  project,
+  stretchOf,
+  type Ink,
+  type OnPaper,
+  type PaperPoint,
+  type PictureShape,
+  type Stretch,
+} from '../output/picture/paint';
+import { dot, type Point3 } from '../output/picture/vector';
 
 /** Where the eye stands: turn about the upright, and height above the bench, radians. */
 export interface Eye {
@@ -45,13 +55,24 @@ interface Pens {
 }
 
 const EDGE = { light: '#3a332a', dark: '#0c0c0c' };
-const SPOT: Readonly<Record<Ink, string>> = { edge: 'none', hole: '#33281c', screw: '#9a9a9a', scribe: 'none', pull: '', leader: 'none' };
+const SPOT: Readonly<Record<Ink, string>> = {
+  edge: 'none',
+  hole: '#33281c',
+  screw: '#9a9a9a',
+  scribe: 'none',
+  pull: '',
+  leader: 'none',
+};
 
 function pensFor(dark: boolean): Pens {
   const edge = dark ? EDGE.dark : EDGE.light;
   const pull = dark ? '#ff9a94' : '#a3171f';
   const word = dark ? '#f2efe8' : '#1d1a16';
-  return { ink: { edge, hole: edge, screw: edge, scribe: edge, pull, leader: word }, word, halo: dark ? '#1b1d1f' : '#ffffff' };
+  return {
+    ink: { edge, hole: edge, screw: edge, scribe: edge, pull, leader: word },
+    word,
+    halo: dark ? '#1b1d1f' : '#ffffff',
+  };
 }
 
 /** Draws the scene on the whole canvas, in the same shapes as the shop sheet's pictures. */
@@ -60,7 +81,8 @@ export function drawScene(canvas: HTMLCanvasElement, { model, eye: { turn, heigh
   if (!context) return;
   const ratio = devicePixelRatio || 1;
   const [width, tall] = [canvas.clientWidth, canvas.clientHeight];
-  if (canvas.width !== Math.round(width * ratio) || canvas.height !== Math.round(tall * ratio)) [canvas.width, canvas.height] = [Math.round(width * ratio), Math.round(tall * ratio)];
+  if (canvas.width !== Math.round(width * ratio) || canvas.height !== Math.round(tall * ratio))
+    [canvas.width, canvas.height] = [Math.round(width * ratio), Math.round(tall * ratio)];
   const eye: Point3 = [Math.sin(turn) * Math.cos(height), Math.cos(turn) * Math.cos(height), Math.sin(height)];
   const onCanvas = fit(model, eye, width, tall);
   context.setTransform(ratio, 0, 0, ratio, 0, 0);
@@ -76,17 +98,34 @@ export function drawScene(canvas: HTMLCanvasElement, { model, eye: { turn, heigh
 /** The pull's arrow, and its word where the arrow points to, clear of its head. */
 function paintPull(path: readonly PaperPoint[], text: string): PictureShape[] {
   const arrow = paintArrow(path, WORD);
-  const [tip, before] = [path.at(-1), path.findLast(([x, y]) => Math.hypot(x - (path.at(-1)?.[0] ?? 0), y - (path.at(-1)?.[1] ?? 0)) > WORD)];
+  const [tip, before] = [
+    path.at(-1),
+    path.findLast(([x, y]) => Math.hypot(x - (path.at(-1)?.[0] ?? 0), y - (path.at(-1)?.[1] ?? 0)) > WORD),
+  ];
   if (arrow.length === 0 || !tip || !before) return arrow;
   const way = Math.atan2(tip[1] - before[1], tip[0] - before[0]);
   const [aside, above] = [1.1 * halfWidth({ text, size: WORD }) + 4, 0.8 * WORD];
-  return [...arrow, { kind: 'word', at: [tip[0] + aside * Math.cos(way), tip[1] + above * Math.sin(way)], text, size: WORD, strong: true, tag: 'pull' }];
+  return [
+    ...arrow,
+    {
+      kind: 'word',
+      at: [tip[0] + aside * Math.cos(way), tip[1] + above * Math.sin(way)],
+      text,
+      size: WORD,
+      strong: true,
+      tag: 'pull',
+    },
+  ];
 }
 
 /** Points to the canvas: the model's middle in its middle, at a size that does not change as it is turned. */
 function fit(model: Model, eye: Point3, width: number, height: number): OnPaper {
-  const points = [...model.bodies.filter((body) => !body.open).flatMap((body) => body.faces.flatMap((face) => face.outline)), ...model.pull];
-  const bound = (axis: 0 | 1 | 2, pick: (...values: number[]) => number): number => points.reduce((held, point) => pick(held, point[axis]), points[0]?.[axis] ?? 0);
+  const points = [
+    ...model.bodies.filter((body) => !body.open).flatMap((body) => body.faces.flatMap((face) => face.outline)),
+    ...model.pull,
+  ];
+  const bound = (axis: 0 | 1 | 2, pick: (...values: number[]) => number): number =>
+    points.reduce((held, point) => pick(held, point[axis]), points[0]?.[axis] ?? 0);
   const low: Point3 = [bound(0, Math.min), bound(1, Math.min), bound(2, Math.min)];
   const high: Point3 = [bound(0, Math.max), bound(1, Math.max), bound(2, Math.max)];
   const [middleX, middleY] = project([(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2], eye);
@@ -98,7 +137,13 @@ function fit(model: Model, eye: Point3, width: number, height: number): OnPaper 
   };
 }
 
-function drawShape(context: CanvasRenderingContext2D, shape: PictureShape, pens: Pens, dark: boolean, room: Room): void {
+function drawShape(
+  context: CanvasRenderingContext2D,
+  shape: PictureShape,
+  pens: Pens,
+  dark: boolean,
+  room: Room,
+): void {
   switch (shape.kind) {
     case 'fill': {
       const [hue, saturation, from, to] = BODY[shape.body];
@@ -132,14 +177,23 @@ function trace(context: CanvasRenderingContext2D, points: readonly PaperPoint[],
   if (closed) context.closePath();
 }
 
-function stroke(context: CanvasRenderingContext2D, colour: string | CanvasGradient | CanvasPattern, width: number): void {
+function stroke(
+  context: CanvasRenderingContext2D,
+  colour: string | CanvasGradient | CanvasPattern,
+  width: number,
+): void {
   context.strokeStyle = colour;
   context.lineWidth = width;
   context.stroke();
 }
 
 /** A word with a halo, kept from running off the canvas. */
-function write(context: CanvasRenderingContext2D, { text, at: [x, y], size, strong, tag }: Word, { ink, word, halo }: Pens, room: Room): void {
+function write(
+  context: CanvasRenderingContext2D,
+  { text, at: [x, y], size, strong, tag }: Word,
+  { ink, word, halo }: Pens,
+  room: Room,
+): void {
   context.font = `${strong ? 'bold ' : ''}${size}px system-ui, sans-serif`;
   const long = context.measureText(text).width;
   const left = Math.max(2, Math.min(room.width - long - 2, x - long / 2));
@@ -163,9 +217,27 @@ function nameThings({ tags }: Model, eye: Point3, onCanvas: OnPaper): PictureSha
     .flatMap((tag): PictureShape[] => {
       const [x, y] = onCanvas(tag.at);
       const end = tag.kind === 'end';
-      const word = (at: PaperPoint): PictureShape => ({ kind: 'word', at, text: tag.text, size: end ? 22 : WORD, strong: end, tag: tag.kind });
+      const word = (at: PaperPoint): PictureShape => ({
+        kind: 'word',
+        at,
+        text: tag.text,
+        size: end ? 22 : WORD,
+        strong: end,
+        tag: tag.kind,
+      });
       if (tag !== held) return [word([x, y])];
-      return [{ kind: 'stroke', points: [[x, y], [x, y + 2.2 * WORD]], ink: 'leader', name: tag.text }, word([x, y + 3 * WORD])];
+      return [
+        {
+          kind: 'stroke',
+          points: [
+            [x, y],
+            [x, y + 2.2 * WORD],
+          ],
+          ink: 'leader',
+          name: tag.text,
+        },
+        word([x, y + 3 * WORD]),
+      ];
     });
 }
 
@@ -174,7 +246,11 @@ function legible(shapes: readonly PictureShape[]): PictureShape[] {
   const written: Word[] = [];
   return shapes.filter((shape) => {
     if (shape.kind !== 'word') return true;
-    const free = written.every((other) => Math.abs(other.at[0] - shape.at[0]) > halfWidth(other) + halfWidth(shape) || Math.abs(other.at[1] - shape.at[1]) > 0.45 * (other.size + shape.size));
+    const free = written.every(
+      (other) =>
+        Math.abs(other.at[0] - shape.at[0]) > halfWidth(other) + halfWidth(shape) ||
+        Math.abs(other.at[1] - shape.at[1]) > 0.45 * (other.size + shape.size),
+    );
     if (free) written.push(shape);
     return free;
   });

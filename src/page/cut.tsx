@@ -1,10 +1,10 @@
 import { h, type JSX, type VNode } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { boundsOf } from '../base/bounds';
-import type { Part } from '../parts/part';
-import { coloursFor } from '../write/colour';
-import { drawingGroups } from '../write/svg';
-import type { Element } from '../write/xml';
+import type { Part } from '../drawing/parts/part';
+import { coloursFor } from '../output/colour';
+import { drawingGroups } from '../output/svg';
+import type { Element } from '../output/xml';
 import { showLength } from './know';
 import type { Form } from './work';
 
@@ -26,18 +26,32 @@ export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Elemen
   );
 }
 
-function PartDrawing({ part, units, colours }: { part: Part; units: 'mm' | 'in'; colours: ReturnType<typeof coloursFor>['svg'] }): JSX.Element {
+function PartDrawing({
+  part,
+  units,
+  colours,
+}: {
+  part: Part;
+  units: 'mm' | 'in';
+  colours: ReturnType<typeof coloursFor>['svg'];
+}): JSX.Element {
   const bounds = boundsOf(part.drawing);
   const [width, height] = [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
   const holder = useRef<SVGSVGElement>(null);
   const seen = useSeen(holder);
   const last = useRef<{ readonly part: Part; readonly nodes: readonly VNode[] } | null>(null);
-  if (!last.current || (seen && last.current.part !== part)) last.current = { part, nodes: drawingGroups(part.drawing, bounds, MARGIN, colours).map(toNode) };
+  if (!last.current || (seen && last.current.part !== part))
+    last.current = { part, nodes: drawingGroups(part.drawing, bounds, MARGIN, colours).map(toNode) };
   const drawn = last.current.nodes;
   const size = `${showLength(width, units)} × ${showLength(height, units)}, ${showLength(part.thickness, units)} thick`;
   return (
     <li class={part.kind}>
-      <svg ref={holder} viewBox={`0 0 ${width + 2 * MARGIN} ${height + 2 * MARGIN}`} role="img" aria-label={`Drawing of ${part.name}, ${size}`}>
+      <svg
+        ref={holder}
+        viewBox={`0 0 ${width + 2 * MARGIN} ${height + 2 * MARGIN}`}
+        role="img"
+        aria-label={`Drawing of ${part.name}, ${size}`}
+      >
         {drawn}
       </svg>
       <span class="name">{part.name}</span> <span class="size">{size}</span>
@@ -51,7 +65,9 @@ function useSeen(holder: { readonly current: SVGSVGElement | null }): boolean {
   useEffect(() => {
     const target = holder.current;
     if (!target) return undefined;
-    const observer = new IntersectionObserver((entries) => setSeen(entries.at(-1)?.isIntersecting ?? true), { rootMargin: '150px' });
+    const observer = new IntersectionObserver((entries) => setSeen(entries.at(-1)?.isIntersecting ?? true), {
+      rootMargin: '150px',
+    });
     observer.observe(target);
     return () => observer.disconnect();
   }, [holder]);
@@ -61,5 +77,9 @@ function useSeen(holder: { readonly current: SVGSVGElement | null }): boolean {
 /** A writer's element as the page's; a group's name, which is an id in a file, is a class among many drawings. */
 function toNode(element: Element): VNode {
   const { id, ...attributes } = element.attributes;
-  return h(element.name, { ...attributes, ...(id === undefined ? {} : { class: id }) }, ...element.children.map((child) => (typeof child === 'string' ? child : toNode(child))));
+  return h(
+    element.name,
+    { ...attributes, ...(id === undefined ? {} : { class: id }) },
+    ...element.children.map((child) => (typeof child === 'string' ? child : toNode(child))),
+  );
 }

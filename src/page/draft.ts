@@ -20,14 +20,21 @@ export function textAt(draft: Draft, path: DraftPath): string {
 export function nodeAt(draft: Draft, path: DraftPath): Draft | string | undefined {
   return path.reduce<Draft | string | undefined>((held, step) => {
     if (held === undefined || typeof held === 'string') return undefined;
-    return Array.isArray(held) ? (held as readonly (Draft | string)[])[Number(step)] : (held as Readonly<Record<string, Draft | string>>)[step];
+    return Array.isArray(held)
+      ? (held as readonly (Draft | string)[])[Number(step)]
+      : (held as Readonly<Record<string, Draft | string>>)[step];
   }, draft);
 }
 
 /** The draft with one thing changed; `undefined` takes it out. The rest is shared, not copied. */
-export function changed(draft: Draft | undefined, [step, ...rest]: DraftPath, value: Draft | string | undefined): Draft {
+export function changed(
+  draft: Draft | undefined,
+  [step, ...rest]: DraftPath,
+  value: Draft | string | undefined,
+): Draft {
   if (step === undefined) throw new RangeError('a change needs a path');
-  const inner = (held: Draft | string | undefined): Draft | string | undefined => (rest.length === 0 ? value : changed(typeof held === 'string' ? undefined : held, rest, value));
+  const inner = (held: Draft | string | undefined): Draft | string | undefined =>
+    rest.length === 0 ? value : changed(typeof held === 'string' ? undefined : held, rest, value);
   if (typeof step === 'number') {
     const list = Array.isArray(draft) ? [...(draft as readonly (Draft | string)[])] : [];
     const next = inner(list[step]);
@@ -58,7 +65,9 @@ function toDraft(value: unknown): Draft | string | undefined {
     const read = Object.entries(value).map(([key, entry]) => [key, toDraft(entry)] as const);
     return Object.fromEntries(read.flatMap(([key, entry]) => (entry === undefined ? [] : [[key, entry]])));
   }
-  return typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? String(value) : undefined;
+  return typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean'
+    ? String(value)
+    : undefined;
 }
 
 /** One radius is shown as both ends of it. */
@@ -79,7 +88,8 @@ function toData(node: Draft | string, path: DraftPath): unknown {
     if (path.at(-1) === 'bridges' && (text === 'true' || text === 'false')) return text === 'true';
     return DECIMAL.test(text) && !isName(path) ? Number(text) : text;
   }
-  if (Array.isArray(node)) return (node as readonly (Draft | string)[]).map((entry, index) => toData(entry, [...path, index]) ?? {});
+  if (Array.isArray(node))
+    return (node as readonly (Draft | string)[]).map((entry, index) => toData(entry, [...path, index]) ?? {});
   const block = Object.entries(node as Readonly<Record<string, Draft | string>>).flatMap(([key, entry]) => {
     const value = toData(entry, [...path, key]);
     return value === undefined ? [] : [[key, value] as const];

@@ -23,11 +23,22 @@ export interface FieldGroup {
 }
 
 const metals = tables.metals.map(({ id, name }) => ({ value: id, text: name }));
-const boards = [{ value: '', text: 'as the others' }, ...tables.boards.map(({ id, name }) => ({ value: id, text: name }))];
-const screws = [{ value: '', text: 'by spine thickness' }, ...tables.screws.map(({ id, name }) => ({ value: id, text: name }))];
+const boards = [
+  { value: '', text: 'as the others' },
+  ...tables.boards.map(({ id, name }) => ({ value: id, text: name })),
+];
+const screws = [
+  { value: '', text: 'by spine thickness' },
+  ...tables.screws.map(({ id, name }) => ({ value: id, text: name })),
+];
 const { rules, tools } = tables;
 
-const field = (label: string, path: DraftPath, unit: Field['unit'] = 'length', extra: Partial<Field> = {}): Field => ({ label, path, unit, ...extra });
+const field = (label: string, path: DraftPath, unit: Field['unit'] = 'length', extra: Partial<Field> = {}): Field => ({
+  label,
+  path,
+  unit,
+  ...extra,
+});
 
 /** A length of the `cut` block. */
 const setting = (label: string, key: string, otherwise: string): Field => {
@@ -44,7 +55,9 @@ export function isFor(field: Field, draft: Draft): boolean {
 /** The `cut` block for another tool: what belongs to others is taken out. */
 export function cutFor(draft: Draft, tool: string): Draft | undefined {
   const held = nodeAt(draft, ['cut']);
-  const kept = Object.entries(typeof held === 'object' && !Array.isArray(held) ? held : {}).filter(([key]) => key !== 'with' && (CUT_SETTINGS[key]?.some((owner) => owner === (tool || 'jigsaw')) ?? true));
+  const kept = Object.entries(typeof held === 'object' && !Array.isArray(held) ? held : {}).filter(
+    ([key]) => key !== 'with' && (CUT_SETTINGS[key]?.some((owner) => owner === (tool || 'jigsaw')) ?? true),
+  );
   const block = { ...(tool === '' ? {} : { with: tool }), ...Object.fromEntries(kept) };
   return Object.keys(block).length > 0 ? block : undefined;
 }
@@ -56,7 +69,12 @@ export const groups: readonly FieldGroup[] = [
     open: true,
     fields: [
       field('Title', ['title'], ''),
-      field('Units', ['units'], '', { choices: [{ value: 'mm', text: 'mm' }, { value: 'in', text: 'inch' }] }),
+      field('Units', ['units'], '', {
+        choices: [
+          { value: 'mm', text: 'mm' },
+          { value: 'in', text: 'inch' },
+        ],
+      }),
       field('Metal', ['sheet', 'material'], '', { choices: metals }),
       field('Thickness, or gauge as 18 ga', ['sheet', 'thickness']),
     ],
@@ -69,7 +87,12 @@ export const groups: readonly FieldGroup[] = [
       field('Length along the tangent line', ['bend', 'length']),
       field('Inside radius at end A', ['bend', 'radius', 'from']),
       field('Inside radius at end B', ['bend', 'radius', 'to']),
-      field('The radii are', ['bend', 'radiusOf'], '', { choices: [{ value: '', text: 'the part’s, after release' }, { value: 'form', text: 'the form’s, as cut' }] }),
+      field('The radii are', ['bend', 'radiusOf'], '', {
+        choices: [
+          { value: '', text: 'the part’s, after release' },
+          { value: 'form', text: 'the form’s, as cut' },
+        ],
+      }),
       field('Held leg', ['bend', 'legs', 'held']),
       field('Free leg', ['bend', 'legs', 'free']),
     ],
@@ -78,7 +101,9 @@ export const groups: readonly FieldGroup[] = [
     title: 'Board',
     open: true,
     fields: [
-      field('Board', ['board', 'stock'], '', { choices: [{ value: '', text: 'MDF 18 mm; 6 mm for a laser' }, ...boards.slice(1)] }),
+      field('Board', ['board', 'stock'], '', {
+        choices: [{ value: '', text: 'MDF 18 mm; 6 mm for a laser' }, ...boards.slice(1)],
+      }),
       field('Thickness as measured', ['board', 'thickness'], 'length', { otherwise: 'the table’s' }),
       field('Spine', ['board', 'spine'], '', { choices: boards }),
       field('Stations', ['board', 'stations'], '', { choices: boards }),
@@ -89,18 +114,31 @@ export const groups: readonly FieldGroup[] = [
     title: 'How the boards are cut',
     open: true,
     fields: [
-      field('Cut with', ['cut', 'with'], '', { choices: [{ value: '', text: 'jigsaw' }, ...cuttingTools.slice(1).map((value) => ({ value, text: value }))] }),
+      field('Cut with', ['cut', 'with'], '', {
+        choices: [{ value: '', text: 'jigsaw' }, ...cuttingTools.slice(1).map((value) => ({ value, text: value }))],
+      }),
       setting('Smallest radius the blade turns', 'turn', `${tools.bladeTurn} mm`),
       setting('Diameter of the bit', 'bit', `${tools.bit} mm`),
       setting('Depth of the grooves', 'groove', 'a third of the spine'),
-      field('Hold-down bridges', ['cut', 'bridges'], '', { choices: [{ value: '', text: 'none' }, { value: 'true', text: 'leave them' }], tools: ['router'] }),
+      field('Hold-down bridges', ['cut', 'bridges'], '', {
+        choices: [
+          { value: '', text: 'none' },
+          { value: 'true', text: 'leave them' },
+        ],
+        tools: ['router'],
+      }),
       setting('Kerf', 'kerf', `${tools.kerf} mm`),
-      field('Layers to each board', ['cut', 'layers'], '', { otherwise: `up to ${tools.stackTo} mm`, tools: ['laser'] }),
+      field('Layers to each board', ['cut', 'layers'], '', {
+        otherwise: `up to ${tools.stackTo} mm`,
+        tools: ['laser'],
+      }),
       setting('Dowels or bolts through the layers', 'dowel', `${tools.dowel} mm`),
       setting('Fit: groove or slot wider by', 'fit', 'usual'),
       setting('Between parts on a board', 'gap', 'usual'),
       setting('Uncut edge of a board', 'border', 'usual'),
-      ...(['outline', 'hole', 'mark', 'label'] as const).map((operation) => field(`Colour of ${operation}s in the files`, ['cut', 'colours', operation], '', { otherwise: 'ours' })),
+      ...(['outline', 'hole', 'mark', 'label'] as const).map((operation) =>
+        field(`Colour of ${operation}s in the files`, ['cut', 'colours', operation], '', { otherwise: 'ours' }),
+      ),
     ],
   },
   {
@@ -133,15 +171,27 @@ export const groups: readonly FieldGroup[] = [
     fields: [
       field('Middle of the block, from end A', ['block', 'at'], 'length', { otherwise: 'no block' }),
       field('Its length', ['block', 'length'], 'length', { otherwise: 'no block' }),
-      field('Its board', ['block', 'stock'], '', { choices: [{ value: '', text: 'the stations’' }, ...boards.slice(1)] }),
+      field('Its board', ['block', 'stock'], '', {
+        choices: [{ value: '', text: 'the stations’' }, ...boards.slice(1)],
+      }),
     ],
   },
   {
     title: 'Paper for full-size drawings',
     open: false,
     fields: [
-      field('Size', ['paper', 'size'], '', { choices: [{ value: '', text: 'A4, or letter for inch jobs' }, ...paperSizes.map((value) => ({ value, text: value }))] }),
-      field('Orientation', ['paper', 'orientation'], '', { choices: [{ value: '', text: 'whichever needs fewer pages' }, ...paperOrientations.slice(1).map((value) => ({ value, text: value }))] }),
+      field('Size', ['paper', 'size'], '', {
+        choices: [
+          { value: '', text: 'A4, or letter for inch jobs' },
+          ...paperSizes.map((value) => ({ value, text: value })),
+        ],
+      }),
+      field('Orientation', ['paper', 'orientation'], '', {
+        choices: [
+          { value: '', text: 'whichever needs fewer pages' },
+          ...paperOrientations.slice(1).map((value) => ({ value, text: value })),
+        ],
+      }),
       field('Width of a roll', ['paper', 'width'], 'length', { otherwise: 'for rolls' }),
       field('Edge the printer leaves blank', ['paper', 'margin'], 'length', { otherwise: 'usual' }),
       field('Overlap of pages', ['paper', 'overlap'], 'length', { otherwise: 'usual' }),
@@ -181,7 +231,8 @@ export const lists: readonly FieldList[] = [
     key: 'trials',
     title: 'Trial strips',
     one: 'strip',
-    empty: 'None: springback by the tables. Bend a strip at least 8 thicknesses wide round a disc, let go, and enter what you measured.',
+    empty:
+      'None: springback by the tables. Bend a strip at least 8 thicknesses wide round a disc, let go, and enter what you measured.',
     open: false,
     fields: [
       { name: 'radius', label: 'radius of the disc', unit: 'length' },

@@ -2,8 +2,8 @@ import { pathFromText, pathText } from '../job/path';
 import { groups, lists } from './field-list';
 
 /** Where each field stands and what it is called, in the order of the form. */
-const named: readonly { readonly path: string; readonly label: string; readonly title: string }[] = groups.flatMap(({ title, fields }) =>
-  fields.map(({ path, label }) => ({ path: pathText(path), label, title })),
+const named: readonly { readonly path: string; readonly label: string; readonly title: string }[] = groups.flatMap(
+  ({ title, fields }) => fields.map(({ path, label }) => ({ path: pathText(path), label, title })),
 );
 
 /** More fields than this go by their group's title. */

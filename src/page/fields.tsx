@@ -31,10 +31,16 @@ export function Fields(props: FieldsProps): JSX.Element {
         <List key={list.key} list={list} {...props} />
       ))}
       {groups.slice(2).map((group) => (
-        <Fold key={group.title} title={group.title} open={group.open || group.fields.some((field) => textAt(props.draft, field.path) !== '')}>
-          {group.fields.filter((field) => isFor(field, props.draft)).map((field) => (
-            <FieldRow key={pathText(field.path)} field={field} {...props} />
-          ))}
+        <Fold
+          key={group.title}
+          title={group.title}
+          open={group.open || group.fields.some((field) => textAt(props.draft, field.path) !== '')}
+        >
+          {group.fields
+            .filter((field) => isFor(field, props.draft))
+            .map((field) => (
+              <FieldRow key={pathText(field.path)} field={field} {...props} />
+            ))}
         </Fold>
       ))}
     </section>
@@ -57,8 +63,15 @@ function Fold({ title, open, children }: { title: string; open: boolean; childre
 export function findingsAt(findings: readonly Finding[], path: DraftPath): readonly Finding[] {
   const text = pathText(path);
   const around = path.length > 1 ? pathText(path.slice(0, -1)) : '';
-  const first = (block: string): boolean => block === around && ['from', 'stock', 'handForce', 'hole', 'size', 'maxSpan', 'name', 'radius', 'at', 'width', 'with'].includes(String(path.at(-1)));
-  return findings.filter((finding) => finding.path === text || finding.path.startsWith(`${text}.`) || (finding.path !== '' && first(finding.path)));
+  const first = (block: string): boolean =>
+    block === around &&
+    ['from', 'stock', 'handForce', 'hole', 'size', 'maxSpan', 'name', 'radius', 'at', 'width', 'with'].includes(
+      String(path.at(-1)),
+    );
+  return findings.filter(
+    (finding) =>
+      finding.path === text || finding.path.startsWith(`${text}.`) || (finding.path !== '' && first(finding.path)),
+  );
 }
 
 function FieldRow({ field, draft, findings, change, settle }: FieldsProps & { field: Field }): JSX.Element {
@@ -79,7 +92,9 @@ function FieldRow({ field, draft, findings, change, settle }: FieldsProps & { fi
       <span class="entry">
         {field.choices ? (
           <select id={name} value={value} onChange={set} onBlur={settle} aria-invalid={wrong} {...described}>
-            {field.choices.some((choice) => choice.value === value) ? null : <option value={value}>{value === '' ? 'choose' : value}</option>}
+            {field.choices.some((choice) => choice.value === value) ? null : (
+              <option value={value}>{value === '' ? 'choose' : value}</option>
+            )}
             {field.choices.map((choice) => (
               <option key={choice.value} value={choice.value}>
                 {choice.text}
@@ -87,7 +102,18 @@ function FieldRow({ field, draft, findings, change, settle }: FieldsProps & { fi
             ))}
           </select>
         ) : (
-          <input id={name} type="text" value={value} onInput={set} onBlur={settle} placeholder={field.otherwise ?? ''} autocomplete="off" spellcheck={false} aria-invalid={wrong} {...described} />
+          <input
+            id={name}
+            type="text"
+            value={value}
+            onInput={set}
+            onBlur={settle}
+            placeholder={field.otherwise ?? ''}
+            autocomplete="off"
+            spellcheck={false}
+            aria-invalid={wrong}
+            {...described}
+          />
         )}
         {unitOf(field, value, units) === '' ? null : <span class="unit">{unitOf(field, value, units)}</span>}
       </span>
@@ -129,7 +155,11 @@ function List({ list, ...props }: FieldsProps & { list: FieldList }): JSX.Elemen
       {entries.map((_, index) => (
         <div class="run" key={index} role="group" aria-label={`${one} ${index + 1}`}>
           {list.fields.map(({ name, ...field }) => (
-            <FieldRow key={name} field={{ ...field, path: [key, index, name], label: `${one} ${index + 1}: ${field.label}` }} {...props} />
+            <FieldRow
+              key={name}
+              field={{ ...field, path: [key, index, name], label: `${one} ${index + 1}: ${field.label}` }}
+              {...props}
+            />
           ))}
           <button type="button" onClick={() => remove(index)}>
             Take {one} {index + 1} out

@@ -6,14 +6,25 @@ import { formatForce } from '../base/units';
 import type { Form } from './work';
 
 /** On a narrow screen: the key figures in one line that stays in sight while a field is edited, and the way from fields to results and back. */
-export function Glance({ form, findings, stale }: { form: Form | null; findings: readonly Finding[]; stale: boolean }): JSX.Element {
+export function Glance({
+  form,
+  findings,
+  stale,
+}: {
+  form: Form | null;
+  findings: readonly Finding[];
+  stale: boolean;
+}): JSX.Element {
   const editing = useInSight('bending');
-  const worst = (['error', 'warning', 'note'] as const).find((level) => findings.some((finding) => finding.level === level));
+  const worst = (['error', 'warning', 'note'] as const).find((level) =>
+    findings.some((finding) => finding.level === level),
+  );
   return (
     <div class={stale ? 'glance stale' : 'glance'} role="region" aria-label="At a glance">
       {form ? (
         <>
-          <Figure name="wrap" value={`${toDegrees(form.bend.wrap.chosen).toFixed(1)}°`} /> <Figure name="pull" value={formatForce(form.bend.pull.handForce, form.job.units)} />
+          <Figure name="wrap" value={`${toDegrees(form.bend.wrap.chosen).toFixed(1)}°`} />{' '}
+          <Figure name="pull" value={formatForce(form.bend.pull.handForce, form.job.units)} />
         </>
       ) : null}{' '}
       <button type="button" class={`link ${worst ?? 'quiet'}`} onClick={() => jumpTo('findings')}>
@@ -36,7 +47,9 @@ function Figure({ name, value }: { name: string; value: string }): JSX.Element {
 
 /** `1 error, 2 warnings`. */
 function countText(findings: readonly Finding[]): string {
-  const counts = (['error', 'warning', 'note'] as const).map((level) => [level, findings.filter((finding) => finding.level === level).length] as const);
+  const counts = (['error', 'warning', 'note'] as const).map(
+    (level) => [level, findings.filter((finding) => finding.level === level).length] as const,
+  );
   const said = counts.flatMap(([level, count]) => (count === 0 ? [] : [`${count} ${level}${count === 1 ? '' : 's'}`]));
   return said.length === 0 ? 'no findings' : said.join(', ');
 }
@@ -54,7 +67,9 @@ function useInSight(id: string): boolean {
   useEffect(() => {
     const section = document.getElementById(id)?.closest('section');
     if (!section) return undefined;
-    const observer = new IntersectionObserver((entries) => setInSight(entries.at(-1)?.isIntersecting ?? true), { rootMargin: '-15% 0px' });
+    const observer = new IntersectionObserver((entries) => setInSight(entries.at(-1)?.isIntersecting ?? true), {
+      rootMargin: '-15% 0px',
+    });
     observer.observe(section);
     return () => observer.disconnect();
   }, [id]);

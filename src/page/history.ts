@@ -27,10 +27,14 @@ export function settle<Value>(history: History<Value>): History<Value> {
 
 export function undo<Value>({ past, present, future }: History<Value>): History<Value> {
   const before = past.at(-1);
-  return before === undefined ? { past, present, future, place: null } : { past: past.slice(0, -1), present: before, future: [present, ...future], place: null };
+  return before === undefined
+    ? { past, present, future, place: null }
+    : { past: past.slice(0, -1), present: before, future: [present, ...future], place: null };
 }
 
 export function redo<Value>({ past, present, future }: History<Value>): History<Value> {
   const [next, ...later] = future;
-  return next === undefined ? { past, present, future, place: null } : { past: [...past, present], present: next, future: later, place: null };
+  return next === undefined
+    ? { past, present, future, place: null }
+    : { past: [...past, present], present: next, future: later, place: null };
 }

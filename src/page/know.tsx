@@ -6,7 +6,15 @@ import { fieldName } from './field-name';
 import type { Form } from './work';
 
 /** Section 3: what you must know. */
-export function Know({ form, findings, stale }: { form: Form | null; findings: readonly Finding[]; stale: boolean }): JSX.Element {
+export function Know({
+  form,
+  findings,
+  stale,
+}: {
+  form: Form | null;
+  findings: readonly Finding[];
+  stale: boolean;
+}): JSX.Element {
   return (
     <section class="know" aria-labelledby="know">
       <h2 id="know" tabIndex={-1}>
@@ -16,8 +24,9 @@ export function Know({ form, findings, stale }: { form: Form | null; findings: r
       {form ? <Numbers form={form} stale={stale} /> : null}
       <Findings findings={findings} />
       <p class="caution">
-        <strong>Mind:</strong> a bent sheet is a spring. Stand clear of its end and let it back slowly. Fix every clamp before you pull; deburr edges, wear gloves; extract MDF dust and laser fumes. Local codes
-        and licensed practice come first.
+        <strong>Mind:</strong> a bent sheet is a spring. Stand clear of its end and let it back slowly. Fix every clamp
+        before you pull; deburr edges, wear gloves; extract MDF dust and laser fumes. Local codes and licensed practice
+        come first.
       </p>
     </section>
   );
@@ -41,7 +50,9 @@ function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
     ['Extra metal on the free leg', bend.pull.leverage > 0 ? `${length(bend.pull.leverage)}, trimmed after` : 'none'],
     ['Clamps', `${layout.clamps}, ${layout.clampForce.toFixed(0)} N together`],
     ['Foot behind the spine', length(layout.foot)],
-    ...(form.planned.plan.trials ? [['Factor from trial strips', form.planned.plan.trials.factor.toFixed(2)] as const] : []),
+    ...(form.planned.plan.trials
+      ? [['Factor from trial strips', form.planned.plan.trials.factor.toFixed(2)] as const]
+      : []),
     ['Stations', `${layout.stations.length} and ${layout.backings.length} backing`],
   ];
   return (
@@ -94,7 +105,10 @@ function Findings({ findings }: { findings: readonly Finding[] }): JSX.Element {
 /** Puts the cursor into the field a finding speaks of, or the first one below it, opening what hides it. */
 function goTo(path: string): void {
   const entries = [...document.querySelectorAll<HTMLElement>('input[id], select[id]')];
-  const found = entries.find(({ id }) => id === path) ?? entries.find(({ id }) => id.startsWith(path)) ?? entries.find(({ id }) => path.startsWith(id));
+  const found =
+    entries.find(({ id }) => id === path) ??
+    entries.find(({ id }) => id.startsWith(path)) ??
+    entries.find(({ id }) => path.startsWith(id));
   found?.closest('details')?.setAttribute('open', '');
   found?.focus();
   found?.scrollIntoView({ block: 'center' });

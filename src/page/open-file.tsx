@@ -17,7 +17,13 @@ export function OpenFile({ open }: { open: (text: string) => void }): JSX.Elemen
       <button type="button" onClick={() => chooser.current?.click()}>
         Open a job file …
       </button>
-      <input ref={chooser} type="file" hidden accept=".yaml,.yml,.json" onChange={(event) => void take(event.currentTarget)} />
+      <input
+        ref={chooser}
+        type="file"
+        hidden
+        accept=".yaml,.yml,.json"
+        onChange={(event) => void take(event.currentTarget)}
+      />
     </>
   );
 }

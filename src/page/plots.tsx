@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { toDegrees } from '../base/angle';
 import { curvatureRadiusAt, radiusAt } from '../base/cone';
 import type { LengthUnit } from '../base/units';
-import type { BendPlan } from '../bend/bend-plan';
+import type { BendPlan } from '../design/bend/bend-plan';
 import { showLength } from './know';
 import { lengthTicks, ticks } from './ticks';
 import type { Form } from './work';
@@ -24,7 +24,8 @@ export function Plots({ form, stale }: { form: Form; stale: boolean }): JSX.Elem
   const { bend, job } = form;
   const xs = Array.from({ length: STEPS + 1 }, (_, index) => (bend.length * index) / STEPS);
   const half = bend.section.thickness / 2;
-  const ratio = (x: number): number => (curvatureRadiusAt(bend.finished, x) + half) / (curvatureRadiusAt(bend.form, x) + half);
+  const ratio = (x: number): number =>
+    (curvatureRadiusAt(bend.finished, x) + half) / (curvatureRadiusAt(bend.form, x) + half);
   const shared = { xs, units: job.units };
   return (
     <section class={stale ? 'plots stale' : 'plots'} aria-labelledby="plots">
@@ -47,7 +48,17 @@ export function Plots({ form, stale }: { form: Form; stale: boolean }): JSX.Elem
           { name: 'chosen', values: xs.map(() => toDegrees(bend.wrap.chosen)) },
         ]}
       />
-      <Plot {...shared} title="Twist remaining" unit="degrees" lines={[{ name: 'at the chosen wrap', values: xs.map((x) => toDegrees(bend.wrap.chosen / ratio(x) - bend.finishedWrap)) }]} />
+      <Plot
+        {...shared}
+        title="Twist remaining"
+        unit="degrees"
+        lines={[
+          {
+            name: 'at the chosen wrap',
+            values: xs.map((x) => toDegrees(bend.wrap.chosen / ratio(x) - bend.finishedWrap)),
+          },
+        ]}
+      />
       <Section bend={bend} end="A" x={0} />
       <Section bend={bend} end="B" x={bend.length} />
     </section>
@@ -79,7 +90,9 @@ function Plot({ title, unit, units, xs, lines }: PlotProps): JSX.Element {
   const across = (x: number): number => LEFT + ((WIDTH - LEFT - RIGHT) * x) / length;
   const up = (value: number): number => HEIGHT - BOTTOM - ((HEIGHT - BOTTOM - TOP) * (value - low)) / (high - low);
   const say = (value: number): string => (unit === 'length' ? showLength(value, units) : `${value.toFixed(1)}°`);
-  const said = lines.map(({ name, values }) => `${name} ${say(values[0] ?? 0)} at end A, ${say(values.at(-1) ?? 0)} at end B`).join('; ');
+  const said = lines
+    .map(({ name, values }) => `${name} ${say(values[0] ?? 0)} at end A, ${say(values.at(-1) ?? 0)} at end B`)
+    .join('; ');
   return (
     <figure>
       <figcaption>
@@ -89,7 +102,13 @@ function Plot({ title, unit, units, xs, lines }: PlotProps): JSX.Element {
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={`${title}: ${said}`}>
         {(unit === 'length' ? lengthTicks(low, high, UP, units) : ticks(low, high, UP)).map(({ value, text }) => (
           <g key={text}>
-            <line class={value === 0 ? 'grid zero' : 'grid'} x1={LEFT} x2={WIDTH - RIGHT} y1={up(value)} y2={up(value)} />
+            <line
+              class={value === 0 ? 'grid zero' : 'grid'}
+              x1={LEFT}
+              x2={WIDTH - RIGHT}
+              y1={up(value)}
+              y2={up(value)}
+            />
             <text x={LEFT - 5} y={up(value) + 4} text-anchor="end">
               {text}
             </text>
@@ -104,7 +123,11 @@ function Plot({ title, unit, units, xs, lines }: PlotProps): JSX.Element {
           </g>
         ))}
         {lines.map(({ name, values }, index) => (
-          <polyline key={name} class={`line${index}`} points={values.map((value, at) => `${across(xs[at] ?? 0).toFixed(1)},${up(value).toFixed(1)}`).join(' ')} />
+          <polyline
+            key={name}
+            class={`line${index}`}
+            points={values.map((value, at) => `${across(xs[at] ?? 0).toFixed(1)},${up(value).toFixed(1)}`).join(' ')}
+          />
         ))}
         <text class="end" x={LEFT} y={HEIGHT - 5} text-anchor="middle">
           A

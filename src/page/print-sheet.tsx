@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { layOutPieces } from '../pieces';
-import { writeShopSheet } from '../shop-sheet';
-import { STYLE } from '../shop-sheet/style';
+import { layOutPieces } from '../output/pieces';
+import { writeShopSheet } from '../output/shop-sheet';
+import { STYLE } from '../output/shop-sheet/style';
 import { tables, type Form } from './work';
 
 /** What is printed is the shop sheet: made when the page is about to be printed, shown on paper only, in a tree of its own so that neither's style touches the other. */
@@ -16,7 +16,10 @@ export function PrintSheet({ form }: { form: Form }): JSX.Element {
       const style = new CSSStyleSheet();
       style.replaceSync(STYLE.replace(/^html \{/mu, ':host {').replace(/^body \{/mu, '.body {'));
       shadow.adoptedStyleSheets = [style];
-      const page = new DOMParser().parseFromString(writeShopSheet(form.planned, form.parts, layOutPieces(form.parts, form.planned, tables), tables), 'text/html');
+      const page = new DOMParser().parseFromString(
+        writeShopSheet(form.planned, form.parts, layOutPieces(form.parts, form.planned, tables), tables),
+        'text/html',
+      );
       const body = document.createElement('div');
       body.className = 'body';
       body.append(...page.body.childNodes);

@@ -4,7 +4,7 @@ import font from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf';
 import { zipSync, type Zippable } from 'fflate';
 import type { OutputFile } from '../base/drawing';
 import { fileName } from '../base/file-name';
-import { makeFiles } from '../files';
+import { makeFiles } from '../output/files';
 import { tables, type Worked } from './work';
 
 /** Section 5: what you take away. The same files, byte for byte, as the command line writes. */
@@ -51,7 +51,12 @@ export function Take({ worked, stale }: { worked: Worked; stale: boolean }): JSX
         <ul class="files">
           {files.map((file) => (
             <li key={file.path}>
-              <button type="button" class="link" data-path={file.path} onClick={() => save(file.path.split('/').at(-1) ?? file.path, file.content, file.mime)}>
+              <button
+                type="button"
+                class="link"
+                data-path={file.path}
+                onClick={() => save(file.path.split('/').at(-1) ?? file.path, file.content, file.mime)}
+              >
                 {file.path}
               </button>
             </li>
@@ -66,8 +71,12 @@ export function Take({ worked, stale }: { worked: Worked; stale: boolean }): JSX
 const FIRST_DATE = new Date(1980, 0, 1);
 
 function zip(files: readonly OutputFile[], jobText: string): Uint8Array {
-  const bytes = (content: string | Uint8Array): Uint8Array => (typeof content === 'string' ? new TextEncoder().encode(content) : content);
-  const entries: Zippable = Object.fromEntries([...files.map(({ path, content }) => [path, bytes(content)] as const), ['job.yaml', bytes(jobText)] as const]);
+  const bytes = (content: string | Uint8Array): Uint8Array =>
+    typeof content === 'string' ? new TextEncoder().encode(content) : content;
+  const entries: Zippable = Object.fromEntries([
+    ...files.map(({ path, content }) => [path, bytes(content)] as const),
+    ['job.yaml', bytes(jobText)] as const,
+  ]);
   return zipSync(entries, { mtime: FIRST_DATE, level: 6 });
 }
 

@@ -20,8 +20,14 @@ export function ticks(low: number, high: number, wanted: number): Tick[] {
 export function lengthTicks(low: number, high: number, wanted: number, unit: LengthUnit): Tick[] {
   if (unit === 'mm') return ticks(low, high, wanted);
   const rough = (high - low) / MM_PER_INCH / wanted;
-  const step = rough >= 1 ? Math.max(1, roundStep(rough)) : Math.max(1 / FINEST, 2 ** Math.ceil(Math.log2(rough) - 1e-9));
-  return at(low / MM_PER_INCH, high / MM_PER_INCH, step, (value) => toFractionalInches(value * MM_PER_INCH, FINEST).text).map(({ value, text }) => ({ value: value * MM_PER_INCH, text }));
+  const step =
+    rough >= 1 ? Math.max(1, roundStep(rough)) : Math.max(1 / FINEST, 2 ** Math.ceil(Math.log2(rough) - 1e-9));
+  return at(
+    low / MM_PER_INCH,
+    high / MM_PER_INCH,
+    step,
+    (value) => toFractionalInches(value * MM_PER_INCH, FINEST).text,
+  ).map(({ value, text }) => ({ value: value * MM_PER_INCH, text }));
 }
 
 /** The next of 1, 2, 5, 10, 20 … (or 0.5, 0.2 …) at or above `rough`. */

@@ -2,8 +2,8 @@ import type { JSX, TargetedKeyboardEvent, TargetedPointerEvent } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { toDegrees } from '../base/angle';
 import { formatForce } from '../base/units';
-import { buildModel } from '../picture/model';
-import type { Stretch } from '../picture/paint';
+import { buildModel } from '../output/picture/model';
+import type { Stretch } from '../output/picture/paint';
 import { drawScene, type Eye } from './canvas';
 import type { Form } from './work';
 
@@ -11,7 +11,12 @@ const FIRST: Eye = { turn: -0.75, height: 0.65 };
 /** The slider's last tenth is the letting go. */
 const LET_GO = 0.9;
 
-const ARROWS: Readonly<Record<string, readonly [number, number]>> = { ArrowLeft: [-0.1, 0], ArrowRight: [0.1, 0], ArrowUp: [0, 0.1], ArrowDown: [0, -0.1] };
+const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [-0.1, 0],
+  ArrowRight: [0.1, 0],
+  ArrowUp: [0, 0.1],
+  ArrowDown: [0, -0.1],
+};
 
 /** Section 2: what it does. The form with the sheet on it, pulled round by a slider and let go at its end; drag or arrow keys turn it. */
 export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
@@ -24,19 +29,29 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
   const released = pull > LET_GO;
   const wrap = bend.wrap.chosen * Math.min(1, pull / LET_GO);
   const force = formatForce(bend.pull.handForce, job.units);
-  const model = useMemo(() => buildModel(layout, bend, released ? { kind: 'released' } : { kind: 'on-form', wrap }, joints), [joints, bend, layout, released, wrap]);
+  const model = useMemo(
+    () => buildModel(layout, bend, released ? { kind: 'released' } : { kind: 'on-form', wrap }, joints),
+    [joints, bend, layout, released, wrap],
+  );
 
   useEffect(() => {
     const target = canvas.current;
     if (!target) return undefined;
-    const draw = (): void => drawScene(target, { model, eye, pull: released ? null : { stretch: arrowAt(pull / LET_GO), text: `pull ${force}` }, dark });
+    const draw = (): void =>
+      drawScene(target, {
+        model,
+        eye,
+        pull: released ? null : { stretch: arrowAt(pull / LET_GO), text: `pull ${force}` },
+        dark,
+      });
     draw();
     const observer = new ResizeObserver(draw);
     observer.observe(target);
     return () => observer.disconnect();
   }, [model, eye, dark, force, released, pull]);
 
-  const turnBy = (dx: number, dy: number): void => setEye(({ turn, height }) => ({ turn: turn - dx, height: Math.max(-0.2, Math.min(1.5, height + dy)) }));
+  const turnBy = (dx: number, dy: number): void =>
+    setEye(({ turn, height }) => ({ turn: turn - dx, height: Math.max(-0.2, Math.min(1.5, height + dy)) }));
   const drag = (event: TargetedPointerEvent<HTMLCanvasElement>): void => {
     if (event.buttons !== 1) return;
     turnBy(event.movementX / 150, event.movementY / 150);
@@ -47,7 +62,9 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
     event.preventDefault();
     turnBy(...step);
   };
-  const says = released ? `let go: ${toDegrees(bend.angle).toFixed(1)}° between the legs` : `wrapped ${toDegrees(wrap).toFixed(0)}° of ${toDegrees(bend.wrap.chosen).toFixed(1)}°`;
+  const says = released
+    ? `let go: ${toDegrees(bend.angle).toFixed(1)}° between the legs`
+    : `wrapped ${toDegrees(wrap).toFixed(0)}° of ${toDegrees(bend.wrap.chosen).toFixed(1)}°`;
   return (
     <section class={stale ? 'does stale' : 'does'} aria-labelledby="does">
       <h2 id="does" tabIndex={-1}>
@@ -64,7 +81,16 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
       />
       <div class="pull">
         <label for="pull">Pull the sheet</label>
-        <input id="pull" type="range" min="0" max="1" step="0.01" value={pull} onInput={(event) => setPull(Number(event.currentTarget.value))} aria-valuetext={says} />
+        <input
+          id="pull"
+          type="range"
+          min="0"
+          max="1"
+          step="0.01"
+          value={pull}
+          onInput={(event) => setPull(Number(event.currentTarget.value))}
+          aria-valuetext={says}
+        />
         <output for="pull">{says}</output>
         <button type="button" onClick={() => setPull(LET_GO)}>
           wrap

@@ -1,9 +1,9 @@
 import { hasErrors, type Finding } from '../base/findings';
 import type { Job } from '../job/job';
 import { parseJob } from '../job/parse';
-import type { Part } from '../parts/part';
-import { drawPieces } from '../pieces';
-import { planJob, type Planned } from '../pipeline';
+import type { Part } from '../drawing/parts/part';
+import { drawPieces } from '../output/pieces';
+import { planJob, type Planned } from '../output/pipeline';
 import { loadTables } from '../tables/bundled';
 import { jobFileFrom, type Draft } from './draft';
 

@@ -30,5 +30,7 @@ export function gaugeThickness(tables: Tables, metal: Metal, gauge: number): num
 
 /** The screw size chosen for a spine of this thickness (mm), inch or metric as the board is sold. */
 export function screwFor(tables: Tables, system: Screw['system'], spineThickness: number): Screw | undefined {
-  return tables.screws.find((screw) => screw.system === system && (screw.spineUpTo === null || spineThickness <= screw.spineUpTo));
+  return tables.screws.find(
+    (screw) => screw.system === system && (screw.spineUpTo === null || spineThickness <= screw.spineUpTo),
+  );
 }

@@ -81,10 +81,22 @@ export const screwSchema = z.strictObject({
 export type Screw = z.infer<typeof screwSchema>;
 
 /** Shop rules that hold for any form; mm, N, MPa, degrees. Each may be overridden where the job file has a field for it. */
-export const shopRuleSchema = z.strictObject({ id: z.string(), value: z.union([z.number(), z.array(z.number())]), unit: z.string(), what: z.string(), source });
+export const shopRuleSchema = z.strictObject({
+  id: z.string(),
+  value: z.union([z.number(), z.array(z.number())]),
+  unit: z.string(),
+  what: z.string(),
+  source,
+});
 
 /** What cutting with a jigsaw, a router or a laser needs; mm unless the row says otherwise. */
-export const toolRuleSchema = z.strictObject({ id: z.string(), value: z.union([z.number().positive(), z.array(z.number().positive()).min(1)]), unit: z.string(), what: z.string(), source });
+export const toolRuleSchema = z.strictObject({
+  id: z.string(),
+  value: z.union([z.number().positive(), z.array(z.number().positive()).min(1)]),
+  unit: z.string(),
+  what: z.string(),
+  source,
+});
 
 export const tablesSchema = z.strictObject({
   metals: z.array(metalSchema),

@@ -7,14 +7,19 @@ import type { Drawing, Vertex } from '../../src/base/drawing';
 import { flattenLoop } from '../../src/base/flatten';
 import { moveDrawing } from '../../src/base/transform';
 
-const bulges = fc.oneof(fc.constant(0), fc.double({ min: -0.9, max: 0.9, noNaN: true }).filter((bulge) => Math.abs(bulge) > 1e-3));
-/** Star-shaped loops about the origin: any radii, rising angles. */
-const loops: fc.Arbitrary<Vertex[]> = fc.array(fc.tuple(fc.double({ min: 20, max: 60, noNaN: true }), bulges), { minLength: 3, maxLength: 9 }).map((corners) =>
-  corners.map(([radius, bulge], index) => {
-    const angle = (2 * Math.PI * index) / corners.length;
-    return { x: radius * Math.cos(angle), y: radius * Math.sin(angle), bulge };
-  }),
+const bulges = fc.oneof(
+  fc.constant(0),
+  fc.double({ min: -0.9, max: 0.9, noNaN: true }).filter((bulge) => Math.abs(bulge) > 1e-3),
 );
+/** Star-shaped loops about the origin: any radii, rising angles. */
+const loops: fc.Arbitrary<Vertex[]> = fc
+  .array(fc.tuple(fc.double({ min: 20, max: 60, noNaN: true }), bulges), { minLength: 3, maxLength: 9 })
+  .map((corners) =>
+    corners.map(([radius, bulge], index) => {
+      const angle = (2 * Math.PI * index) / corners.length;
+      return { x: radius * Math.cos(angle), y: radius * Math.sin(angle), bulge };
+    }),
+  );
 
 const polygonArea = (points: readonly (readonly [number, number])[]): number =>
   points.reduce((sum, [x, y], index) => {
@@ -33,24 +38,39 @@ describe('arcs', () => {
 
   it('chord and sagitta: s = R − √(R² − c²/4)', () => {
     fc.assert(
-      fc.property(fc.double({ min: 1, max: 300, noNaN: true }), fc.double({ min: 0.05, max: 1, noNaN: true }), (chord, bulge) => {
-        const radius = radiusFromBulge(chord, bulge);
-        expect(sagittaFromBulge(chord, bulge)).toBeCloseTo(radius - Math.sqrt(Math.max(0, radius ** 2 - chord ** 2 / 4)), 6);
-      }),
+      fc.property(
+        fc.double({ min: 1, max: 300, noNaN: true }),
+        fc.double({ min: 0.05, max: 1, noNaN: true }),
+        (chord, bulge) => {
+          const radius = radiusFromBulge(chord, bulge);
+          expect(sagittaFromBulge(chord, bulge)).toBeCloseTo(
+            radius - Math.sqrt(Math.max(0, radius ** 2 - chord ** 2 / 4)),
+            6,
+          );
+        },
+      ),
     );
   });
 
   it('run from corner to corner about their centre', () => {
     fc.assert(
-      fc.property(bulges.filter((bulge) => bulge !== 0), fc.double({ min: -50, max: 50, noNaN: true }), fc.double({ min: 1, max: 50, noNaN: true }), (bulge, x, y) => {
-        const arc = arcBetween({ x: 3, y: -2, bulge }, { x: x + 3, y });
-        if (!arc) throw new Error('no arc');
-        const at = (angle: number): number[] => [arc.centreX + arc.radius * Math.cos(angle), arc.centreY + arc.radius * Math.sin(angle)];
-        expect(at(arc.start)[0]).toBeCloseTo(3, 6);
-        expect(at(arc.start)[1]).toBeCloseTo(-2, 6);
-        expect(at(arc.start + arc.sweep)[0]).toBeCloseTo(x + 3, 6);
-        expect(at(arc.start + arc.sweep)[1]).toBeCloseTo(y, 6);
-      }),
+      fc.property(
+        bulges.filter((bulge) => bulge !== 0),
+        fc.double({ min: -50, max: 50, noNaN: true }),
+        fc.double({ min: 1, max: 50, noNaN: true }),
+        (bulge, x, y) => {
+          const arc = arcBetween({ x: 3, y: -2, bulge }, { x: x + 3, y });
+          if (!arc) throw new Error('no arc');
+          const at = (angle: number): number[] => [
+            arc.centreX + arc.radius * Math.cos(angle),
+            arc.centreY + arc.radius * Math.sin(angle),
+          ];
+          expect(at(arc.start)[0]).toBeCloseTo(3, 6);
+          expect(at(arc.start)[1]).toBeCloseTo(-2, 6);
+          expect(at(arc.start + arc.sweep)[0]).toBeCloseTo(x + 3, 6);
+          expect(at(arc.start + arc.sweep)[1]).toBeCloseTo(y, 6);
+        },
+      ),
     );
   });
 });
@@ -68,7 +88,12 @@ describe('loops', () => {
       }),
     );
     // A half-disc: πR²/2.
-    expect(loopArea([{ x: -50, y: 0, bulge: 0 }, { x: 50, y: 0, bulge: 1 }])).toBeCloseTo((Math.PI * 2500) / 2, 9);
+    expect(
+      loopArea([
+        { x: -50, y: 0, bulge: 0 },
+        { x: 50, y: 0, bulge: 1 },
+      ]),
+    ).toBeCloseTo((Math.PI * 2500) / 2, 9);
   });
 
   it('bounds hold every point of the arcs and touch one on each side', () => {

@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bulgeFromRadius, bulgeFromSagitta, bulgeFromSweep, pointOnSide, radiusFromBulge, sagittaFromBulge, sweepFromBulge } from '../../src/base/arc';
+import {
+  bulgeFromRadius,
+  bulgeFromSagitta,
+  bulgeFromSweep,
+  pointOnSide,
+  radiusFromBulge,
+  sagittaFromBulge,
+  sweepFromBulge,
+} from '../../src/base/arc';
 import { samplePoints } from '../helpers/loops';
 
 const chords = fc.double({ min: 0.1, max: 3000, noNaN: true });
@@ -28,17 +36,25 @@ describe('bulges and what else an arc is known by', () => {
 
   it('points on a side are those found by halving the arc', () => {
     fc.assert(
-      fc.property(fc.double({ min: -6, max: 6, noNaN: true }), chords, fc.double({ min: -4, max: 4, noNaN: true }), (bulge, chord, angle) => {
-        const [from, to] = [{ x: 7, y: -3, bulge }, { x: 7 + chord * Math.cos(angle), y: -3 + chord * Math.sin(angle), bulge: 0 }];
-        // The loop's way back is straight and adds only its own corner, the last.
-        const points = samplePoints([from, to], 3).slice(0, -1);
-        for (const [index, [x, y]] of points.entries()) {
-          const [foundX, foundY] = pointOnSide(from, to, index / points.length);
-          expect(Math.hypot(foundX - x, foundY - y)).toBeLessThan(1e-11 * chord * (1 + Math.abs(bulge)) + 1e-11);
-        }
-        const [endX, endY] = pointOnSide(from, to, 1);
-        expect(Math.hypot(endX - to.x, endY - to.y)).toBeLessThan(1e-9);
-      }),
+      fc.property(
+        fc.double({ min: -6, max: 6, noNaN: true }),
+        chords,
+        fc.double({ min: -4, max: 4, noNaN: true }),
+        (bulge, chord, angle) => {
+          const [from, to] = [
+            { x: 7, y: -3, bulge },
+            { x: 7 + chord * Math.cos(angle), y: -3 + chord * Math.sin(angle), bulge: 0 },
+          ];
+          // The loop's way back is straight and adds only its own corner, the last.
+          const points = samplePoints([from, to], 3).slice(0, -1);
+          for (const [index, [x, y]] of points.entries()) {
+            const [foundX, foundY] = pointOnSide(from, to, index / points.length);
+            expect(Math.hypot(foundX - x, foundY - y)).toBeLessThan(1e-11 * chord * (1 + Math.abs(bulge)) + 1e-11);
+          }
+          const [endX, endY] = pointOnSide(from, to, 1);
+          expect(Math.hypot(endX - to.x, endY - to.y)).toBeLessThan(1e-9);
+        },
+      ),
     );
   });
 });

@@ -18,7 +18,11 @@ describe('angle between the legs and wrap about the centre line', () => {
     fc.assert(
       fc.property(halfAngles, fc.double({ min: 0.01, max: 3.1, noNaN: true }), (halfAngle, wrap) => {
         // Outward normal of a cone about the x axis whose radius grows with x: (−sin β, cos β·(direction in the cross-section)).
-        const normal = (angle: number): number[] => [-Math.sin(halfAngle), Math.cos(halfAngle) * Math.sin(angle), -Math.cos(halfAngle) * Math.cos(angle)];
+        const normal = (angle: number): number[] => [
+          -Math.sin(halfAngle),
+          Math.cos(halfAngle) * Math.sin(angle),
+          -Math.cos(halfAngle) * Math.cos(angle),
+        ];
         const dot = normal(0).reduce((sum, value, index) => sum + value * (normal(wrap)[index] ?? 0), 0);
         expect(Math.cos(angleFromWrap(wrap, halfAngle))).toBeCloseTo(dot, 12);
       }),
@@ -47,13 +51,18 @@ describe('cone', () => {
 
   it('is found again from its own radii of curvature', () => {
     fc.assert(
-      fc.property(fc.double({ min: 10, max: 200, noNaN: true }), fc.double({ min: 10, max: 200, noNaN: true }), fc.double({ min: 250, max: 900, noNaN: true }), (from, to, length) => {
-        const cone = coneThrough(from, to, length);
-        const again = coneFromCurvatures(curvatureRadiusAt(cone, 0), curvatureRadiusAt(cone, length), length);
-        expect(again.radiusFrom).toBeCloseTo(from, 9);
-        expect(again.radiusTo).toBeCloseTo(to, 9);
-        expect(again.halfAngle).toBeCloseTo(cone.halfAngle, 12);
-      }),
+      fc.property(
+        fc.double({ min: 10, max: 200, noNaN: true }),
+        fc.double({ min: 10, max: 200, noNaN: true }),
+        fc.double({ min: 250, max: 900, noNaN: true }),
+        (from, to, length) => {
+          const cone = coneThrough(from, to, length);
+          const again = coneFromCurvatures(curvatureRadiusAt(cone, 0), curvatureRadiusAt(cone, length), length);
+          expect(again.radiusFrom).toBeCloseTo(from, 9);
+          expect(again.radiusTo).toBeCloseTo(to, 9);
+          expect(again.halfAngle).toBeCloseTo(cone.halfAngle, 12);
+        },
+      ),
     );
   });
 });

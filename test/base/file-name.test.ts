@@ -13,15 +13,20 @@ describe('names for files and folders', () => {
         expect(fileName(title)).toMatch(/^[a-z0-9][a-z0-9-]{0,69}$/u);
       }),
     );
-    for (const title of ['CON', 'nul', 'com1', '..', '中文', 'a'.repeat(200), '-', 'Ø']) expect(fileName(title)).toMatch(/^(?!(?:con|nul|com\d)$)[a-z0-9][a-z0-9-]+$/u);
+    for (const title of ['CON', 'nul', 'com1', '..', '中文', 'a'.repeat(200), '-', 'Ø'])
+      expect(fileName(title)).toMatch(/^(?!(?:con|nul|com\d)$)[a-z0-9][a-z0-9-]+$/u);
   });
 
   it('two titles that differ by more than capitals and spaces never share one', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 90 }), fc.string({ unit: 'grapheme', minLength: 1, maxLength: 90 }), (a, b) => {
-        const same = (title: string): string => title.toLowerCase().replaceAll(' ', '-');
-        if (same(a) !== same(b)) expect(fileName(a)).not.toBe(fileName(b));
-      }),
+      fc.property(
+        fc.string({ unit: 'grapheme', minLength: 1, maxLength: 90 }),
+        fc.string({ unit: 'grapheme', minLength: 1, maxLength: 90 }),
+        (a, b) => {
+          const same = (title: string): string => title.toLowerCase().replaceAll(' ', '-');
+          if (same(a) !== same(b)) expect(fileName(a)).not.toBe(fileName(b));
+        },
+      ),
     );
     expect(fileName('A/B')).not.toBe(fileName('A B'));
   });

@@ -5,9 +5,16 @@ import { minimumBetween } from '../../src/base/minimum';
 describe('minimum between two places', () => {
   it('is the vertex of a parabola, or the nearer end where that lies outside', () => {
     fc.assert(
-      fc.property(fc.double({ min: -20, max: 20, noNaN: true }), fc.double({ min: 0.01, max: 100, noNaN: true }), (vertex, steep) => {
-        expect(minimumBetween((x) => steep * (x - vertex) ** 2, -7, 9)).toBeCloseTo(Math.min(9, Math.max(-7, vertex)), 6);
-      }),
+      fc.property(
+        fc.double({ min: -20, max: 20, noNaN: true }),
+        fc.double({ min: 0.01, max: 100, noNaN: true }),
+        (vertex, steep) => {
+          expect(minimumBetween((x) => steep * (x - vertex) ** 2, -7, 9)).toBeCloseTo(
+            Math.min(9, Math.max(-7, vertex)),
+            6,
+          );
+        },
+      ),
     );
   });
 
@@ -25,11 +32,14 @@ describe('minimum between two places', () => {
 
   it('is nowhere above either end', () => {
     fc.assert(
-      fc.property(fc.array(fc.double({ min: -5, max: 5, noNaN: true }), { minLength: 4, maxLength: 4 }), ([a = 0, b = 0, c = 0, d = 0]) => {
-        const wavy = (x: number): number => a * Math.sin(3 * x) + b * Math.cos(11 * x) + c * x + d * x * x;
-        const least = wavy(minimumBetween(wavy, -1, 2));
-        expect(least).toBeLessThanOrEqual(Math.min(wavy(-1), wavy(2)));
-      }),
+      fc.property(
+        fc.array(fc.double({ min: -5, max: 5, noNaN: true }), { minLength: 4, maxLength: 4 }),
+        ([a = 0, b = 0, c = 0, d = 0]) => {
+          const wavy = (x: number): number => a * Math.sin(3 * x) + b * Math.cos(11 * x) + c * x + d * x * x;
+          const least = wavy(minimumBetween(wavy, -1, 2));
+          expect(least).toBeLessThanOrEqual(Math.min(wavy(-1), wavy(2)));
+        },
+      ),
     );
   });
 });

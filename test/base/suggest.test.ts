@@ -24,10 +24,15 @@ describe('the nearest known word', () => {
 
   it('a known word is its own nearest, and one slip never loses a word of five letters', () => {
     fc.assert(
-      fc.property(fc.constantFrom('angle', 'length', 'radius'), fc.nat(4), fc.constantFrom('q', 'z', ''), (word, at, put) => {
-        expect(nearest(word, KNOWN)).toBe(word);
-        expect(nearest(word.slice(0, at) + put + word.slice(at + 1), KNOWN)).toBe(word);
-      }),
+      fc.property(
+        fc.constantFrom('angle', 'length', 'radius'),
+        fc.nat(4),
+        fc.constantFrom('q', 'z', ''),
+        (word, at, put) => {
+          expect(nearest(word, KNOWN)).toBe(word);
+          expect(nearest(word.slice(0, at) + put + word.slice(at + 1), KNOWN)).toBe(word);
+        },
+      ),
     );
   });
 

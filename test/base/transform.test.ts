@@ -6,12 +6,36 @@ import { moveDrawing } from '../../src/base/transform';
 import { anyLoop, samplePoints } from '../helpers/loops';
 
 const length = fc.double({ min: -2000, max: 2000, noNaN: true });
-const moves = fc.record({ dx: length, dy: length, angle: fc.oneof(fc.double({ min: -10, max: 10, noNaN: true }), fc.constantFrom(0, 1, 2, 3, -1, 5).map((quarters) => (quarters * Math.PI) / 2)) });
+const moves = fc.record({
+  dx: length,
+  dy: length,
+  angle: fc.oneof(
+    fc.double({ min: -10, max: 10, noNaN: true }),
+    fc.constantFrom(0, 1, 2, 3, -1, 5).map((quarters) => (quarters * Math.PI) / 2),
+  ),
+});
 
 const circle = { kind: 'circle', operation: 'hole', x: 10, y: 0, radius: 3 } as const;
 const line = { kind: 'line', operation: 'mark', from: [0, 0], to: [10, 0] } as const;
-const text = { kind: 'text', operation: 'label', x: 10, y: 5, height: 4, angle: 0.25, anchor: 'end', text: 'S1' } as const;
-const stroke = { kind: 'stroke', operation: 'label', points: [[0, 0], [10, 0], [10, 5]] } as const;
+const text = {
+  kind: 'text',
+  operation: 'label',
+  x: 10,
+  y: 5,
+  height: 4,
+  angle: 0.25,
+  anchor: 'end',
+  text: 'S1',
+} as const;
+const stroke = {
+  kind: 'stroke',
+  operation: 'label',
+  points: [
+    [0, 0],
+    [10, 0],
+    [10, 5],
+  ],
+} as const;
 
 describe('a drawing moved', () => {
   it('a quarter turn is exact: x to y, y to −x, then the shift', () => {
@@ -20,7 +44,14 @@ describe('a drawing moved', () => {
       { ...circle, x: 100, y: 60 },
       { ...line, from: [100, 50], to: [100, 60] },
       { ...text, x: 95, y: 60, angle: 0.25 + Math.PI / 2 },
-      { ...stroke, points: [[100, 50], [100, 60], [95, 60]] },
+      {
+        ...stroke,
+        points: [
+          [100, 50],
+          [100, 60],
+          [95, 60],
+        ],
+      },
     ]);
   });
 
@@ -48,10 +79,16 @@ describe('a drawing moved', () => {
       fc.property(moves, ({ dx, dy, angle }) => {
         const there: Drawing = moveDrawing({ shapes: [circle, line, text] }, { dx, dy, angle });
         const back = moveDrawing(moveDrawing(there, { dx: -dx, dy: -dy, angle: 0 }), { dx: 0, dy: 0, angle: -angle });
-        const numbers = (shapes: readonly Shape[]): number[] => shapes.flatMap((shape) => Object.values(shape).flat().filter((value) => typeof value === 'number'));
+        const numbers = (shapes: readonly Shape[]): number[] =>
+          shapes.flatMap((shape) =>
+            Object.values(shape)
+              .flat()
+              .filter((value) => typeof value === 'number'),
+          );
         const [found, wanted] = [numbers(back.shapes), numbers([circle, line, text])];
         expect(found).toHaveLength(wanted.length);
-        for (const [index, value] of wanted.entries()) expect(Math.abs((found[index] ?? NaN) - value)).toBeLessThan(1e-9);
+        for (const [index, value] of wanted.entries())
+          expect(Math.abs((found[index] ?? NaN) - value)).toBeLessThan(1e-9);
       }),
     );
   });

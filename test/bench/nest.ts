@@ -1,10 +1,10 @@
 import type { Vertex } from '../../src/base/drawing';
-import type { Part } from '../../src/parts/part';
-import { fillByBoxes } from '../../src/sheets/boxes';
-import type { Filled } from '../../src/sheets/fill';
-import { itemsOf } from '../../src/sheets/item';
-import { nest } from '../../src/sheets/nest';
-import type { Supply } from '../../src/sheets/stock';
+import type { Part } from '../../src/drawing/parts/part';
+import { fillByBoxes } from '../../src/drawing/boards/boxes';
+import type { Filled } from '../../src/drawing/boards/fill';
+import { itemsOf } from '../../src/drawing/boards/item';
+import { nest } from '../../src/drawing/boards/nest';
+import type { Supply } from '../../src/drawing/boards/stock';
 import { halfDisc, partOf, straight } from '../helpers/part-shapes';
 
 /** True shapes, the boxes of the same parts laid out by the same search, and the bounding-box packer: reach along the boards, mm. */
@@ -22,25 +22,85 @@ const GAP = 8;
 
 /** Fujita, Akagi & Hirokawa 1993, the `fu` set of the cutting-and-packing group ESICUP: a strip 38 wide, 12 pieces, quarter turns. */
 const fu: readonly (readonly (readonly [number, number])[])[] = [
-  [[0, 0], [10, 0], [10, 10], [0, 10]],
-  [[0, 0], [10, 0], [10, 10], [0, 10]],
-  [[0, 0], [14, 0], [14, 9], [0, 9]],
-  [[0, 0], [14, 0], [7, 7]],
-  [[0, 9], [0, 0], [14, 9]],
-  [[0, 0], [14, 0], [14, 14], [0, 14]],
-  [[0, 0], [10, 4], [10, 9], [0, 9]],
-  [[0, 0], [5, 0], [5, 9], [0, 9]],
-  [[0, 0], [14, 0], [14, 14]],
-  [[0, 0], [10, 0], [10, 10], [0, 14]],
-  [[0, 8], [4, 0], [8, 8]],
-  [[0, 0], [14, 0], [7, 12]],
+  [
+    [0, 0],
+    [10, 0],
+    [10, 10],
+    [0, 10],
+  ],
+  [
+    [0, 0],
+    [10, 0],
+    [10, 10],
+    [0, 10],
+  ],
+  [
+    [0, 0],
+    [14, 0],
+    [14, 9],
+    [0, 9],
+  ],
+  [
+    [0, 0],
+    [14, 0],
+    [7, 7],
+  ],
+  [
+    [0, 9],
+    [0, 0],
+    [14, 9],
+  ],
+  [
+    [0, 0],
+    [14, 0],
+    [14, 14],
+    [0, 14],
+  ],
+  [
+    [0, 0],
+    [10, 4],
+    [10, 9],
+    [0, 9],
+  ],
+  [
+    [0, 0],
+    [5, 0],
+    [5, 9],
+    [0, 9],
+  ],
+  [
+    [0, 0],
+    [14, 0],
+    [14, 14],
+  ],
+  [
+    [0, 0],
+    [10, 0],
+    [10, 10],
+    [0, 14],
+  ],
+  [
+    [0, 8],
+    [4, 0],
+    [8, 8],
+  ],
+  [
+    [0, 0],
+    [14, 0],
+    [7, 12],
+  ],
 ];
 /** The layout reckons in mm of wood: the set is made larger so that its clearances do not count. */
 const FU_SCALE = 50;
 
 export function rows(): Row[] {
-  const taper = (from: number, to: number, count: number): Vertex[][] => Array.from({ length: count }, (_, index) => halfDisc(from + ((to - from) * index) / (count - 1)));
-  const fuStrip: Supply = { offcuts: [], board: { width: 38.0038 * FU_SCALE, length: 200 * FU_SCALE, offcut: null }, border: 0 };
+  const taper = (from: number, to: number, count: number): Vertex[][] =>
+    Array.from({ length: count }, (_, index) => halfDisc(from + ((to - from) * index) / (count - 1)));
+  const fuStrip: Supply = {
+    offcuts: [],
+    board: { width: 38.0038 * FU_SCALE, length: 200 * FU_SCALE, offcut: null },
+    border: 0,
+  };
   const fuParts = fu.map((corners) => straight(...corners.map(([x, y]) => [x * FU_SCALE, y * FU_SCALE] as const)));
   return [
     row('half-discs 38 to 50 mm', taper(38, 50, 40), board, GAP),
@@ -54,11 +114,28 @@ export function rows(): Row[] {
 function row(name: string, outlines: readonly (readonly Vertex[])[], supply: Supply, gap: number): Row {
   const parts = outlines.map((vertices, index) => partOf(`P${index}`, vertices));
   const items = itemsOf(parts, gap / 2);
-  const boxed: Part[] = items.map(({ part, poses: [{ bounds }] }) => partOf(part.id, straight([bounds.minX, bounds.minY], [bounds.maxX, bounds.minY], [bounds.maxX, bounds.maxY], [bounds.minX, bounds.maxY])));
+  const boxed: Part[] = items.map(({ part, poses: [{ bounds }] }) =>
+    partOf(
+      part.id,
+      straight(
+        [bounds.minX, bounds.minY],
+        [bounds.maxX, bounds.minY],
+        [bounds.maxX, bounds.maxY],
+        [bounds.minX, bounds.maxY],
+      ),
+    ),
+  );
   const began = performance.now();
   const shapes = reach(nest(parts, supply, gap));
   const ms = performance.now() - began;
-  return { name, parts: parts.length, ms, shapes, boxes: reach(nest(boxed, supply, gap)), packer: reach(fillByBoxes(items, supply, gap)) };
+  return {
+    name,
+    parts: parts.length,
+    ms,
+    shapes,
+    boxes: reach(nest(boxed, supply, gap)),
+    packer: reach(fillByBoxes(items, supply, gap)),
+  };
 }
 
 function reach(boards: readonly Filled[] | null): number {

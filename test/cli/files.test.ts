@@ -18,7 +18,8 @@ const { renameSync: realRename } = await vi.importActual<typeof fs>('node:fs');
 const renameSync = vi.mocked(mocked);
 
 const file = (path: string, content: string): OutputFile => ({ path, content, mime: 'text/plain' });
-const refused = (message: RegExp): unknown => expect.objectContaining({ code: EXIT.unwritten, message: expect.stringMatching(message) as string });
+const refused = (message: RegExp): unknown =>
+  expect.objectContaining({ code: EXIT.unwritten, message: expect.stringMatching(message) as string });
 
 describe('a set of files', () => {
   let parent = '';
@@ -43,13 +44,17 @@ describe('a set of files', () => {
 
   it('that fails half-way leaves the earlier one as it was', async () => {
     const before = snapshot(parent);
-    await expect(storeSet(folder, [file('a', 'new'), file('a/b', 'cannot be')])).rejects.toEqual(refused(/Nothing was changed/u));
+    await expect(storeSet(folder, [file('a', 'new'), file('a/b', 'cannot be')])).rejects.toEqual(
+      refused(/Nothing was changed/u),
+    );
     expect(snapshot(parent)).toEqual(before);
     expect(readdirSync(parent)).toEqual(['set']);
   });
 
   it('that fails takes away the folders it made on the way', async () => {
-    await expect(storeSet(join(parent, 'made', 'too', 'set'), [file('a', 'new'), file('a/b', 'cannot be')])).rejects.toEqual(refused(/Nothing was changed/u));
+    await expect(
+      storeSet(join(parent, 'made', 'too', 'set'), [file('a', 'new'), file('a/b', 'cannot be')]),
+    ).rejects.toEqual(refused(/Nothing was changed/u));
     expect(readdirSync(parent)).toEqual(['set']);
   });
 
@@ -80,12 +85,18 @@ describe('a set of files', () => {
   it('lists its files with their SHA-256, as sha256sum prints it', () => {
     // FIPS 180-4; printf old | sha256sum (GNU coreutils).
     const sum = 'cba06b5736faf67e54b07b561eae94395e774c517a7d910a54369e1263ccfbd4';
-    expect(JSON.parse(readFileSync(join(folder, 'bendbuck.json'), 'utf8'))).toEqual({ madeBy: 'bendbuck', files: { 'a.txt': sum, 'b/c.txt': sum } });
+    expect(JSON.parse(readFileSync(join(folder, 'bendbuck.json'), 'utf8'))).toEqual({
+      madeBy: 'bendbuck',
+      files: { 'a.txt': sum, 'b/c.txt': sum },
+    });
   });
 
-  it.each(['../a', '/a', 'a/../b', 'a//b', 'a\\b', '.a', 'a/.b', 'a\0', 'C:a', ''])('has no file called %j', async (path) => {
-    await expect(storeSet(folder, [file(path, '')])).rejects.toBeInstanceOf(InternalError);
-  });
+  it.each(['../a', '/a', 'a/../b', 'a//b', 'a\\b', '.a', 'a/.b', 'a\0', 'C:a', ''])(
+    'has no file called %j',
+    async (path) => {
+      await expect(storeSet(folder, [file(path, '')])).rejects.toBeInstanceOf(InternalError);
+    },
+  );
 });
 
 describe('Ctrl-C', () => {
@@ -105,7 +116,14 @@ describe('Ctrl-C', () => {
       }));
       await storeSet(folder, files);
     `;
-    buildSync({ stdin: { contents, resolveDir: process.cwd(), loader: 'ts' }, bundle: true, platform: 'node', format: 'esm', outfile: program, logLevel: 'error' });
+    buildSync({
+      stdin: { contents, resolveDir: process.cwd(), loader: 'ts' },
+      bundle: true,
+      platform: 'node',
+      format: 'esm',
+      outfile: program,
+      logLevel: 'error',
+    });
   });
 
   it.each([
@@ -127,7 +145,12 @@ describe('Ctrl-C', () => {
   it('takes away the folders it made on the way, and no others', () => {
     const parent = freshFolder();
     mkdirSync(join(parent, 'mine'));
-    const { status } = spawnSync(process.execPath, [program, join(parent, 'mine', 'made', 'too', 'set'), 'SIGINT', '20']);
+    const { status } = spawnSync(process.execPath, [
+      program,
+      join(parent, 'mine', 'made', 'too', 'set'),
+      'SIGINT',
+      '20',
+    ]);
     expect(status).toBe(130);
     expect(readdirSync(parent, { recursive: true })).toEqual(['mine']);
   });
@@ -147,8 +170,12 @@ describe('a new file', () => {
     const folder = freshFolder();
     const path = join(folder, 'job.yaml');
     await storeNew(path, 'job.yaml', Buffer.from('mine'));
-    await expect(storeNew(path, 'job.yaml', Buffer.from('theirs'))).rejects.toEqual(refused(/^job\.yaml exists already/u));
+    await expect(storeNew(path, 'job.yaml', Buffer.from('theirs'))).rejects.toEqual(
+      refused(/^job\.yaml exists already/u),
+    );
     expect(readFileSync(path, 'utf8')).toBe('mine');
-    await expect(storeNew(join(folder, 'no', 'job.yaml'), 'no/job.yaml', Buffer.from(''))).rejects.toEqual(refused(/^cannot write no\/job\.yaml: there is no such place/u));
+    await expect(storeNew(join(folder, 'no', 'job.yaml'), 'no/job.yaml', Buffer.from(''))).rejects.toEqual(
+      refused(/^cannot write no\/job\.yaml: there is no such place/u),
+    );
   });
 });

@@ -19,13 +19,25 @@ describe('the page’s server', () => {
     server.closeAllConnections();
   });
 
-  const ask = (path: string, options: { method?: string; host?: string } = {}): Promise<{ status: number; body: string; headers: Record<string, unknown> }> =>
+  const ask = (
+    path: string,
+    options: { method?: string; host?: string } = {},
+  ): Promise<{ status: number; body: string; headers: Record<string, unknown> }> =>
     new Promise((done, fail) => {
-      const sent = request({ host: '127.0.0.1', port, path, method: options.method ?? 'GET', headers: { Host: options.host ?? `127.0.0.1:${port}` } }, (response) => {
-        let body = '';
-        response.on('data', (chunk: Buffer) => (body += chunk.toString()));
-        response.on('end', () => done({ status: response.statusCode ?? 0, body, headers: response.headers }));
-      });
+      const sent = request(
+        {
+          host: '127.0.0.1',
+          port,
+          path,
+          method: options.method ?? 'GET',
+          headers: { Host: options.host ?? `127.0.0.1:${port}` },
+        },
+        (response) => {
+          let body = '';
+          response.on('data', (chunk: Buffer) => (body += chunk.toString()));
+          response.on('end', () => done({ status: response.statusCode ?? 0, body, headers: response.headers }));
+        },
+      );
       sent.on('error', fail);
       sent.end();
     });
@@ -38,13 +50,24 @@ describe('the page’s server', () => {
     const answer = await ask('/');
     expect(answer.status).toBe(200);
     expect(answer.body).toBe(html);
-    expect(answer.headers['content-security-policy']).toMatch(/default-src 'none'; script-src 'sha256-[^']+'; style-src 'sha256-[^']+'; .*frame-ancestors 'none'/u);
+    expect(answer.headers['content-security-policy']).toMatch(
+      /default-src 'none'; script-src 'sha256-[^']+'; style-src 'sha256-[^']+'; .*frame-ancestors 'none'/u,
+    );
     expect(answer.headers['content-security-policy']).not.toMatch(/unsafe|https?:|\*/u);
     expect((await ask('/', { host: `localhost:${port}` })).status).toBe(200);
-    for (const host of ['evil.example', `evil.example:${port}`, '127.0.0.1', `127.0.0.1:${port + 1}`]) expect((await ask('/', { host })).status, host).toBe(421);
+    for (const host of ['evil.example', `evil.example:${port}`, '127.0.0.1', `127.0.0.1:${port + 1}`])
+      expect((await ask('/', { host })).status, host).toBe(421);
   });
 
-  it.each(['/..%2f..%2fetc/passwd', '/../../package.json', '/%00', '/package.json', '//', '/?file=/etc/passwd', '/bendbuck.html'])('%s reaches nothing', async (path) => {
+  it.each([
+    '/..%2f..%2fetc/passwd',
+    '/../../package.json',
+    '/%00',
+    '/package.json',
+    '//',
+    '/?file=/etc/passwd',
+    '/bendbuck.html',
+  ])('%s reaches nothing', async (path) => {
     const answer = await ask(path);
     expect(answer.status).toBe(404);
     expect(answer.body).not.toMatch(/root:|"name"/u);

@@ -2,7 +2,7 @@ import { execFileSync, spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { Plan } from '../../src/plan';
+import type { Plan } from '../../src/output/plan/plan';
 import { bendbuck, freshFolder, snapshot, start } from '../helpers/program';
 
 const STARTER = readFileSync('templates/plain-curve.yaml', 'utf8');
@@ -27,20 +27,32 @@ describe('new', () => {
     expect(bendbuck(folder, ['new', 'plain-curve', 'mine.yaml']).code).toBe(0);
     expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe(STARTER);
     writeFileSync(join(folder, 'mine.yaml'), 'precious');
-    expect(bendbuck(folder, ['new', 'plain-curve', 'mine.yaml'])).toMatchObject({ code: 3, err: expect.stringContaining('exists already') as string });
+    expect(bendbuck(folder, ['new', 'plain-curve', 'mine.yaml'])).toMatchObject({
+      code: 3,
+      err: expect.stringContaining('exists already') as string,
+    });
     expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe('precious');
   });
 
   it('does not know other starters, and says which is near', () => {
-    expect(bendbuck(freshFolder(), ['new', 'plane-curve'])).toMatchObject({ code: 2, err: expect.stringContaining('did you mean plain-curve') as string });
+    expect(bendbuck(freshFolder(), ['new', 'plane-curve'])).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('did you mean plain-curve') as string,
+    });
     expect(bendbuck(freshFolder(), ['new', '../package.json']).code).toBe(2);
-    expect(bendbuck(freshFolder(), ['new', 'plain-curve', 'no/such/job.yaml'])).toMatchObject({ code: 3, err: expect.stringContaining('there is no such place') as string });
+    expect(bendbuck(freshFolder(), ['new', 'plain-curve', 'no/such/job.yaml'])).toMatchObject({
+      code: 3,
+      err: expect.stringContaining('there is no such place') as string,
+    });
   });
 });
 
 describe('check and plan', () => {
   it('check says so when all is well', () => {
-    expect(bendbuck(withJob(), ['check', 'job.yaml'])).toMatchObject({ code: 0, out: 'Nothing wrong, nothing doubtful.\n' });
+    expect(bendbuck(withJob(), ['check', 'job.yaml'])).toMatchObject({
+      code: 0,
+      out: 'Nothing wrong, nothing doubtful.\n',
+    });
   });
 
   it('plan prints a table, without colour in a pipe', () => {
@@ -54,13 +66,59 @@ describe('check and plan', () => {
     const { code, out, err } = bendbuck(withJob(), ['plan', 'job.yaml', '--json']);
     expect([code, err]).toEqual([0, '']);
     const plan = JSON.parse(out) as Plan;
-    expect(Object.keys(plan)).toEqual(expect.arrayContaining(['title', 'sheet', 'bend', 'runs', 'effort', 'stations', 'spine', 'backings', 'blank', 'findings']));
-    expect(Object.keys(plan.bend ?? {})).toEqual(expect.arrayContaining(['angle', 'length', 'finished', 'form', 'wrap', 'twist', 'neutral', 'allowance', 'fan', 'strain']));
-    expect(Object.keys(plan.effort ?? {})).toEqual(expect.arrayContaining(['moment', 'lever', 'handForce', 'leverNeeded', 'leverage', 'clampForce', 'clamps', 'foot', 'safety']));
-    expect(Object.keys(plan.stations[0] ?? {})).toEqual(expect.arrayContaining(['name', 'at', 'thickness', 'contact', 'radius', 'farRadius', 'bevel', 'screws']));
-    expect(Object.keys(plan.stations[0]?.screws[0] ?? {})).toEqual(expect.arrayContaining(['offset', 'size', 'length', 'pilot']));
-    expect(Object.keys(plan.spine ?? {})).toEqual(expect.arrayContaining(['length', 'thickness', 'widthFrom', 'widthTo', 'clampHoles', 'screwHoles']));
-    expect(Object.keys(plan.spine?.screwHoles[0] ?? {})).toEqual(expect.arrayContaining(['at', 'offset', 'diameter', 'countersink', 'side', 'holds']));
+    expect(Object.keys(plan)).toEqual(
+      expect.arrayContaining([
+        'title',
+        'sheet',
+        'bend',
+        'runs',
+        'effort',
+        'stations',
+        'spine',
+        'backings',
+        'blank',
+        'findings',
+      ]),
+    );
+    expect(Object.keys(plan.bend ?? {})).toEqual(
+      expect.arrayContaining([
+        'angle',
+        'length',
+        'finished',
+        'form',
+        'wrap',
+        'twist',
+        'neutral',
+        'allowance',
+        'fan',
+        'strain',
+      ]),
+    );
+    expect(Object.keys(plan.effort ?? {})).toEqual(
+      expect.arrayContaining([
+        'moment',
+        'lever',
+        'handForce',
+        'leverNeeded',
+        'leverage',
+        'clampForce',
+        'clamps',
+        'foot',
+        'safety',
+      ]),
+    );
+    expect(Object.keys(plan.stations[0] ?? {})).toEqual(
+      expect.arrayContaining(['name', 'at', 'thickness', 'contact', 'radius', 'farRadius', 'bevel', 'screws']),
+    );
+    expect(Object.keys(plan.stations[0]?.screws[0] ?? {})).toEqual(
+      expect.arrayContaining(['offset', 'size', 'length', 'pilot']),
+    );
+    expect(Object.keys(plan.spine ?? {})).toEqual(
+      expect.arrayContaining(['length', 'thickness', 'widthFrom', 'widthTo', 'clampHoles', 'screwHoles']),
+    );
+    expect(Object.keys(plan.spine?.screwHoles[0] ?? {})).toEqual(
+      expect.arrayContaining(['at', 'offset', 'diameter', 'countersink', 'side', 'holds']),
+    );
     expect(plan.bend?.angle).toBeCloseTo(90, 10);
   });
 
@@ -70,7 +128,12 @@ describe('check and plan', () => {
 
   it('reads a job from a pipe that is named like a file, and leaves off after far more than a job', () => {
     const main = resolve('dist/main.js');
-    const shell = (command: string): string => execFileSync('bash', ['-c', command], { cwd: withJob(), encoding: 'utf8', env: { ...process.env, NODE: process.execPath, MAIN: main } });
+    const shell = (command: string): string =>
+      execFileSync('bash', ['-c', command], {
+        cwd: withJob(),
+        encoding: 'utf8',
+        env: { ...process.env, NODE: process.execPath, MAIN: main },
+      });
     expect(shell('"$NODE" "$MAIN" check <(cat job.yaml)')).toBe('Nothing wrong, nothing doubtful.\n');
     expect(shell('"$NODE" "$MAIN" check /dev/zero || test $? -eq 2')).toMatch(/job-too-long/u);
   });
@@ -79,25 +142,40 @@ describe('check and plan', () => {
     const folder = freshFolder();
     for (const start of ['#', '# ']) {
       writeFileSync(join(folder, 'job.yaml'), start + 'é'.repeat(600_000));
-      expect(bendbuck(folder, ['check', 'job.yaml'])).toMatchObject({ code: 2, out: expect.stringContaining('job-too-long') as string });
+      expect(bendbuck(folder, ['check', 'job.yaml'])).toMatchObject({
+        code: 2,
+        out: expect.stringContaining('job-too-long') as string,
+      });
     }
   });
 
   it('a reader that goes away is no fault, on stdout or stderr', () => {
     const shell = (command: string): string =>
-      execFileSync('bash', ['-c', `${command}; echo "\${PIPESTATUS[0]}"`], { cwd: withJob(), encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], env: { ...process.env, NODE: process.execPath, MAIN: resolve('dist/main.js') } });
+      execFileSync('bash', ['-c', `${command}; echo "\${PIPESTATUS[0]}"`], {
+        cwd: withJob(),
+        encoding: 'utf8',
+        stdio: ['ignore', 'pipe', 'ignore'],
+        env: { ...process.env, NODE: process.execPath, MAIN: resolve('dist/main.js') },
+      });
     expect(shell('"$NODE" "$MAIN" plan job.yaml --json | true')).toBe('0\n');
     expect(shell('"$NODE" "$MAIN" plan nothing.yaml 2>&1 >/dev/null | true')).toBe('2\n');
   });
 
   it('a disk that takes nothing more is said, and exits 3', () => {
-    const { status, stderr } = spawnSync('bash', ['-c', '"$0" "$1" plan job.yaml >/dev/full', process.execPath, resolve('dist/main.js')], { cwd: withJob(), encoding: 'utf8' });
+    const { status, stderr } = spawnSync(
+      'bash',
+      ['-c', '"$0" "$1" plan job.yaml >/dev/full', process.execPath, resolve('dist/main.js')],
+      { cwd: withJob(), encoding: 'utf8' },
+    );
     expect([status, stderr]).toEqual([3, 'cannot write what was to be printed (ENOSPC)\n']);
   });
 
   it('prints the findings and exits 2 where the job is impossible, --json too', () => {
     const folder = withJob((text) => text.replace('angle: 90', 'angle: 168'));
-    expect(bendbuck(folder, ['plan', 'job.yaml'])).toMatchObject({ code: 2, out: expect.stringMatching(/error at line \d+, bend\.angle: .*half-disc/u) as string });
+    expect(bendbuck(folder, ['plan', 'job.yaml'])).toMatchObject({
+      code: 2,
+      out: expect.stringMatching(/error at line \d+, bend\.angle: .*half-disc/u) as string,
+    });
     const { code, out } = bendbuck(folder, ['plan', 'job.yaml', '--json']);
     expect(code).toBe(2);
     const plan = JSON.parse(out) as Plan;
@@ -129,13 +207,20 @@ describe('bad command lines', () => {
   it('a file that is not text exits 2', () => {
     const folder = freshFolder();
     writeFileSync(join(folder, 'job.yaml'), Buffer.from([0xff, 0xfe, 0x80, 0x00]));
-    expect(bendbuck(folder, ['plan', 'job.yaml'])).toMatchObject({ code: 2, err: expect.stringContaining('UTF-8') as string });
+    expect(bendbuck(folder, ['plan', 'job.yaml'])).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('UTF-8') as string,
+    });
   });
 
   it('schema prints a JSON Schema', () => {
     const { code, out } = bendbuck(freshFolder(), ['schema']);
     expect(code).toBe(0);
-    expect(JSON.parse(out)).toMatchObject({ $schema: 'https://json-schema.org/draft/2020-12/schema', type: 'object', additionalProperties: false });
+    expect(JSON.parse(out)).toMatchObject({
+      $schema: 'https://json-schema.org/draft/2020-12/schema',
+      type: 'object',
+      additionalProperties: false,
+    });
   });
 });
 
@@ -157,16 +242,40 @@ describe('make', () => {
     ['an unknown metal', 'unknown-metal', (text: string) => text.replace('steel-cold-rolled-cs', 'unobtainium')],
     ['a negative length', 'out-of-range', (text: string) => text.replace('length: 457.2', 'length: -3')],
     ['an absurd length', 'out-of-range', (text: string) => text.replace('length: 457.2', 'length: 99999999')],
-    ['a taper as steep as its length', 'taper-too-steep', (text: string) => text.replace('radius: 38.1', 'radius: { from: 20, to: 477.2 }')],
-    ['a form that would not set the sheet', 'would-not-set', (text: string) => text.replace('radius: 38.1', 'radius: 2000\n  radiusOf: form')],
+    [
+      'a taper as steep as its length',
+      'taper-too-steep',
+      (text: string) => text.replace('radius: 38.1', 'radius: { from: 20, to: 477.2 }'),
+    ],
+    [
+      'a form that would not set the sheet',
+      'would-not-set',
+      (text: string) => text.replace('radius: 38.1', 'radius: 2000\n  radiusOf: form'),
+    ],
     ['a wrap over 170°', 'wrap-too-far', (text: string) => text.replace('angle: 90', 'angle: 160')],
     ['a run outside the form', 'run-outside-form', (text: string) => `${text}runs: [{ name: a, from: 0, to: 500 }]\n`],
-    ['overlapping stations', 'stations-overlap', (text: string) => `${text}runs: [{ name: a, from: 0, to: 200 }, { name: b, from: 190, to: 457.2 }]\n`],
-    ['a radius too small for screws', 'radius-too-small-for-screws', (text: string) => text.replace('radius: 38.1', 'radius: 14')],
-    ['a radius too small for clamps', 'no-room-for-clamps', (text: string) => text.replace('radius: 38.1', 'radius: 8')],
+    [
+      'overlapping stations',
+      'stations-overlap',
+      (text: string) => `${text}runs: [{ name: a, from: 0, to: 200 }, { name: b, from: 190, to: 457.2 }]\n`,
+    ],
+    [
+      'a radius too small for screws',
+      'radius-too-small-for-screws',
+      (text: string) => text.replace('radius: 38.1', 'radius: 14'),
+    ],
+    [
+      'a radius too small for clamps',
+      'no-room-for-clamps',
+      (text: string) => text.replace('radius: 38.1', 'radius: 8'),
+    ],
     ['NaN', 'wrong-kind', (text: string) => text.replace('length: 457.2', 'length: .nan')],
     ['a title with slashes', 'title-with-slash', (text: string) => text.replace('Workshop', '../../Workshop')],
-    ['a title with control characters', 'control-characters', (text: string) => text.replace('Workshop shelf front edge', '"a\\u0000b"')],
+    [
+      'a title with control characters',
+      'control-characters',
+      (text: string) => text.replace('Workshop shelf front edge', '"a\\u0000b"'),
+    ],
     ['10 MB of YAML', 'job-too-long', (text: string) => text + '# padding\n'.repeat(1_000_000)],
     ['an alias bomb', 'yaml-alias', () => 'a: &a [1]\nb: &b [*a, *a]\nc: [*b, *b]\n'],
   ])('%s: exit 2, a clear error, no file touched', (_, finding, change) => {
@@ -182,10 +291,32 @@ describe('make', () => {
 
   it.each([
     ['a file where the output folder should be', (folder: string) => writeFileSync(join(folder, 'out'), 'mine')],
-    ['a file where the job’s folder should be', (folder: string) => (mkdirSync(join(folder, 'out')), writeFileSync(join(folder, 'out', FOLDER), 'mine'))],
-    ['a folder that is not ours', (folder: string) => (mkdirSync(join(folder, 'out', FOLDER), { recursive: true }), writeFileSync(join(folder, 'out', FOLDER, 'thesis.txt'), 'mine'))],
-    ['a folder with a false list', (folder: string) => (mkdirSync(join(folder, 'out', FOLDER), { recursive: true }), writeFileSync(join(folder, 'out', FOLDER, 'bendbuck.json'), '{"madeBy":"bendbuck"'))],
-    ['a link in place of the job’s folder', (folder: string) => (mkdirSync(join(folder, 'out')), mkdirSync(join(folder, 'elsewhere')), symlinkSync(join(folder, 'elsewhere'), join(folder, 'out', FOLDER)))],
+    [
+      'a file where the job’s folder should be',
+      (folder: string) => (mkdirSync(join(folder, 'out')), writeFileSync(join(folder, 'out', FOLDER), 'mine')),
+    ],
+    [
+      'a folder that is not ours',
+      (folder: string) => (
+        mkdirSync(join(folder, 'out', FOLDER), { recursive: true }),
+        writeFileSync(join(folder, 'out', FOLDER, 'thesis.txt'), 'mine')
+      ),
+    ],
+    [
+      'a folder with a false list',
+      (folder: string) => (
+        mkdirSync(join(folder, 'out', FOLDER), { recursive: true }),
+        writeFileSync(join(folder, 'out', FOLDER, 'bendbuck.json'), '{"madeBy":"bendbuck"')
+      ),
+    ],
+    [
+      'a link in place of the job’s folder',
+      (folder: string) => (
+        mkdirSync(join(folder, 'out')),
+        mkdirSync(join(folder, 'elsewhere')),
+        symlinkSync(join(folder, 'elsewhere'), join(folder, 'out', FOLDER))
+      ),
+    ],
   ])('%s: exit 3, nothing touched', (_, prepare) => {
     const folder = withJob();
     prepare(folder);
@@ -197,19 +328,28 @@ describe('make', () => {
   });
 
   it.each(['/dev/null/deeper', '/proc/nowhere'])('an output folder that cannot be written (%s): exit 3', (out) => {
-    expect(bendbuck(withJob(), ['make', 'job.yaml', '--out', out])).toMatchObject({ code: 3, err: expect.stringContaining('cannot write') as string });
+    expect(bendbuck(withJob(), ['make', 'job.yaml', '--out', out])).toMatchObject({
+      code: 3,
+      err: expect.stringContaining('cannot write') as string,
+    });
   });
 
   it('never loses what the maker added to a folder of ours, or changed in it', () => {
     const folder = withJob();
     expect(bendbuck(folder, ['make', 'job.yaml']).code).toBe(0);
     writeFileSync(join(folder, 'out', FOLDER, 'notes.txt'), 'cut twice');
-    expect(bendbuck(folder, ['make', 'job.yaml'])).toMatchObject({ code: 3, err: expect.stringContaining('notes.txt') as string });
+    expect(bendbuck(folder, ['make', 'job.yaml'])).toMatchObject({
+      code: 3,
+      err: expect.stringContaining('notes.txt') as string,
+    });
     expect(readFileSync(join(folder, 'out', FOLDER, 'notes.txt'), 'utf8')).toBe('cut twice');
     const other = withJob();
     expect(bendbuck(other, ['make', 'job.yaml']).code).toBe(0);
     writeFileSync(join(other, 'out', FOLDER, 'parts/spine.svg'), 'redrawn');
-    expect(bendbuck(other, ['make', 'job.yaml'])).toMatchObject({ code: 3, err: expect.stringContaining('parts/spine.svg') as string });
+    expect(bendbuck(other, ['make', 'job.yaml'])).toMatchObject({
+      code: 3,
+      err: expect.stringContaining('parts/spine.svg') as string,
+    });
     expect(readFileSync(join(other, 'out', FOLDER, 'parts/spine.svg'), 'utf8')).toBe('redrawn');
   });
 
@@ -231,8 +371,13 @@ describe('make', () => {
       const child = start(folder, ['make', 'job.yaml']);
       const out = join(folder, 'out');
       const writes = (): boolean => existsSync(out) && readdirSync(out).length > 0;
-      const watch = wait === 'until it writes' ? setInterval(() => writes() && child.kill('SIGINT'), 1) : setTimeout(() => child.kill('SIGINT'), wait);
-      const [code, signal] = await new Promise<readonly [number | null, string | null]>((done) => child.on('close', (...how) => done(how)));
+      const watch =
+        wait === 'until it writes'
+          ? setInterval(() => writes() && child.kill('SIGINT'), 1)
+          : setTimeout(() => child.kill('SIGINT'), wait);
+      const [code, signal] = await new Promise<readonly [number | null, string | null]>((done) =>
+        child.on('close', (...how) => done(how)),
+      );
       clearInterval(watch);
       // Too late to stop it, or as a shell tells of SIGINT: by the signal itself, or as 128 + 2 (POSIX Shell Command Language 2.8.2).
       expect(signal === 'SIGINT' || code === 0 || code === 130).toBe(true);
@@ -245,8 +390,13 @@ describe('make', () => {
 
   it('on a terminal says how far it is, and Ctrl-C there ends it in the middle of laying out', async () => {
     // 60 stations: laid out in seconds. script(1) of util-linux gives a terminal, whose Ctrl-C is the real one, and hands on the exit code.
-    const folder = withJob((text) => text.replace('length: 457.2', 'length: 2300').concat('stations: { maxSpan: 22 }\n'));
-    const child = spawn('script', ['-qec', '"$NODE" "$MAIN" make job.yaml', '/dev/null'], { cwd: folder, env: { ...process.env, TERM: 'xterm', NODE: process.execPath, MAIN: resolve('dist/main.js') } });
+    const folder = withJob((text) =>
+      text.replace('length: 457.2', 'length: 2300').concat('stations: { maxSpan: 22 }\n'),
+    );
+    const child = spawn('script', ['-qec', '"$NODE" "$MAIN" make job.yaml', '/dev/null'], {
+      cwd: folder,
+      env: { ...process.env, TERM: 'xterm', NODE: process.execPath, MAIN: resolve('dist/main.js') },
+    });
     let said = '';
     let pressed = false;
     child.stdin.on('error', () => undefined); // the terminal may be gone before the key arrives: the exit code tells

@@ -5,8 +5,19 @@ import { printFindings } from '../../src/cli/report';
 
 describe('findings in words', () => {
   it('say the level, line, path, message, what was got, what is allowed and what to try', () => {
-    const text = printFindings([error('bad-value', 'units', 'units cannot be “cubit”', 'write mm or in', { got: 'cubit', allowed: 'mm, in', line: 3 })], false);
-    expect(text).toBe('error at line 3, units: units cannot be “cubit” [bad-value]\n    got:     cubit\n    allowed: mm, in\n    try:     write mm or in\n');
+    const text = printFindings(
+      [
+        error('bad-value', 'units', 'units cannot be “cubit”', 'write mm or in', {
+          got: 'cubit',
+          allowed: 'mm, in',
+          line: 3,
+        }),
+      ],
+      false,
+    );
+    expect(text).toBe(
+      'error at line 3, units: units cannot be “cubit” [bad-value]\n    got:     cubit\n    allowed: mm, in\n    try:     write mm or in\n',
+    );
   });
 
   it('leave out what there is none of', () => {
@@ -23,7 +34,15 @@ describe('findings in words', () => {
 describe('the line of progress', () => {
   const begin = (progress: boolean): { said: string[]; line: ReturnType<typeof startProgress> } => {
     const said: string[] = [];
-    const io = { cwd: '/', out: () => undefined, err: (text: string) => void said.push(text), width: 80, colour: false, errColour: false, progress };
+    const io = {
+      cwd: '/',
+      out: () => undefined,
+      err: (text: string) => void said.push(text),
+      width: 80,
+      colour: false,
+      errColour: false,
+      progress,
+    };
     return { said, line: startProgress(io, 'working') };
   };
 

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { printPlan } from '../../src/cli/table';
 import { parseJob } from '../../src/job/parse';
-import { planJob } from '../../src/pipeline';
-import type { Plan } from '../../src/plan';
+import { planJob } from '../../src/output/pipeline';
+import type { Plan } from '../../src/output/plan/plan';
 import { loadTables } from '../../src/tables/bundled';
 import { cutWith, tools } from '../helpers/for-tool';
 
@@ -17,12 +17,26 @@ const starter = readFileSync('templates/tapered-two-runs.yaml', 'utf8');
 const plan = planOf(starter);
 
 /** Lines below a heading, down to the next empty line. */
-const section = (text: string, heading: string): string[] => (text.split(`\n${heading}`)[1] ?? '').split('\n\n')[0]?.split('\n').slice(1) ?? [];
+const section = (text: string, heading: string): string[] =>
+  (text.split(`\n${heading}`)[1] ?? '').split('\n\n')[0]?.split('\n').slice(1) ?? [];
 
 describe('the plan as a table', () => {
   it('begins with what is set up first: radii, wrap, pull, clamps, foot; then the boards', () => {
     const text = printPlan(plan, 'mm', false, Infinity);
-    const wanted = ['form radius', 'wrap to pull to', 'pull at the hands', 'extra metal to leave', '\n  clamps', 'foot behind', 'Spine', 'Stations', 'Backing stations', 'Screw holes', 'Blank', 'Mind'];
+    const wanted = [
+      'form radius',
+      'wrap to pull to',
+      'pull at the hands',
+      'extra metal to leave',
+      '\n  clamps',
+      'foot behind',
+      'Spine',
+      'Stations',
+      'Backing stations',
+      'Screw holes',
+      'Blank',
+      'Mind',
+    ];
     const places = wanted.map((words) => text.indexOf(words));
     expect(places.every((place) => place >= 0)).toBe(true);
     expect(places).toEqual([...places].sort((a, b) => a - b));
@@ -41,7 +55,9 @@ describe('the plan as a table', () => {
   it('inches are the nearest 1/32 and what is left over: together the length', () => {
     const rows = section(printPlan(plan, 'in', false, Infinity), 'Stations').slice(1);
     plan.stations.forEach((station, index) => {
-      const [, whole = '0', over = '0', under = '1', rest = '0'] = /^ *S\d+ +(\d+-)?(?:(\d+)\/(\d+)|\d+) in(?: \((.\d\.\d+)\))?/u.exec((rows[index] ?? '').replaceAll('−', '-')) ?? [];
+      const [, whole = '0', over = '0', under = '1', rest = '0'] =
+        /^ *S\d+ +(\d+-)?(?:(\d+)\/(\d+)|\d+) in(?: \((.\d\.\d+)\))?/u.exec((rows[index] ?? '').replaceAll('−', '-')) ??
+        [];
       expect(32 % Number(under)).toBe(0);
       const inches = Number.parseInt(whole) + Number(over) / Number(under) + Number(rest);
       expect(Math.abs(inches - station.at / 25.4)).toBeLessThan(0.0005 + 1e-9);
@@ -64,7 +80,9 @@ describe('the plan as a table', () => {
     const wide = printPlan(plan, 'mm', false, Infinity);
     const words = (text: string): string[] => [...new Set(text.split(/\s+/u))].sort();
     expect(words(narrow)).toEqual(words(wide));
-    const cell = Math.max(...plan.stations.map(({ ends }) => 6 + ends.map(({ run }) => `${run} start; `).join('').length));
+    const cell = Math.max(
+      ...plan.stations.map(({ ends }) => 6 + ends.map(({ run }) => `${run} start; `).join('').length),
+    );
     const rows = narrow.split('\n').filter((line) => /^ {2}(?:S\d|BS\d)/u.test(line));
     expect(rows.length).toBeGreaterThanOrEqual(2 * plan.stations.length + plan.backings.length);
     for (const row of rows) expect(row.length).toBeLessThanOrEqual(Math.max(width, cell));
@@ -74,18 +92,44 @@ describe('the plan as a table', () => {
     const name = '長い縁'; // six columns: three wide characters (Unicode Standard Annex #11, class W)
     const [first] = plan.stations;
     if (!first) throw new Error('the starter has stations');
-    const rows = section(printPlan({ ...plan, stations: [{ ...first, name }, { ...first, name: 'abcdef' }] }, 'mm', false, Infinity), 'Stations').slice(1);
+    const rows = section(
+      printPlan(
+        {
+          ...plan,
+          stations: [
+            { ...first, name },
+            { ...first, name: 'abcdef' },
+          ],
+        },
+        'mm',
+        false,
+        Infinity,
+      ),
+      'Stations',
+    ).slice(1);
     expect(rows[0]?.slice(rows[0].indexOf(name) + 3)).toBe(rows[1]?.slice(rows[1].indexOf('abcdef') + 6));
   });
 
   it('a plan without sections still prints', () => {
-    const bare: Plan = { ...plan, sheet: null, bend: null, effort: null, stations: [], spine: null, backings: [], blank: null };
+    const bare: Plan = {
+      ...plan,
+      sheet: null,
+      bend: null,
+      effort: null,
+      stations: [],
+      spine: null,
+      backings: [],
+      blank: null,
+    };
     expect(printPlan(bare, 'mm', false, 80).trim()).toBe(plan.title);
   });
 });
 
 describe('the plan of a machine’s job', () => {
-  const rowsUnder = (text: string, heading: string): string[][] => section(text, heading).slice(1).map((line) => line.trim().split(/\s{2,}/u));
+  const rowsUnder = (text: string, heading: string): string[][] =>
+    section(text, heading)
+      .slice(1)
+      .map((line) => line.trim().split(/\s{2,}/u));
   const mm = (value: number): string => `${value.toFixed(2)} mm`;
 
   it('has a router’s grooves, and pilots deeper by them', () => {
@@ -93,10 +137,21 @@ describe('the plan of a machine’s job', () => {
     const text = printPlan(routed, 'mm', false, Infinity);
     if (routed.cut?.with !== 'router') throw new Error('not a router’s plan');
     const { grooves, grooveDepth, bit } = routed.cut;
-    expect(rowsUnder(text, 'Grooves')).toEqual(grooves.map(({ holds, low, high, open }) => [holds, mm(low), mm(high), open === 'from' ? 'end A' : open === 'to' ? 'end B' : 'none']));
+    expect(rowsUnder(text, 'Grooves')).toEqual(
+      grooves.map(({ holds, low, high, open }) => [
+        holds,
+        mm(low),
+        mm(high),
+        open === 'from' ? 'end A' : open === 'to' ? 'end B' : 'none',
+      ]),
+    );
     expect(text).toContain(`straight bit, not in the drawings  ${mm(bit)}`);
     const rows = section(text, 'Stations').slice(1);
-    routed.stations.forEach((station, index) => expect(rows[index]).toContain(`${station.screws[0]?.pilotDrill}, ${mm((station.screws[0]?.pilotDepth ?? NaN) + grooveDepth)} deep`));
+    routed.stations.forEach((station, index) =>
+      expect(rows[index]).toContain(
+        `${station.screws[0]?.pilotDrill}, ${mm((station.screws[0]?.pilotDepth ?? NaN) + grooveDepth)} deep`,
+      ),
+    );
     expect(text).toContain('no gloves near the bit');
     expect(text).not.toContain('bevel');
   });
@@ -107,10 +162,41 @@ describe('the plan of a machine’s job', () => {
     if (burnt.cut?.with !== 'laser') throw new Error('not a laser’s plan');
     const { boards, kerf } = burnt.cut;
     const stations = boards.slice(0, burnt.stations.length);
-    expect(rowsUnder(text, 'Layers')).toEqual(stations.flatMap(({ name, layers }) => layers.map((layer, index) => [`${name}-${index + 1}`, mm(layer.low), mm(layer.radius), layer.contact === 'from' ? 'to end A' : 'to end B', mm(layer.farRadius)])));
-    expect(rowsUnder(text, 'Slots')).toEqual(boards.flatMap(({ name, slots }) => slots.map(({ low, high, offset, width, open }) => [name, mm(low), mm(high), mm(offset), mm(width), open === 'from' ? 'end A' : open === 'to' ? 'end B' : 'none'])));
-    expect(rowsUnder(text, 'Dowel')).toEqual(boards.flatMap(({ name, dowels }) => dowels.map(({ offset, depth, diameter }) => [name, mm(offset), mm(depth), mm(diameter)])));
-    expect(text.split('\n').find((line) => line.includes('kerf, in the drawings already'))?.trim().endsWith(`  ${mm(kerf)}`)).toBe(true);
+    expect(rowsUnder(text, 'Layers')).toEqual(
+      stations.flatMap(({ name, layers }) =>
+        layers.map((layer, index) => [
+          `${name}-${index + 1}`,
+          mm(layer.low),
+          mm(layer.radius),
+          layer.contact === 'from' ? 'to end A' : 'to end B',
+          mm(layer.farRadius),
+        ]),
+      ),
+    );
+    expect(rowsUnder(text, 'Slots')).toEqual(
+      boards.flatMap(({ name, slots }) =>
+        slots.map(({ low, high, offset, width, open }) => [
+          name,
+          mm(low),
+          mm(high),
+          mm(offset),
+          mm(width),
+          open === 'from' ? 'end A' : open === 'to' ? 'end B' : 'none',
+        ]),
+      ),
+    );
+    expect(rowsUnder(text, 'Dowel')).toEqual(
+      boards.flatMap(({ name, dowels }) =>
+        dowels.map(({ offset, depth, diameter }) => [name, mm(offset), mm(depth), mm(diameter)]),
+      ),
+    );
+    expect(
+      text
+        .split('\n')
+        .find((line) => line.includes('kerf, in the drawings already'))
+        ?.trim()
+        .endsWith(`  ${mm(kerf)}`),
+    ).toBe(true);
     expect(text).toContain('never cut PVC');
   });
 

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { Plan } from '../../src/plan';
+import type { Plan } from '../../src/output/plan/plan';
 import { bendbuck, freshFolder } from '../helpers/program';
 
 const TAPERED = readFileSync('templates/tapered-two-runs.yaml', 'utf8');
@@ -16,7 +16,22 @@ function withJob(text: string): string {
 /** The block printed for the job file. */
 const blockIn = (out: string): string => /^trials:\n(?: {2}- .*\n)+/mu.exec(out)?.[0] ?? '';
 
-const strips = ['--radius', '40', '--bent', '95', '--left', '82.5', '--width', '20', '--radius', '1-9/16 in', '--bent', '95°', '--left', '81'];
+const strips = [
+  '--radius',
+  '40',
+  '--bent',
+  '95',
+  '--left',
+  '82.5',
+  '--width',
+  '20',
+  '--radius',
+  '1-9/16 in',
+  '--bent',
+  '95°',
+  '--left',
+  '81',
+];
 
 describe('trial', () => {
   it('without strips says what to cut, bend and measure, and writes nothing', () => {
@@ -46,7 +61,9 @@ describe('trial', () => {
     const folder = withJob(TAPERED);
     const { code, out, err } = bendbuck(folder, ['trial', 'job.yaml', ...strips]);
     expect([code, err]).toEqual([0, '']);
-    expect(blockIn(out)).toBe('trials:\n  - { radius: 40, bent: 95, left: 82.5, width: 20 }\n  - { radius: 39.6875, bent: 95, left: 81 }\n');
+    expect(blockIn(out)).toBe(
+      'trials:\n  - { radius: 40, bent: 95, left: 82.5, width: 20 }\n  - { radius: 39.6875, bent: 95, left: 81 }\n',
+    );
     expect(readdirSync(folder)).toEqual(['job.yaml']);
 
     writeFileSync(join(folder, 'pasted.yaml'), `${TAPERED}\n${blockIn(out)}`);
@@ -54,18 +71,39 @@ describe('trial', () => {
     const { factor = NaN } = plan.sheet ?? {};
     expect(out).toContain(`factor on the flow curve  ${factor.toFixed(3)}`);
     expect(out).toContain(`${plan.trials?.spread.low.toFixed(3)} to ${plan.trials?.spread.high.toFixed(3)}`);
-    const [low, now, high] = [plan.trials?.effect.low?.form.from, plan.bend?.form.from, plan.trials?.effect.high?.form.from].map((value) => `${value?.toFixed(2)} mm`);
+    const [low, now, high] = [
+      plan.trials?.effect.low?.form.from,
+      plan.bend?.form.from,
+      plan.trials?.effect.high?.form.from,
+    ].map((value) => `${value?.toFixed(2)} mm`);
     expect(out).toMatch(new RegExp(`form radius, end A +[\\d.]+ mm +${low} +${now} +${high}`, 'u'));
-    expect(bendbuck(folder, ['plan', 'pasted.yaml']).out).toMatch(new RegExp(`from trial strips +${factor.toFixed(3)}\n`, 'u'));
+    expect(bendbuck(folder, ['plan', 'pasted.yaml']).out).toMatch(
+      new RegExp(`from trial strips +${factor.toFixed(3)}\n`, 'u'),
+    );
     // The job's own strips, fitted without any given.
-    expect(bendbuck(folder, ['trial', 'pasted.yaml']).out.replace(/\n(?:note|warning)[\s\S]*/u, '')).toBe(out.replace(/\n(?:note|warning)[\s\S]*/u, ''));
+    expect(bendbuck(folder, ['trial', 'pasted.yaml']).out.replace(/\n(?:note|warning)[\s\S]*/u, '')).toBe(
+      out.replace(/\n(?:note|warning)[\s\S]*/u, ''),
+    );
   });
 
   it('adds strips given to those of the job, in inches for a job in inches', () => {
     const folder = withJob(`${INCH}\ntrials: [{ radius: 1-1/4, bent: 105, left: 90 }]\n`);
-    const { code, out } = bendbuck(folder, ['trial', 'job.yaml', '--radius', '1-3/8', '--bent', '100', '--left', '84.5 deg', '--width', '5/8']);
+    const { code, out } = bendbuck(folder, [
+      'trial',
+      'job.yaml',
+      '--radius',
+      '1-3/8',
+      '--bent',
+      '100',
+      '--left',
+      '84.5 deg',
+      '--width',
+      '5/8',
+    ]);
     expect(code).toBe(0);
-    expect(blockIn(out)).toBe('trials:\n  - { radius: 1.25, bent: 105, left: 90 }\n  - { radius: 1.375, bent: 100, left: 84.5, width: 0.625 }\n');
+    expect(blockIn(out)).toBe(
+      'trials:\n  - { radius: 1.25, bent: 105, left: 90 }\n  - { radius: 1.375, bent: 100, left: 84.5, width: 0.625 }\n',
+    );
   });
 
   it.each([
@@ -83,12 +121,32 @@ describe('trial', () => {
   });
 
   it.each([
-    ['a strip that kept its bend', ['--radius', '40', '--bent', '95', '--left', '95'], /error at strip 1, --left: .*every sheet springs back.*\[no-springback\]/u],
+    [
+      'a strip that kept its bend',
+      ['--radius', '40', '--bent', '95', '--left', '95'],
+      /error at strip 1, --left: .*every sheet springs back.*\[no-springback\]/u,
+    ],
     ['one that came back flat', ['--radius', '40', '--bent', '95', '--left', '0'], /\[strip-came-back-flat\]/u],
-    ['one too narrow', ['--radius', '40', '--bent', '95', '--left', '80', '--width', '12.5'], /error at strip 1, --width: .*7\.8 times its thickness.*\[strip-too-narrow\]/u],
-    ['one of another sheet', ['--radius', '40', '--bent', '95', '--left', '82', '--radius', '40', '--bent', '90', '--left', '40'], /error at strip 2: .*times as strong as the tables have it.*\[trial-contradicts-sheet\]/u],
-    ['a radius that is none', ['--radius', 'forty', '--bent', '95', '--left', '80'], /error at strip 1, --radius: .*\[bad-length\]/u],
-    ['angles out of reach', ['--radius', '40', '--bent', '300', '--left', '-4'], /error at strip 1, --bent: [\s\S]*error at strip 1, --left: /u],
+    [
+      'one too narrow',
+      ['--radius', '40', '--bent', '95', '--left', '80', '--width', '12.5'],
+      /error at strip 1, --width: .*7\.8 times its thickness.*\[strip-too-narrow\]/u,
+    ],
+    [
+      'one of another sheet',
+      ['--radius', '40', '--bent', '95', '--left', '82', '--radius', '40', '--bent', '90', '--left', '40'],
+      /error at strip 2: .*times as strong as the tables have it.*\[trial-contradicts-sheet\]/u,
+    ],
+    [
+      'a radius that is none',
+      ['--radius', 'forty', '--bent', '95', '--left', '80'],
+      /error at strip 1, --radius: .*\[bad-length\]/u,
+    ],
+    [
+      'angles out of reach',
+      ['--radius', '40', '--bent', '300', '--left', '-4'],
+      /error at strip 1, --bent: [\s\S]*error at strip 1, --left: /u,
+    ],
   ])('%s: exit 2 with the reason, no block to paste', (_, options, message) => {
     const folder = withJob(TAPERED);
     const { code, out } = bendbuck(folder, ['trial', 'job.yaml', ...options]);
@@ -99,14 +157,22 @@ describe('trial', () => {
   });
 
   it('a bad strip in the job stops make with its line', () => {
-    const folder = withJob(`${TAPERED}\ntrials:\n  - { radius: 40, bent: 95, left: 82 }\n  - { radius: 40, bent: 95, left: 96 }\n`);
+    const folder = withJob(
+      `${TAPERED}\ntrials:\n  - { radius: 40, bent: 95, left: 82 }\n  - { radius: 40, bent: 95, left: 96 }\n`,
+    );
     const line = TAPERED.split('\n').length + 3;
-    expect(bendbuck(folder, ['make', 'job.yaml'])).toMatchObject({ code: 2, err: expect.stringContaining(`line ${line}, trials[1].left`) as string });
+    expect(bendbuck(folder, ['make', 'job.yaml'])).toMatchObject({
+      code: 2,
+      err: expect.stringContaining(`line ${line}, trials[1].left`) as string,
+    });
     expect(readdirSync(folder)).toEqual(['job.yaml']);
   });
 
   it('a job that cannot be read says why', () => {
-    expect(bendbuck(withJob(TAPERED.replace('aluminium', 'aluminum')), ['trial', 'job.yaml'])).toMatchObject({ code: 2, out: expect.stringContaining('unknown-metal') as string });
+    expect(bendbuck(withJob(TAPERED.replace('aluminium', 'aluminum')), ['trial', 'job.yaml'])).toMatchObject({
+      code: 2,
+      out: expect.stringContaining('unknown-metal') as string,
+    });
     expect(bendbuck(freshFolder(), ['trial', '-'], TAPERED).code).toBe(0);
   });
 });

@@ -23,8 +23,12 @@ function asLoop({ x, y, radius, operation }: Circle): Loop {
 
 /** Rings of the wood that is left: outside first, holes after. A beam `kerf` wide takes half of it on either side of every line. */
 export function asCut(drawing: Drawing, kerf: number): Ring[] {
-  const rings = (operation: Operation): PathsD => loopsUnder(drawing, operation).map(({ vertices }) => flattenLoop(vertices, CHORD_ERROR).map(([x, y]) => ({ x, y })));
-  const grown = (paths: PathsD, by: number): PathsD => (by === 0 ? paths : Clipper.inflatePathsD(paths, by, JoinType.Round, EndType.Polygon, 2, DECIMALS, CHORD_ERROR));
+  const rings = (operation: Operation): PathsD =>
+    loopsUnder(drawing, operation).map(({ vertices }) =>
+      flattenLoop(vertices, CHORD_ERROR).map(([x, y]) => ({ x, y })),
+    );
+  const grown = (paths: PathsD, by: number): PathsD =>
+    by === 0 ? paths : Clipper.inflatePathsD(paths, by, JoinType.Round, EndType.Polygon, 2, DECIMALS, CHORD_ERROR);
   const [outline, ...more] = grown(rings('outline'), -kerf / 2);
   if (!outline || more.length > 0) throw new Error(`${more.length + 1} pieces come out`);
   const holes = rings('hole').flatMap((hole) => grown([hole], kerf / 2));

@@ -1,8 +1,8 @@
 import type { Drawing, Loop } from '../../src/base/drawing';
 import { radiusFromBulge, sidesOf } from '../../src/base/arc';
 import { flattenLoop } from '../../src/base/flatten';
-import type { Part } from '../../src/parts/part';
-import type { Planned } from '../../src/pipeline';
+import type { Part } from '../../src/drawing/parts/part';
+import type { Planned } from '../../src/output/pipeline';
 import { asCut, inWood, loopsUnder, type Ring } from './as-cut';
 
 /**
@@ -45,7 +45,8 @@ export function assemble({ plan, layout, joints }: Planned, parts: readonly Part
     if (!found) throw new Error(`no part ${id}`);
     return found;
   };
-  const layers = (id: string, count: number): Part[] => (count === 1 ? [part(id)] : Array.from({ length: count }, (_, index) => part(`${id}-${index + 1}`)));
+  const layers = (id: string, count: number): Part[] =>
+    count === 1 ? [part(id)] : Array.from({ length: count }, (_, index) => part(`${id}-${index + 1}`));
   const spine = layers('spine', layout.layers.spine);
   const front = (spine[0] as Part).drawing;
   const wood = asCut(front, kerf);
@@ -62,11 +63,27 @@ export function assemble({ plan, layout, joints }: Planned, parts: readonly Part
     for (const layer of stack) {
       const rings = asCut(layer.drawing, kerf);
       const lowest = Math.min(...rings[0]!.map(([, y]) => y));
-      const shift = { up: plan.cut.with === 'laser' && tab ? slotMiddle(wood, low + layer.thickness / 2, tab.middle) - tabOf(rings, 'x')!.middle : 0, ahead: plan.cut.with === 'router' ? -grooveDepth - lowest : 0 };
+      const shift = {
+        up:
+          plan.cut.with === 'laser' && tab
+            ? slotMiddle(wood, low + layer.thickness / 2, tab.middle) - tabOf(rings, 'x')!.middle
+            : 0,
+        ahead: plan.cut.with === 'router' ? -grooveDepth - lowest : 0,
+      };
       const s: [number, number] = [low, low + layer.thickness];
-      placed.push({ id: layer.id, kind: 'station', cut: (up) => inWood(rings, 'y', up - shift.up).map(([from, to]) => ({ s, ahead: [from + shift.ahead, to + shift.ahead] })) });
+      placed.push({
+        id: layer.id,
+        kind: 'station',
+        cut: (up) =>
+          inWood(rings, 'y', up - shift.up).map(([from, to]) => ({ s, ahead: [from + shift.ahead, to + shift.ahead] })),
+      });
       const round = roundEdge(layer.drawing);
-      contacts.push({ id: layer.id, s: station.contact === 'from' ? s[0] : s[1], radius: round.radius - kerf / 2, centre: { up: round.x + shift.up, ahead: round.y + shift.ahead } });
+      contacts.push({
+        id: layer.id,
+        s: station.contact === 'from' ? s[0] : s[1],
+        radius: round.radius - kerf / 2,
+        centre: { up: round.x + shift.up, ahead: round.y + shift.ahead },
+      });
       low += layer.thickness;
     }
   }
@@ -74,11 +91,18 @@ export function assemble({ plan, layout, joints }: Planned, parts: readonly Part
     const stack = layers(backing.name, layout.layers.backing);
     const total = stack.reduce((sum, { thickness }) => sum + thickness, 0);
     const tab = tabOf(asCut((stack[0] as Part).drawing, kerf), 'y');
-    let low = plan.cut.with === 'laser' && tab ? placeAlong('laser', front, wood, backing.at, total, tab.middle) : screwsAt(front, backing.at) - total / 2;
+    let low =
+      plan.cut.with === 'laser' && tab
+        ? placeAlong('laser', front, wood, backing.at, total, tab.middle)
+        : screwsAt(front, backing.at) - total / 2;
     for (const layer of stack) {
       const rings = asCut(layer.drawing, kerf);
       const s: [number, number] = [low, low + layer.thickness];
-      placed.push({ id: layer.id, kind: 'backing', cut: (up) => inWood(rings, 'x', up).map(([from, to]) => ({ s, ahead: [-thick - to, -thick - from] })) });
+      placed.push({
+        id: layer.id,
+        kind: 'backing',
+        cut: (up) => inWood(rings, 'x', up).map(([from, to]) => ({ s, ahead: [-thick - to, -thick - from] })),
+      });
       low += layer.thickness;
     }
   }
@@ -87,7 +111,8 @@ export function assemble({ plan, layout, joints }: Planned, parts: readonly Part
 
 function placeSpine({ id, kind, thickness, drawing }: Part, kerf: number, index: number, grooveDepth: number): Placed {
   const rings = asCut(drawing, kerf);
-  const grooves = grooveDepth > 0 ? loopsUnder(drawing, 'groove').map(({ vertices }): Ring => flattenLoop(vertices, 1e-3)) : [];
+  const grooves =
+    grooveDepth > 0 ? loopsUnder(drawing, 'groove').map(({ vertices }): Ring => flattenLoop(vertices, 1e-3)) : [];
   const [front, back] = [-index * thickness, -(index + 1) * thickness];
   return {
     id,
@@ -103,13 +128,22 @@ function placeSpine({ id, kind, thickness, drawing }: Part, kerf: number, index:
           at = Math.max(at, high);
         }
         if (at < to) kept.push({ s: [at, to], ahead: [-grooveDepth, front] });
-        return grooves.length > 0 ? [{ s: [from, to], ahead: [back, -grooveDepth] }, ...kept] : [{ s: [from, to], ahead: [back, front] }];
+        return grooves.length > 0
+          ? [{ s: [from, to], ahead: [back, -grooveDepth] }, ...kept]
+          : [{ s: [from, to], ahead: [back, front] }];
       }),
   };
 }
 
 /** Low face of a board that stands at about `at`: by the lines drawn for its faces, in its groove, or by its tab's slot. */
-function placeAlong(tool: 'jigsaw' | 'router' | 'laser', front: Drawing, wood: readonly Ring[], at: number, thickness: number, offset: number): number {
+function placeAlong(
+  tool: 'jigsaw' | 'router' | 'laser',
+  front: Drawing,
+  wood: readonly Ring[],
+  at: number,
+  thickness: number,
+  offset: number,
+): number {
   if (tool === 'jigsaw') return byLines(front, wood, at, thickness);
   const [low, high] = tool === 'router' ? grooveAt(front, wood, at) : voidAt(inWood(wood, 'x', offset), at);
   if (low === -Infinity) return high - thickness;
@@ -120,8 +154,11 @@ function placeAlong(tool: 'jigsaw' | 'router' | 'laser', front: Drawing, wood: r
 /** Between two lines across the spine, one of which may be its end. */
 function byLines(front: Drawing, wood: readonly Ring[], at: number, thickness: number): number {
   const ends = spread(wood[0] ?? []);
-  const lines = front.shapes.flatMap((shape) => (shape.kind === 'line' && Math.abs(shape.from[0] - shape.to[0]) < 1e-9 ? [shape.from[0]] : []));
-  const nearest = (place: number): number => [...lines, ...ends].reduce((best, one) => (Math.abs(one - place) < Math.abs(best - place) ? one : best), Infinity);
+  const lines = front.shapes.flatMap((shape) =>
+    shape.kind === 'line' && Math.abs(shape.from[0] - shape.to[0]) < 1e-9 ? [shape.from[0]] : [],
+  );
+  const nearest = (place: number): number =>
+    [...lines, ...ends].reduce((best, one) => (Math.abs(one - place) < Math.abs(best - place) ? one : best), Infinity);
   const [low, high] = [nearest(at - thickness / 2), nearest(at + thickness / 2)];
   if (Math.abs(high - low - thickness) > 1e-3) throw new Error(`no pair of lines ${thickness} mm apart at ${at}`);
   return low;
@@ -140,7 +177,10 @@ function grooveAt(front: Drawing, wood: readonly Ring[], at: number): [number, n
 /** The stretch without wood round a place; endless where it runs out of the board. */
 function voidAt(stretches: readonly (readonly [number, number])[], at: number): [number, number] {
   if (stretches.some(([low, high]) => low < at && at < high)) throw new Error(`wood where a slot should be, at ${at}`);
-  return [Math.max(-Infinity, ...stretches.filter(([, high]) => high <= at).map(([, high]) => high)), Math.min(Infinity, ...stretches.filter(([low]) => low >= at).map(([low]) => low))];
+  return [
+    Math.max(-Infinity, ...stretches.filter(([, high]) => high <= at).map(([, high]) => high)),
+    Math.min(Infinity, ...stretches.filter(([low]) => low >= at).map(([low]) => low)),
+  ];
 }
 
 /** Middle of the slot, across the spine, that a tab at `offset` goes into. */
@@ -159,7 +199,9 @@ function tabOf(rings: readonly Ring[], edge: 'x' | 'y'): { middle: number } | nu
 
 /** Where the countersunk holes of a backing station stand along the spine. */
 function screwsAt(front: Drawing, at: number): number {
-  const heads = front.shapes.flatMap((shape) => (shape.kind === 'circle' && shape.operation === 'countersink' ? [shape.x] : []));
+  const heads = front.shapes.flatMap((shape) =>
+    shape.kind === 'circle' && shape.operation === 'countersink' ? [shape.x] : [],
+  );
   return heads.reduce((best, one) => (Math.abs(one - at) < Math.abs(best - at) ? one : best), Infinity);
 }
 
@@ -170,7 +212,11 @@ function roundEdge(drawing: Drawing): { x: number; y: number; radius: number } {
   const { from, to } = arcs.reduce((best, arc) => (arc.turn > best.turn ? arc : best));
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const aside = (1 - from.bulge ** 2) / (4 * from.bulge);
-  return { x: (from.x + to.x) / 2 - dy * aside, y: (from.y + to.y) / 2 + dx * aside, radius: radiusFromBulge(Math.hypot(dx, dy), from.bulge) };
+  return {
+    x: (from.x + to.x) / 2 - dy * aside,
+    y: (from.y + to.y) / 2 + dx * aside,
+    radius: radiusFromBulge(Math.hypot(dx, dy), from.bulge),
+  };
 }
 
 function spread(ring: Ring): [number, number] {

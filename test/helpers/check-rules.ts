@@ -1,5 +1,5 @@
 import type { Job } from '../../src/job/job';
-import type { Plan } from '../../src/plan';
+import type { Plan } from '../../src/output/plan/plan';
 import type { Tables } from '../../src/tables/tables';
 
 /**
@@ -22,13 +22,25 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
   const cosine = Math.sqrt(1 - sine * sine);
   const radius = (s: number): number => bend.form.from + ((bend.form.to - bend.form.from) * s) / spine.length;
   must(Math.abs(spine.length - bend.length * cosine) < eps, 'spine length is L·cos β');
-  must(Math.abs(spine.widthFrom - 2 * bend.form.from) < eps && Math.abs(spine.widthTo - 2 * bend.form.to) < eps, 'spine as wide as twice the radius');
+  must(
+    Math.abs(spine.widthFrom - 2 * bend.form.from) < eps && Math.abs(spine.widthTo - 2 * bend.form.to) < eps,
+    'spine as wide as twice the radius',
+  );
 
   // Stations.
-  const span = (board: { at: number; thickness: number }): [number, number] => [board.at - board.thickness / 2, board.at + board.thickness / 2];
+  const span = (board: { at: number; thickness: number }): [number, number] => [
+    board.at - board.thickness / 2,
+    board.at + board.thickness / 2,
+  ];
   for (const run of job.runs) {
-    must(stations.some((station) => Math.abs(span(station)[0] - run.from * cosine) < 1e-5), `run ${run.name} has a station flush with its start`);
-    must(stations.some((station) => Math.abs(span(station)[1] - run.to * cosine) < 1e-5), `run ${run.name} has a station flush with its end`);
+    must(
+      stations.some((station) => Math.abs(span(station)[0] - run.from * cosine) < 1e-5),
+      `run ${run.name} has a station flush with its start`,
+    );
+    must(
+      stations.some((station) => Math.abs(span(station)[1] - run.to * cosine) < 1e-5),
+      `run ${run.name} has a station flush with its end`,
+    );
   }
   const boards = tables.boards;
   const screwKinds = tables.screws;
@@ -42,7 +54,11 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
     must(Math.abs(station.radius - radius(touching)) < eps, `${station.name} touches at its contact face`);
     must(low >= -eps && high <= spine.length + eps, `${station.name} within the spine`);
     const expected = station.radius > rules.thirdScrewAbove ? 3 : 2;
-    must(station.screws.length === expected || (station.screws.length === 1 && plan.findings.some((finding) => finding.code === 'one-screw')), `${station.name} has its screws`);
+    must(
+      station.screws.length === expected ||
+        (station.screws.length === 1 && plan.findings.some((finding) => finding.code === 'one-screw')),
+      `${station.name} has its screws`,
+    );
     for (const screw of station.screws) {
       const kind = screwKinds.find((row) => row.id === screw.size);
       if (!kind) {
@@ -51,29 +67,50 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
       }
       must(kind.lengths.includes(screw.length), `${station.name}: standard length`);
       const reach = screw.length - spine.thickness;
-      must(Math.sqrt(station.radius ** 2 - screw.offset ** 2) - reach >= job.screws.cover - eps, `${station.name}: cover over the screw tip`);
+      must(
+        Math.sqrt(station.radius ** 2 - screw.offset ** 2) - reach >= job.screws.cover - eps,
+        `${station.name}: cover over the screw tip`,
+      );
       must(reach >= rules.minBiteDiameters * kind.diameter - eps, `${station.name}: bite`);
       must(Math.abs(screw.pilotDepth - reach - 1) < eps, `${station.name}: pilot 1 mm deeper`);
       const longer = kind.lengths.filter((length) => length > screw.length)[0];
-      must(longer === undefined || Math.sqrt(station.radius ** 2 - screw.offset ** 2) - (longer - spine.thickness) < job.screws.cover, `${station.name}: a longer screw would do`);
-      must([0, station.radius / 2].some((offset) => Math.abs(Math.abs(screw.offset) - offset) < eps), `${station.name}: screw at a quarter point or the middle`);
-      must(Math.abs(screw.offset) + kind.headDiameter / 2 <= radius(station.at) + eps, `${station.name}: head within the spine`);
+      must(
+        longer === undefined ||
+          Math.sqrt(station.radius ** 2 - screw.offset ** 2) - (longer - spine.thickness) < job.screws.cover,
+        `${station.name}: a longer screw would do`,
+      );
+      must(
+        [0, station.radius / 2].some((offset) => Math.abs(Math.abs(screw.offset) - offset) < eps),
+        `${station.name}: screw at a quarter point or the middle`,
+      );
+      must(
+        Math.abs(screw.offset) + kind.headDiameter / 2 <= radius(station.at) + eps,
+        `${station.name}: head within the spine`,
+      );
     }
   }
 
   // Nothing overlaps along the spine, on either face.
   const overlap = (a: [number, number], b: [number, number]): boolean => a[0] < b[1] - 1e-5 && b[0] < a[1] - 1e-5;
   for (const list of [stations, backings]) {
-    list.forEach((a, index) => list.slice(index + 1).forEach((b) => must(!overlap(span(a), span(b)), `${a.name} and ${b.name} overlap`)));
+    list.forEach((a, index) =>
+      list.slice(index + 1).forEach((b) => must(!overlap(span(a), span(b)), `${a.name} and ${b.name} overlap`)),
+    );
   }
   const screwPoints = spine.screwHoles;
   screwPoints.forEach((a, index) => {
     for (const b of screwPoints.slice(index + 1)) {
-      must(Math.hypot(a.at - b.at, a.offset - b.offset) >= (a.countersink + b.countersink) / 2 - eps, `screw heads of ${a.holds} and ${b.holds} overlap`);
+      must(
+        Math.hypot(a.at - b.at, a.offset - b.offset) >= (a.countersink + b.countersink) / 2 - eps,
+        `screw heads of ${a.holds} and ${b.holds} overlap`,
+      );
     }
     const covering = a.side === 'front' ? stations : backings;
     for (const board of covering) {
-      must(a.at + a.countersink / 2 <= span(board)[0] + eps || a.at - a.countersink / 2 >= span(board)[1] - eps, `a head of ${a.holds} lies under ${board.name}`);
+      must(
+        a.at + a.countersink / 2 <= span(board)[0] + eps || a.at - a.countersink / 2 >= span(board)[1] - eps,
+        `a head of ${a.holds} lies under ${board.name}`,
+      );
     }
   });
 
@@ -92,20 +129,33 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
     must(hole.at - half >= wood - 1e-5 && spine.length - hole.at - half >= wood - 1e-5, `${name}: wood to the ends`);
     for (const board of [...stations, ...backings]) {
       const [low, high] = span(board);
-      must(low - hole.at - half >= wood - 1e-5 || hole.at - half - high >= wood - 1e-5, `${name}: wood to ${board.name}`);
+      must(
+        low - hole.at - half >= wood - 1e-5 || hole.at - half - high >= wood - 1e-5,
+        `${name}: wood to ${board.name}`,
+      );
     }
-    for (const other of spine.clampHoles.slice(index + 1)) must(Math.abs(hole.at - other.at) - half - other.diameter / 2 >= wood - 1e-5, `${name}: wood to the next`);
+    for (const other of spine.clampHoles.slice(index + 1))
+      must(Math.abs(hole.at - other.at) - half - other.diameter / 2 >= wood - 1e-5, `${name}: wood to the next`);
     for (const screw of screwPoints) {
-      must(Math.hypot(hole.at - screw.at, screw.offset) - half - screw.diameter / 2 >= wood - 1e-5, `${name}: wood to a screw hole of ${screw.holds}`);
+      must(
+        Math.hypot(hole.at - screw.at, screw.offset) - half - screw.diameter / 2 >= wood - 1e-5,
+        `${name}: wood to a screw hole of ${screw.holds}`,
+      );
     }
   }
 
   // Effort and tipping.
   const governing = Math.max(...plan.runs.map((run) => run.moment));
   must(Math.abs(effort.moment - governing) <= 1e-9 * governing, 'the heaviest run governs');
-  must(Math.abs(effort.handForce * effort.lever - effort.moment) < 1e-6 * effort.moment, 'hand force times lever is the moment');
+  must(
+    Math.abs(effort.handForce * effort.lever - effort.moment) < 1e-6 * effort.moment,
+    'hand force times lever is the moment',
+  );
   must(Math.abs(effort.lever - job.bend.legs.free - effort.leverage) < eps, 'lever is free leg plus leverage');
-  must(job.effort.maxLeverage !== null || effort.handForce <= job.effort.handForce + eps, 'hand force within the limit');
+  must(
+    job.effort.maxLeverage !== null || effort.handForce <= job.effort.handForce + eps,
+    'hand force within the limit',
+  );
   const [f, b] = [effort.foot, spine.thickness];
   const resisting = effort.clampForce * (f + b / 2);
   const tipping = effort.safety * effort.moment * (1 + (b + f) / effort.lever);
@@ -123,7 +173,11 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
     if (planeModulus * strain <= planeYield) return planeModulus * strain;
     if (!sheet.hardening) return planeYield;
     const { strength, exponent } = sheet.hardening;
-    const flow = (plastic: number): number => (2 / Math.sqrt(3)) * factor * strength * ((sheet.yield / strength) ** (1 / exponent) + (2 / Math.sqrt(3)) * plastic) ** exponent;
+    const flow = (plastic: number): number =>
+      (2 / Math.sqrt(3)) *
+      factor *
+      strength *
+      ((sheet.yield / strength) ** (1 / exponent) + (2 / Math.sqrt(3)) * plastic) ** exponent;
     let [low, high] = [0, strain];
     for (let step = 0; step < 60; step++) {
       const middle = (low + high) / 2;
@@ -172,7 +226,9 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
 
   // Bow of the spine between neighbouring supports.
   const modulus = boards.find((board) => board.id === job.board.spine.stock)?.modulus ?? NaN;
-  const supports = [...spine.clampHoles.map((hole) => hole.at), ...backings.map((backing) => backing.at)].sort((x, y) => x - y);
+  const supports = [...spine.clampHoles.map((hole) => hole.at), ...backings.map((backing) => backing.at)].sort(
+    (x, y) => x - y,
+  );
   supports.slice(1).forEach((to, index) => {
     const from = supports[index] ?? 0;
     const width = 2 * Math.min(radius(from), radius(to));
@@ -186,7 +242,10 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
   for (const extra of [0, rules.swingExtraDegrees * degree]) {
     const turn = psi + extra;
     if (turn <= Math.PI / 2) continue;
-    for (const board of [...backings.map((backing) => ({ at: backing.at, top: backing.width / 2, back: spine.thickness + backing.depth })), { at: spine.length / 2, top: radius(spine.length / 2), back: spine.thickness }]) {
+    for (const board of [
+      ...backings.map((backing) => ({ at: backing.at, top: backing.width / 2, back: spine.thickness + backing.depth })),
+      { at: spine.length / 2, top: radius(spine.length / 2), back: spine.thickness },
+    ]) {
       const r = radius(board.at);
       for (let step = 0; step <= 100; step++) {
         const u = (effort.lever * step) / 100;
@@ -200,7 +259,10 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
   // Backing stations: as high as the spine at their narrower face, screws held.
   for (const backing of backings) {
     const [low, high] = span(backing);
-    must(Math.abs(backing.width - 2 * Math.min(radius(low), radius(high))) < eps, `${backing.name} as high as the spine`);
+    must(
+      Math.abs(backing.width - 2 * Math.min(radius(low), radius(high))) < eps,
+      `${backing.name} as high as the spine`,
+    );
     must(backing.depth === effort.foot, `${backing.name} as deep as the foot`);
     must(low >= -eps && high <= spine.length + eps, `${backing.name} within the spine`);
     must(backing.screws.length >= 1, `${backing.name} has screws`);

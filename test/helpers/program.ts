@@ -14,7 +14,13 @@ export interface Result {
 
 /** Starts the real program and waits for it. */
 export function bendbuck(cwd: string, args: readonly string[], input?: string): Result {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [MAIN, ...args], { cwd, encoding: 'utf8', timeout: 60_000, maxBuffer: 64 * 1024 * 1024, ...(input === undefined ? {} : { input }) });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [MAIN, ...args], {
+    cwd,
+    encoding: 'utf8',
+    timeout: 60_000,
+    maxBuffer: 64 * 1024 * 1024,
+    ...(input === undefined ? {} : { input }),
+  });
   return { code: status, out: stdout, err: stderr };
 }
 
@@ -37,5 +43,9 @@ export function freshFolder(): string {
 /** Every file below a folder with its bytes, by path. */
 export function snapshot(folder: string): Record<string, string> {
   const paths = readdirSync(folder, { recursive: true, encoding: 'utf8' }).sort();
-  return Object.fromEntries(paths.filter((path) => statSync(join(folder, path)).isFile()).map((path) => [path, readFileSync(join(folder, path), 'base64')]));
+  return Object.fromEntries(
+    paths
+      .filter((path) => statSync(join(folder, path)).isFile())
+      .map((path) => [path, readFileSync(join(folder, path), 'base64')]),
+  );
 }

@@ -31,7 +31,8 @@ const materials = [
 const boards = ['mdf-12', 'mdf-18', 'mdf-25', 'mdf-3/4', 'mdf-1/2', 'ply-birch-18'];
 
 const inch = 32;
-const whole = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min: Math.round(min * inch), max: Math.round(max * inch) });
+const whole = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: Math.round(min * inch), max: Math.round(max * inch) });
 
 /** Jobs of every kind a maker might try, from sound to impossible; counted in 1/32 in and degrees. */
 export const randomJobs: fc.Arbitrary<RandomJob> = fc
@@ -53,8 +54,11 @@ export const randomJobs: fc.Arbitrary<RandomJob> = fc
   })
   .map(({ taper, cuts, whole: overAll, ...job }) => {
     const at = (sixteenth: number): number => Math.round((job.length * sixteenth) / 16);
-    const stretches = cuts.map(([a, b], index) => ({ name: `run ${index + 1}`, from: at(Math.min(a, b)), to: at(Math.max(a, b)) })).filter(({ from, to }) => to > from);
-    const runs = overAll || stretches.length === 0 ? [{ name: 'whole', from: 0, to: job.length }, ...stretches] : stretches;
+    const stretches = cuts
+      .map(([a, b], index) => ({ name: `run ${index + 1}`, from: at(Math.min(a, b)), to: at(Math.max(a, b)) }))
+      .filter(({ from, to }) => to > from);
+    const runs =
+      overAll || stretches.length === 0 ? [{ name: 'whole', from: 0, to: job.length }, ...stretches] : stretches;
     return { ...job, to: Math.max(8, job.from + taper), runs };
   });
 
@@ -86,5 +90,10 @@ function mixed(count: number): string {
 
 /** The same part looked at from the other end. */
 export function swapEnds(job: RandomJob): RandomJob {
-  return { ...job, from: job.to, to: job.from, runs: job.runs.map(({ name, from, to }) => ({ name, from: job.length - to, to: job.length - from })) };
+  return {
+    ...job,
+    from: job.to,
+    to: job.from,
+    runs: job.runs.map(({ name, from, to }) => ({ name, from: job.length - to, to: job.length - from })),
+  };
 }

@@ -4,7 +4,11 @@ import DxfParser from 'dxf-parser';
 export interface ReadDxf {
   readonly units: number | undefined;
   readonly layers: readonly string[];
-  readonly polylines: readonly { layer: string; closed: boolean; vertices: { x: number; y: number; bulge: number }[] }[];
+  readonly polylines: readonly {
+    layer: string;
+    closed: boolean;
+    vertices: { x: number; y: number; bulge: number }[];
+  }[];
   readonly circles: readonly { layer: string; x: number; y: number; radius: number }[];
   readonly lines: readonly { layer: string; ends: readonly { x: number; y: number }[] }[];
   readonly texts: readonly { layer: string; text: string }[];
@@ -31,8 +35,17 @@ export function readDxf(text: string): ReadDxf {
   return {
     units: parsed.header['$INSUNITS'] as number | undefined,
     layers: Object.keys(parsed.tables.layer.layers),
-    polylines: of('POLYLINE').map(({ layer, shape, vertices = [] }) => ({ layer, closed: shape === true, vertices: vertices.map(({ x, y, bulge = 0 }) => ({ x, y, bulge })) })),
-    circles: of('CIRCLE').map(({ layer, center, radius }) => ({ layer, x: center?.x ?? NaN, y: center?.y ?? NaN, radius: radius ?? NaN })),
+    polylines: of('POLYLINE').map(({ layer, shape, vertices = [] }) => ({
+      layer,
+      closed: shape === true,
+      vertices: vertices.map(({ x, y, bulge = 0 }) => ({ x, y, bulge })),
+    })),
+    circles: of('CIRCLE').map(({ layer, center, radius }) => ({
+      layer,
+      x: center?.x ?? NaN,
+      y: center?.y ?? NaN,
+      radius: radius ?? NaN,
+    })),
     lines: of('LINE').map(({ layer, vertices = [] }) => ({ layer, ends: vertices.map(({ x, y }) => ({ x, y })) })),
     texts: of('TEXT').map(({ layer, text: value = '' }) => ({ layer, text: value })),
     order: entities.map(({ type, layer }) => ({ type, layer })),

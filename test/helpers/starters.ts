@@ -1,6 +1,6 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { parseJob } from '../../src/job/parse';
-import { planJob, type Planned } from '../../src/pipeline';
+import { planJob, type Planned } from '../../src/output/pipeline';
 import { loadTables } from '../../src/tables/bundled';
 
 export const tables = loadTables();

@@ -16,8 +16,12 @@ export type PathSide = PathArc | PathLine;
 
 /** Sides of a path that is one closed loop, or one open line; throws on anything else. */
 export function readPath(d: string): { readonly sides: readonly PathSide[]; readonly closed: boolean } {
-  const commands = [...d.matchAll(/([A-Za-z])([^A-Za-z]*)/gu)].map(([, letter = '', rest = '']) => ({ letter, numbers: (rest.match(/-?\d+(?:\.\d+)?/gu) ?? []).map(Number) }));
-  if (commands.map(({ letter, numbers }) => letter + numbers.join(' ')).join('') !== d) throw new Error(`not plain M, L, A, Z: ${d}`);
+  const commands = [...d.matchAll(/([A-Za-z])([^A-Za-z]*)/gu)].map(([, letter = '', rest = '']) => ({
+    letter,
+    numbers: (rest.match(/-?\d+(?:\.\d+)?/gu) ?? []).map(Number),
+  }));
+  if (commands.map(({ letter, numbers }) => letter + numbers.join(' ')).join('') !== d)
+    throw new Error(`not plain M, L, A, Z: ${d}`);
   const sides: PathSide[] = [];
   let at: readonly [number, number] = [NaN, NaN];
   for (const [index, { letter, numbers }] of commands.entries()) {
@@ -25,14 +29,19 @@ export function readPath(d: string): { readonly sides: readonly PathSide[]; read
     const shape = `${letter}${numbers.length}`;
     if (shape === 'L2') sides.push({ from: at, to: [x, y], sweep: 0 });
     else if (shape === 'A7') sides.push(arc(at, [x, y], numbers));
-    else if (!(shape === 'M2' && index === 0) && !(shape === 'Z0' && index === commands.length - 1)) throw new Error(`unexpected ${shape} in ${d}`);
+    else if (!(shape === 'M2' && index === 0) && !(shape === 'Z0' && index === commands.length - 1))
+      throw new Error(`unexpected ${shape} in ${d}`);
     at = [x, y];
   }
   return { sides, closed: commands.at(-1)?.letter === 'Z' };
 }
 
 /** Endpoint to centre parameters, SVG 1.1 appendix F.6.5 and F.6.6 (radii too small are scaled up), for a circle. */
-function arc(from: readonly [number, number], to: readonly [number, number], [rx = NaN, ry = NaN, turn = NaN, large = NaN, positive = NaN]: readonly number[]): PathArc {
+function arc(
+  from: readonly [number, number],
+  to: readonly [number, number],
+  [rx = NaN, ry = NaN, turn = NaN, large = NaN, positive = NaN]: readonly number[],
+): PathArc {
   if (rx !== ry || turn !== 0) throw new Error('not a circle');
   const [halfX, halfY] = [(from[0] - to[0]) / 2, (from[1] - to[1]) / 2];
   const radius = Math.max(rx, Math.hypot(halfX, halfY));

@@ -8,7 +8,10 @@ import { tables } from '../helpers/starters';
 
 /** The plain starter, which has no `cut` block, with one, and with no board named. */
 function read(cut: unknown, units = 'mm'): { job: Job | null; findings: readonly Finding[] } {
-  const starter = parse(readFileSync(`templates/plain-curve${units === 'in' ? '-inch' : ''}.yaml`, 'utf8')) as Record<string, unknown>;
+  const starter = parse(readFileSync(`templates/plain-curve${units === 'in' ? '-inch' : ''}.yaml`, 'utf8')) as Record<
+    string,
+    unknown
+  >;
   delete starter['board'];
   return parseJob(stringify({ ...starter, ...(cut === undefined ? {} : { cut }) }), tables);
 }
@@ -23,14 +26,37 @@ describe('the cut block', () => {
   });
 
   it('fills in what a router and a laser need', () => {
-    expect(read({ with: 'router' }).job?.cut).toEqual({ with: 'router', bit: 6, groove: null, fit: 0.2, bridges: false, gap: 10, border: 10, colours: {} });
+    expect(read({ with: 'router' }).job?.cut).toEqual({
+      with: 'router',
+      bit: 6,
+      groove: null,
+      fit: 0.2,
+      bridges: false,
+      gap: 10,
+      border: 10,
+      colours: {},
+    });
     const { job } = read({ with: 'laser' });
-    expect(job?.cut).toEqual({ with: 'laser', kerf: 0.2, fit: 0.1, layers: null, dowel: 6, gap: 4, border: 6, colours: {} });
+    expect(job?.cut).toEqual({
+      with: 'laser',
+      kerf: 0.2,
+      fit: 0.1,
+      layers: null,
+      dowel: 6,
+      gap: 4,
+      border: 6,
+      colours: {},
+    });
     expect(job?.board.spine.stock).toBe('mdf-6');
   });
 
   it('reads lengths in the job’s unit and in their own, and colours by name and number', () => {
-    expect(read({ with: 'router', bit: '1/4', fit: '0.1 mm', bridges: true, colours: { outline: 'Red', label: '#00FF7f' } }, 'in').job?.cut).toMatchObject({
+    expect(
+      read(
+        { with: 'router', bit: '1/4', fit: '0.1 mm', bridges: true, colours: { outline: 'Red', label: '#00FF7f' } },
+        'in',
+      ).job?.cut,
+    ).toMatchObject({
       bit: 6.35,
       fit: 0.1,
       bridges: true,
@@ -53,13 +79,22 @@ describe('the cut block', () => {
     ['no wood between parts', { gap: 0 }, 'out-of-range', 'cut.gap'],
     ['a beam there is none of', { with: 'laser', kerf: 1e-9 }, 'out-of-range', 'cut.kerf'],
     ['a colour nobody knows', { colours: { hole: 'mauve' } }, 'unknown-colour', 'cut.colours.hole'],
-    ['a colour that breaks out of its attribute', { colours: { hole: '"/><script>' } }, 'unknown-colour', 'cut.colours.hole'],
+    [
+      'a colour that breaks out of its attribute',
+      { colours: { hole: '"/><script>' } },
+      'unknown-colour',
+      'cut.colours.hole',
+    ],
     ['a colour of no operation', { colours: { holes: 'red' } }, 'unknown-key', 'cut.colours.holes'],
     ['a length that is none', { with: 'router', bit: 'six' }, 'bad-length', 'cut.bit'],
     ['bridges that are a word', { with: 'router', bridges: 'many' }, 'wrong-kind', 'cut.bridges'],
   ])('refuses %s', (_, cut, code, path) => {
     const { job, findings } = read(cut);
     expect(job).toBeNull();
-    expect(findings.map((finding) => [finding.level, finding.path, finding.code])).toContainEqual(['error', path, code]);
+    expect(findings.map((finding) => [finding.level, finding.path, finding.code])).toContainEqual([
+      'error',
+      path,
+      code,
+    ]);
   });
 });

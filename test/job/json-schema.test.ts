@@ -51,7 +51,12 @@ interface Shape {
 
 /** Paths of the keys without a description. */
 function undescribed(shape: Shape, path = ''): string[] {
-  const inner = [...(shape.anyOf ?? []), ...(shape.items ? [shape.items] : [])].flatMap((each) => undescribed(each, path));
-  const keys = Object.entries(shape.properties ?? {}).flatMap(([key, value]) => [...(value.description === undefined ? [`${path}${key}`] : []), ...undescribed(value, `${path}${key}.`)]);
+  const inner = [...(shape.anyOf ?? []), ...(shape.items ? [shape.items] : [])].flatMap((each) =>
+    undescribed(each, path),
+  );
+  const keys = Object.entries(shape.properties ?? {}).flatMap(([key, value]) => [
+    ...(value.description === undefined ? [`${path}${key}`] : []),
+    ...undescribed(value, `${path}${key}.`),
+  ]);
   return [...keys, ...inner];
 }

@@ -12,19 +12,30 @@ ${paper}
 
 describe('the paper block', () => {
   it('is A4 for jobs in mm and letter for jobs in inches unless said', () => {
-    expect(parseJob(job('mm'), tables).job?.paper).toEqual({ size: 'A4', orientation: 'auto', width: null, margin: 7, overlap: 10 });
+    expect(parseJob(job('mm'), tables).job?.paper).toEqual({
+      size: 'A4',
+      orientation: 'auto',
+      width: null,
+      margin: 7,
+      overlap: 10,
+    });
     expect(parseJob(job('in'), tables).job?.paper.size).toBe('letter');
   });
 
   it('takes sizes, a roll with its width, margin and overlap in the job’s unit', () => {
-    expect(parseJob(job('in', 'paper: { size: roll, width: 24, margin: 1/4, overlap: 1/2 in }'), tables).job?.paper).toEqual({
+    expect(
+      parseJob(job('in', 'paper: { size: roll, width: 24, margin: 1/4, overlap: 1/2 in }'), tables).job?.paper,
+    ).toEqual({
       size: 'roll',
       orientation: 'auto',
       width: 609.6,
       margin: 6.35,
       overlap: 12.7,
     });
-    expect(parseJob(job('mm', 'paper: { size: A3, orientation: landscape }'), tables).job?.paper).toMatchObject({ size: 'A3', orientation: 'landscape' });
+    expect(parseJob(job('mm', 'paper: { size: A3, orientation: landscape }'), tables).job?.paper).toMatchObject({
+      size: 'A3',
+      orientation: 'landscape',
+    });
   });
 
   it.each([

@@ -51,7 +51,18 @@ describe('a good job', () => {
   });
 
   it('may be JSON, with tabs', () => {
-    const { job, findings } = parseJob(JSON.stringify({ title: 'A', sheet: { material: 'copper-c110-soft', thickness: '1/16 in' }, bend: { angle: 45, length: 300, radius: '2 in', legs: { held: 40, free: 90 } } }, null, '\t'), tables);
+    const { job, findings } = parseJob(
+      JSON.stringify(
+        {
+          title: 'A',
+          sheet: { material: 'copper-c110-soft', thickness: '1/16 in' },
+          bend: { angle: 45, length: 300, radius: '2 in', legs: { held: 40, free: 90 } },
+        },
+        null,
+        '\t',
+      ),
+      tables,
+    );
     expect(findings).toEqual([]);
     expect(job?.sheet.thickness).toBe(1.5875);
     expect(job?.runs).toEqual([{ name: 'whole length', from: 0, to: 300 }]);
@@ -60,7 +71,10 @@ describe('a good job', () => {
   it('takes gauges from the metal’s own table', () => {
     // Brown & Sharpe 14 ga .0641 in for aluminium; Manufacturers’ Standard 14 ga .0747 in for steel.
     expect(parseJob(GOOD.replace('1.6', '14 ga'), tables).job?.sheet.thickness).toBeCloseTo(0.0641 * 25.4, 12);
-    expect(parseJob(GOOD.replace('1.6', '14 ga').replace('aluminium-3003-h14', 'steel-cold-rolled-cs'), tables).job?.sheet.thickness).toBeCloseTo(0.0747 * 25.4, 12);
+    expect(
+      parseJob(GOOD.replace('1.6', '14 ga').replace('aluminium-3003-h14', 'steel-cold-rolled-cs'), tables).job?.sheet
+        .thickness,
+    ).toBeCloseTo(0.0747 * 25.4, 12);
   });
 
   it.each(readdirSync('templates'))('starter %s reads without a word', (name) => {
@@ -73,16 +87,32 @@ describe('a good job', () => {
 describe('a wrong job', () => {
   it('unknown metal: path, line, got, nearest match', () => {
     const [finding] = broken('aluminium-3003-h14', 'aluminum-3003-h14');
-    expect(finding).toMatchObject({ code: 'unknown-metal', level: 'error', path: 'sheet.material', line: 3, got: 'aluminum-3003-h14', hint: 'did you mean “aluminium-3003-h14”?' });
+    expect(finding).toMatchObject({
+      code: 'unknown-metal',
+      level: 'error',
+      path: 'sheet.material',
+      line: 3,
+      got: 'aluminum-3003-h14',
+      hint: 'did you mean “aluminium-3003-h14”?',
+    });
     expect(finding?.allowed).toContain('copper-c110-soft');
   });
 
   it('unknown key: nearest match', () => {
     expect(broken('  angle: 90', '  angel: 90')).toEqual(
-      expect.arrayContaining([expect.objectContaining({ code: 'unknown-key', path: 'bend.angel', line: 5, hint: 'did you mean “angle”?' }), expect.objectContaining({ code: 'missing', path: 'bend.angle' })]),
+      expect.arrayContaining([
+        expect.objectContaining({ code: 'unknown-key', path: 'bend.angel', line: 5, hint: 'did you mean “angle”?' }),
+        expect.objectContaining({ code: 'missing', path: 'bend.angle' }),
+      ]),
     );
-    expect(broken('stock: mdf-18', 'stok: mdf-18')[0]).toMatchObject({ code: 'unknown-key', path: 'board.stok', hint: 'did you mean “stock”?' });
-    expect(broken('{ from: 40, to: 50 }', '{ from: 40, too: 50 }').map(({ path }) => path)).toContain('bend.radius.too');
+    expect(broken('stock: mdf-18', 'stok: mdf-18')[0]).toMatchObject({
+      code: 'unknown-key',
+      path: 'board.stok',
+      hint: 'did you mean “stock”?',
+    });
+    expect(broken('{ from: 40, to: 50 }', '{ from: 40, too: 50 }').map(({ path }) => path)).toContain(
+      'bend.radius.too',
+    );
   });
 
   it.each([
@@ -123,23 +153,48 @@ describe('a wrong job', () => {
   });
 
   it('reports all mistakes at once, in the order of the file', () => {
-    const { findings } = parseJob(GOOD.replace('aluminium-3003-h14', 'unobtainium').replace('angle: 90', 'angle: 900').replace('free: 150', 'free: -1').replace('stock: mdf-18', 'stock: oak'), tables);
+    const { findings } = parseJob(
+      GOOD.replace('aluminium-3003-h14', 'unobtainium')
+        .replace('angle: 90', 'angle: 900')
+        .replace('free: 150', 'free: -1')
+        .replace('stock: mdf-18', 'stock: oak'),
+      tables,
+    );
     expect(codes(findings)).toEqual(['unknown-metal', 'out-of-range', 'out-of-range', 'unknown-board']);
     expect(findings.map(({ line }) => line)).toEqual([3, 5, 8, 11]);
   });
 
   it('every mistake is given its own line, also under a key with dots in its name', () => {
     const dotted = broken('board:', 'bend.angle: 45\nboard:');
-    expect(dotted).toEqual([expect.objectContaining({ code: 'unknown-key', path: '["bend.angle"]', got: 'bend.angle', line: 11 })]);
-    expect(broken('to: 400 }', 'to: 400 }\n  - { name: short edge, from: 300, to: 401 }')).toEqual([expect.objectContaining({ code: 'run-outside-form', path: 'runs[1].to', line: 11 })]);
-    expect(broken('  legs: { held: 30, free: 150 }\n', '')).toEqual([expect.objectContaining({ code: 'missing', path: 'bend.legs', line: 4 })]);
+    expect(dotted).toEqual([
+      expect.objectContaining({ code: 'unknown-key', path: '["bend.angle"]', got: 'bend.angle', line: 11 }),
+    ]);
+    expect(broken('to: 400 }', 'to: 400 }\n  - { name: short edge, from: 300, to: 401 }')).toEqual([
+      expect.objectContaining({ code: 'run-outside-form', path: 'runs[1].to', line: 11 }),
+    ]);
+    expect(broken('  legs: { held: 30, free: 150 }\n', '')).toEqual([
+      expect.objectContaining({ code: 'missing', path: 'bend.legs', line: 4 }),
+    ]);
   });
 
   it('says what kind of value is wanted, and how to write it', () => {
-    expect(broken('Galley hood edge', '12')[0]).toMatchObject({ allowed: 'text', got: '12', hint: 'put it in quotes: "12"' });
-    expect(broken('angle: 90', 'angle: 90 deg')[0]).toMatchObject({ allowed: 'a number', hint: 'write the number alone, without unit or quotes' });
-    expect(broken('{ from: 40, to: 50 }', '[40, 50]')[0]).toMatchObject({ path: 'bend.radius', allowed: 'a number, or text with its unit, or a block with from, to' });
-    expect(broken('stock: mdf-18', 'spine: 18')[0]).toMatchObject({ path: 'board.spine', allowed: 'a name, or a block with stock, thickness' });
+    expect(broken('Galley hood edge', '12')[0]).toMatchObject({
+      allowed: 'text',
+      got: '12',
+      hint: 'put it in quotes: "12"',
+    });
+    expect(broken('angle: 90', 'angle: 90 deg')[0]).toMatchObject({
+      allowed: 'a number',
+      hint: 'write the number alone, without unit or quotes',
+    });
+    expect(broken('{ from: 40, to: 50 }', '[40, 50]')[0]).toMatchObject({
+      path: 'bend.radius',
+      allowed: 'a number, or text with its unit, or a block with from, to',
+    });
+    expect(broken('stock: mdf-18', 'spine: 18')[0]).toMatchObject({
+      path: 'board.spine',
+      allowed: 'a name, or a block with stock, thickness',
+    });
     expect(broken('legs: { held: 30, free: 150 }', 'legs: 30')[0]?.hint).toBe('write it as a block with held, free');
   });
 
@@ -184,7 +239,11 @@ describe('a wrong job', () => {
   });
 
   it('a hair too long is told apart from just right', () => {
-    expect(broken('to: 400 }', 'to: 400.004 }')[0]).toMatchObject({ code: 'run-outside-form', got: '400.004 mm', allowed: 'at most 400 mm' });
+    expect(broken('to: 400 }', 'to: 400.004 }')[0]).toMatchObject({
+      code: 'run-outside-form',
+      got: '400.004 mm',
+      allowed: 'at most 400 mm',
+    });
     expect(broken('to: 400 }', 'to: 15-3/4 in }')[0]).toMatchObject({ code: 'run-outside-form', got: '400.05 mm' });
   });
 
@@ -194,7 +253,15 @@ describe('a wrong job', () => {
 
   it('a metal that is not sold by gauge, or not by that gauge', () => {
     const bare = { ...tables, metals: tables.metals.map((metal) => ({ ...metal, gauge: null })) };
-    expect(parseJob(GOOD.replace('1.6', '14 ga'), bare).findings).toEqual([expect.objectContaining({ code: 'unknown-gauge', path: 'sheet.thickness', line: 3, got: '14 ga', allowed: 'a length' })]);
+    expect(parseJob(GOOD.replace('1.6', '14 ga'), bare).findings).toEqual([
+      expect.objectContaining({
+        code: 'unknown-gauge',
+        path: 'sheet.thickness',
+        line: 3,
+        got: '14 ga',
+        allowed: 'a length',
+      }),
+    ]);
   });
 
   it('two runs of one name', () => {
@@ -210,7 +277,8 @@ function placesIn(data: unknown, path: readonly string[] = []): (readonly string
 
 function replaced(data: unknown, [step, ...rest]: readonly string[], put: unknown): unknown {
   if (step === undefined) return put;
-  if (Array.isArray(data)) return data.map((item: unknown, index) => (String(index) === step ? replaced(item, rest, put) : item));
+  if (Array.isArray(data))
+    return data.map((item: unknown, index) => (String(index) === step ? replaced(item, rest, put) : item));
   return { ...(data as object), [step]: replaced((data as Record<string, unknown>)[step], rest, put) };
 }
 
@@ -245,7 +313,14 @@ describe('hostile text', () => {
   });
 
   it('an alias bomb is refused', () => {
-    const bomb = ['a: &a [x,x,x,x,x,x,x,x,x]', ...Array.from({ length: 9 }, (_, index) => `${'bcdefghij'[index]}: &${'bcdefghij'[index]} [${Array(9).fill(`*${'abcdefghi'[index]}`).join(',')}]`)].join('\n');
+    const bomb = [
+      'a: &a [x,x,x,x,x,x,x,x,x]',
+      ...Array.from(
+        { length: 9 },
+        (_, index) =>
+          `${'bcdefghij'[index]}: &${'bcdefghij'[index]} [${Array(9).fill(`*${'abcdefghi'[index]}`).join(',')}]`,
+      ),
+    ].join('\n');
     expect(only(bomb)).toEqual(expect.arrayContaining(['yaml-anchor', 'yaml-alias']));
   });
 
@@ -290,7 +365,25 @@ describe('hostile text', () => {
   it('any value anywhere in the job gives a sound job or an error on that line or another, never an exception', () => {
     const good = JSON.parse(JSON.stringify(parseYaml(GOOD))) as Record<string, unknown>;
     const places = placesIn(good);
-    const value = fc.oneof(fc.jsonValue({ maxDepth: 2 }), fc.double(), fc.constantFrom('1e3', '1-1/2 in', '18 ga', '1/0', '-3 mm', '45 lbf', '½2', '__proto__', '', null, -0, 1e308, 5e-324));
+    const value = fc.oneof(
+      fc.jsonValue({ maxDepth: 2 }),
+      fc.double(),
+      fc.constantFrom(
+        '1e3',
+        '1-1/2 in',
+        '18 ga',
+        '1/0',
+        '-3 mm',
+        '45 lbf',
+        '½2',
+        '__proto__',
+        '',
+        null,
+        -0,
+        1e308,
+        5e-324,
+      ),
+    );
     fc.assert(
       fc.property(fc.constantFrom(...places), value, (place, put) => {
         const { job, findings } = parseJob(JSON.stringify(replaced(good, place, put)), tables);
@@ -303,12 +396,17 @@ describe('hostile text', () => {
   });
 
   it('any text and any mutilated job gives a job or an error, never an exception', () => {
-    const mutilated = fc.tuple(fc.integer({ min: 0, max: GOOD.length }), fc.integer({ min: 0, max: 12 }), fc.string({ maxLength: 12 })).map(([at, drop, put]) => GOOD.slice(0, at) + put + GOOD.slice(at + drop));
+    const mutilated = fc
+      .tuple(fc.integer({ min: 0, max: GOOD.length }), fc.integer({ min: 0, max: 12 }), fc.string({ maxLength: 12 }))
+      .map(([at, drop, put]) => GOOD.slice(0, at) + put + GOOD.slice(at + drop));
     fc.assert(
-      fc.property(fc.oneof({ weight: 1, arbitrary: fc.string({ maxLength: 200 }) }, { weight: 4, arbitrary: mutilated }), (text) => {
-        const { job, findings } = parseJob(text, tables);
-        expect(job === null).toBe(findings.some(({ level }) => level === 'error'));
-      }),
+      fc.property(
+        fc.oneof({ weight: 1, arbitrary: fc.string({ maxLength: 200 }) }, { weight: 4, arbitrary: mutilated }),
+        (text) => {
+          const { job, findings } = parseJob(text, tables);
+          expect(job === null).toBe(findings.some(({ level }) => level === 'error'));
+        },
+      ),
       { numRuns: 3000 },
     );
   });

@@ -11,8 +11,13 @@ it('prints the way a job is read', () => {
 
 it('and back, whatever the keys', () => {
   fc.assert(
-    fc.property(fc.array(fc.oneof(fc.nat(50), fc.string({ unit: 'binary' }), fc.constantFrom('a.b', '[0]', '"', '\\', '', '__proto__'))), (path) => {
-      expect(pathFromText(pathText(path))).toEqual(path);
-    }),
+    fc.property(
+      fc.array(
+        fc.oneof(fc.nat(50), fc.string({ unit: 'binary' }), fc.constantFrom('a.b', '[0]', '"', '\\', '', '__proto__')),
+      ),
+      (path) => {
+        expect(pathFromText(pathText(path))).toEqual(path);
+      },
+    ),
   );
 });

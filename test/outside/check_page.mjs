@@ -31,7 +31,12 @@ async function check(name, run) {
     console.log(`ok   ${name}`);
   } catch (problem) {
     failed++;
-    console.log(`FAIL ${name}: ${String(problem.message ?? problem).split('\n').slice(0, 6).join(' | ')}`);
+    console.log(
+      `FAIL ${name}: ${String(problem.message ?? problem)
+        .split('\n')
+        .slice(0, 6)
+        .join(' | ')}`,
+    );
   }
 }
 
@@ -39,10 +44,18 @@ function must(holds, what) {
   if (!holds) throw new Error(what);
 }
 
-const launch = () => chromium.launch({
-  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-  args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--disable-sync', '--no-first-run', '--disable-quic'],
-});
+const launch = () =>
+  chromium.launch({
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    args: [
+      '--no-sandbox',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      '--no-first-run',
+      '--disable-quic',
+    ],
+  });
 
 const browser = await launch();
 
@@ -53,19 +66,26 @@ async function fresh(hash, options = {}, from = browser) {
   const complaints = [];
   tab.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
   tab.on('pageerror', (problem) => complaints.push(problem.message));
-  tab.on('request', (request) => !/^(?:file|data|blob):/.test(request.url()) && complaints.push(`asked for ${request.url()}`));
+  tab.on(
+    'request',
+    (request) => !/^(?:file|data|blob):/.test(request.url()) && complaints.push(`asked for ${request.url()}`),
+  );
   await tab.goto(`${page}${hash}`);
   await tab.waitForSelector('h1');
   return { tab, complaints, close: () => context.close() };
 }
 
 const addressOf = (name) => `#job=${encodeURIComponent(readFileSync(`templates/${name}.yaml`, 'utf8'))}`;
-const fieldIds = (tab) => tab.$$eval('main input[id]:not([type=range]), main select[id]', (all) => all.map(({ id }) => id));
+const fieldIds = (tab) =>
+  tab.$$eval('main input[id]:not([type=range]), main select[id]', (all) => all.map(({ id }) => id));
 const byId = (id) => `[id="${id}"]`;
 
 async function download(tab, start) {
   const [saved] = await Promise.all([tab.waitForEvent('download', { timeout: 60_000 }), start()]);
-  const path = join(folder, `${passed}-${failed}-${Math.abs(hashOf(saved.suggestedFilename() + Math.imul(passed, 31)))}-${saved.suggestedFilename()}`);
+  const path = join(
+    folder,
+    `${passed}-${failed}-${Math.abs(hashOf(saved.suggestedFilename() + Math.imul(passed, 31)))}-${saved.suggestedFilename()}`,
+  );
   await saved.saveAs(path);
   return readFileSync(path);
 }
@@ -87,15 +107,27 @@ function hashOf(text) {
 function madeFiles(name) {
   const [job] = readdirSync(join(made, name));
   const root = join(made, name, job);
-  const paths = readdirSync(root, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name).slice(root.length + 1));
-  return new Map(paths.filter((path) => path !== 'bendbuck.json').map((path) => [path, readFileSync(join(root, path))]));
+  const paths = readdirSync(root, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(root.length + 1));
+  return new Map(
+    paths.filter((path) => path !== 'bendbuck.json').map((path) => [path, readFileSync(join(root, path))]),
+  );
 }
 
 for (const name of starters) {
   await check(`${name}: loads without a complaint, nothing fetched`, async () => {
     const { tab, complaints, close } = await fresh(addressOf(name));
     must((await tab.$$('.parts li')).length > 3, 'no part drawings');
-    must(await tab.$eval('canvas', (canvas) => canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height).data.some((value) => value > 0)), 'the picture is empty');
+    must(
+      await tab.$eval('canvas', (canvas) =>
+        canvas
+          .getContext('2d')
+          .getImageData(0, 0, canvas.width, canvas.height)
+          .data.some((value) => value > 0),
+      ),
+      'the picture is empty',
+    );
     must((await tab.$$('.wrong')).length === 0, 'a field is marked wrong');
     must(complaints.length === 0, complaints.join('; '));
     await close();
@@ -105,7 +137,13 @@ for (const name of starters) {
     const { tab, complaints, close } = await fresh(addressOf(name));
     const entries = unzipSync(await download(tab, () => tab.click('button.main')));
     const wanted = madeFiles(name);
-    must(Object.keys(entries).filter((path) => path !== 'job.yaml').sort().join() === [...wanted.keys()].sort().join(), `other files: ${Object.keys(entries).join(', ')}`);
+    must(
+      Object.keys(entries)
+        .filter((path) => path !== 'job.yaml')
+        .sort()
+        .join() === [...wanted.keys()].sort().join(),
+      `other files: ${Object.keys(entries).join(', ')}`,
+    );
     for (const [path, bytes] of wanted) must(bytes.equals(Buffer.from(entries[path])), `${path} differs`);
     must('job.yaml' in entries, 'no job file');
     must(complaints.length === 0, complaints.join('; '));
@@ -130,7 +168,12 @@ await check('every single file taken alone is what make writes', async () => {
     await part.tab.click('text=List the files');
     await part.tab.waitForSelector('.files button');
     for (const path of paths.slice(from, from + 6)) {
-      must((wanted.get(path) ?? Buffer.alloc(0)).equals(await download(part.tab, () => part.tab.click(`.files button[data-path="${path}"]`))), `${path} differs`);
+      must(
+        (wanted.get(path) ?? Buffer.alloc(0)).equals(
+          await download(part.tab, () => part.tab.click(`.files button[data-path="${path}"]`)),
+        ),
+        `${path} differs`,
+      );
     }
     must(part.complaints.length === 0, part.complaints.join('; '));
     await other.close();
@@ -146,20 +189,35 @@ for (const name of starters) {
       const before = await field.inputValue();
       const address = await tab.evaluate(() => location.hash);
       if ((await field.evaluate((node) => node.tagName)) === 'SELECT') {
-        const other = await field.$$eval('option', (all, now) => all.map(({ value }) => value).find((value) => value !== now), before);
+        const other = await field.$$eval(
+          'option',
+          (all, now) => all.map(({ value }) => value).find((value) => value !== now),
+          before,
+        );
         await field.selectOption(other);
       } else {
         await field.fill('1/0 furlongs');
-        const marked = () => field.evaluate((node) => node.getAttribute('aria-invalid') === 'true' && document.getElementById(node.getAttribute('aria-describedby'))?.textContent !== '');
+        const marked = () =>
+          field.evaluate(
+            (node) =>
+              node.getAttribute('aria-invalid') === 'true' &&
+              document.getElementById(node.getAttribute('aria-describedby'))?.textContent !== '',
+          );
         if (!id.endsWith('.name')) must(await soon(marked), `${id} is not marked wrong`);
       }
-      must(await soon(async () => (await tab.evaluate(() => location.hash)) !== address), `${id} does not change the address`);
+      must(
+        await soon(async () => (await tab.evaluate(() => location.hash)) !== address),
+        `${id} does not change the address`,
+      );
       await tab.keyboard.press('Control+z');
       must(await soon(async () => (await (await tab.$(byId(id))).inputValue()) === before), `${id} is not undone`);
       await tab.keyboard.press('Control+y');
       must(await soon(async () => (await tab.evaluate(() => location.hash)) !== address), `${id} is not done again`);
       await tab.keyboard.press('Control+z');
-      must(await soon(async () => (await tab.evaluate(() => location.hash)) === address), `${id}: the address is not restored`);
+      must(
+        await soon(async () => (await tab.evaluate(() => location.hash)) === address),
+        `${id}: the address is not restored`,
+      );
     }
     must(complaints.length === 0, complaints.join('; '));
     await close();
@@ -172,14 +230,20 @@ await check('a wrong entry keeps the last good form, greyed, and a finding leads
   must(await soon(async () => (await tab.$('.does.stale')) !== null), 'the form is not greyed');
   must(await tab.isDisabled('button.main'), 'files are offered for a wrong job');
   await tab.click('.findings button.link');
-  must((await tab.evaluate(() => document.activeElement?.id)) === 'bend.angle', 'the finding does not lead to its field');
+  must(
+    (await tab.evaluate(() => document.activeElement?.id)) === 'bend.angle',
+    'the finding does not lead to its field',
+  );
   await close();
 });
 
 await check('a link reproduces the job', async () => {
   const first = await fresh(addressOf('plain-curve-inch'));
   await first.tab.fill(byId('bend.radius.to'), '2-1/4');
-  must(await soon(async () => (await first.tab.evaluate(() => location.hash)).includes('2-1')), 'the address lacks the radius');
+  must(
+    await soon(async () => (await first.tab.evaluate(() => location.hash)).includes('2-1')),
+    'the address lacks the radius',
+  );
   const hash = await first.tab.evaluate(() => location.hash);
   const second = await fresh(hash);
   must((await second.tab.inputValue(byId('bend.radius.to'))) === '2-1/4', 'the radius is lost');
@@ -190,14 +254,32 @@ await check('a link reproduces the job', async () => {
 
 await check('by keyboard alone, from an empty page to the zip', async () => {
   const { tab, complaints, close } = await fresh('#job=');
-  const typed = { title: 'Keyboard tray edge', 'sheet.material': 'aluminium-3003-h14', 'sheet.thickness': '1.2', 'bend.angle': '80', 'bend.length': '400', 'bend.radius.from': '40', 'bend.radius.to': '44', 'bend.legs.held': '40', 'bend.legs.free': '120' };
+  const typed = {
+    title: 'Keyboard tray edge',
+    'sheet.material': 'aluminium-3003-h14',
+    'sheet.thickness': '1.2',
+    'bend.angle': '80',
+    'bend.length': '400',
+    'bend.radius.from': '40',
+    'bend.radius.to': '44',
+    'bend.legs.held': '40',
+    'bend.legs.free': '120',
+  };
   const left = new Set(Object.keys(typed));
   for (let step = 0; step < 200; step++) {
     await tab.keyboard.press('Tab');
-    const at = await tab.evaluate(() => ({ id: document.activeElement?.id ?? '', tag: document.activeElement?.tagName, text: document.activeElement?.textContent, choices: [...(document.activeElement?.options ?? [])].map(({ value }) => value), chosen: document.activeElement?.selectedIndex ?? -1 }));
+    const at = await tab.evaluate(() => ({
+      id: document.activeElement?.id ?? '',
+      tag: document.activeElement?.tagName,
+      text: document.activeElement?.textContent,
+      choices: [...(document.activeElement?.options ?? [])].map(({ value }) => value),
+      chosen: document.activeElement?.selectedIndex ?? -1,
+    }));
     if (left.has(at.id)) {
       left.delete(at.id);
-      if (at.tag === 'SELECT') for (let move = at.chosen; move < at.choices.indexOf(typed[at.id]); move++) await tab.keyboard.press('ArrowDown');
+      if (at.tag === 'SELECT')
+        for (let move = at.chosen; move < at.choices.indexOf(typed[at.id]); move++)
+          await tab.keyboard.press('ArrowDown');
       else await tab.keyboard.type(typed[at.id]);
     }
     if (at.tag === 'CANVAS') await tab.keyboard.press('ArrowLeft');
@@ -223,7 +305,18 @@ for (const [where, options] of [
     await tab.evaluate(axe);
     const { violations } = await tab.evaluate(() => globalThis.axe.run());
     const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-    must(serious.length === 0, serious.map(({ id, nodes }) => `${id}: ${nodes.slice(0, 3).map((node) => node.html.slice(0, 90)).join(' ')}`).join('; '));
+    must(
+      serious.length === 0,
+      serious
+        .map(
+          ({ id, nodes }) =>
+            `${id}: ${nodes
+              .slice(0, 3)
+              .map((node) => node.html.slice(0, 90))
+              .join(' ')}`,
+        )
+        .join('; '),
+    );
     must(await tab.evaluate(() => document.documentElement.scrollWidth <= innerWidth), 'the page scrolls sideways');
     await close();
   });

@@ -45,7 +45,9 @@ function makeHostile() {
     .replace('name: long edge', () => `name: ${JSON.stringify(words.padEnd(60, 'W'))}`);
   const job = join(scratch, 'hostile.yaml');
   writeFileSync(job, text);
-  execFileSync('node', ['dist/main.js', 'make', job, '--out', join(scratch, 'hostile'), '--units', 'both'], { stdio: ['ignore', 'ignore', 'inherit'] });
+  execFileSync('node', ['dist/main.js', 'make', job, '--out', join(scratch, 'hostile'), '--units', 'both'], {
+    stdio: ['ignore', 'ignore', 'inherit'],
+  });
   return join(scratch, 'hostile');
 }
 
@@ -63,10 +65,23 @@ function tooWide() {
     const box = element.getBoundingClientRect();
     const svg = element.closest('svg');
     if (svg && element !== svg) return [];
-    const scrolls = getComputedStyle(element).overflowX === 'auto' || element.parentElement?.closest('table') && getComputedStyle(element.closest('table')).overflowX === 'auto';
+    const scrolls =
+      getComputedStyle(element).overflowX === 'auto' ||
+      (element.parentElement?.closest('table') && getComputedStyle(element.closest('table')).overflowX === 'auto');
     if (scrolls) return [];
-    const out = box.right > room || box.left < -0.5 ? [`<${element.localName}> from ${box.left.toFixed(1)} to ${box.right.toFixed(1)} of ${room.toFixed(0)} px: ${element.textContent.slice(0, 40)}`] : [];
-    const cut = element.scrollWidth > element.clientWidth + 1 && getComputedStyle(element).display !== 'inline' && element.clientWidth > 0 && !svg ? [`<${element.localName}> clips its content: ${element.textContent.slice(0, 40)}`] : [];
+    const out =
+      box.right > room || box.left < -0.5
+        ? [
+            `<${element.localName}> from ${box.left.toFixed(1)} to ${box.right.toFixed(1)} of ${room.toFixed(0)} px: ${element.textContent.slice(0, 40)}`,
+          ]
+        : [];
+    const cut =
+      element.scrollWidth > element.clientWidth + 1 &&
+      getComputedStyle(element).display !== 'inline' &&
+      element.clientWidth > 0 &&
+      !svg
+        ? [`<${element.localName}> clips its content: ${element.textContent.slice(0, 40)}`]
+        : [];
     return [...out, ...cut];
   });
 }
@@ -77,12 +92,21 @@ function wordsOf(pdf) {
   const pages = text.split('<page ').slice(1);
   return pages.map((page) => {
     const [, width, height] = /width="([\d.]+)" height="([\d.]+)"/u.exec(page) ?? [];
-    const words = [...page.matchAll(/<word xMin="([-\d.]+)" yMin="([-\d.]+)" xMax="([-\d.]+)" yMax="([-\d.]+)">(.*?)<\/word>/gu)].map((match) => ({ box: match.slice(1, 5).map(Number), text: match[5] }));
+    const words = [
+      ...page.matchAll(/<word xMin="([-\d.]+)" yMin="([-\d.]+)" xMax="([-\d.]+)" yMax="([-\d.]+)">(.*?)<\/word>/gu),
+    ].map((match) => ({ box: match.slice(1, 5).map(Number), text: match[5] }));
     return { width: Number(width), height: Number(height), words };
   });
 }
 
-const unentity = (text) => text.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&quot;', '"').replaceAll('&#39;', "'").replaceAll('&apos;', "'").replaceAll('&amp;', '&');
+const unentity = (text) =>
+  text
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&quot;', '"')
+    .replaceAll('&#39;', "'")
+    .replaceAll('&apos;', "'")
+    .replaceAll('&amp;', '&');
 const letters = (text) => [...text.replaceAll(/[^0-9A-Za-z±−°]/gu, '')].sort().join('');
 
 async function checkSheet(browser, path, name) {
@@ -96,7 +120,10 @@ async function checkSheet(browser, path, name) {
   const url = pathToFileURL(resolve(path)).href;
   await page.goto(url);
   check(`${name}: no console message`, said);
-  check(`${name}: no request but the file`, asked.filter((one) => one !== url));
+  check(
+    `${name}: no request but the file`,
+    asked.filter((one) => one !== url),
+  );
 
   await page.setViewportSize({ width: 390, height: 844 });
   check(`${name}: fits a phone`, await page.evaluate(tooWide));
@@ -107,24 +134,48 @@ async function checkSheet(browser, path, name) {
 
   for (const paper of PAPERS) {
     await page.emulateMedia({ media: 'print' });
-    await page.setViewportSize({ width: Math.floor((paper.width - 2 * MARGIN) * MM), height: Math.floor((paper.height - 2 * MARGIN) * MM) });
+    await page.setViewportSize({
+      width: Math.floor((paper.width - 2 * MARGIN) * MM),
+      height: Math.floor((paper.height - 2 * MARGIN) * MM),
+    });
     check(`${name}: nothing wider than ${paper.name}`, await page.evaluate(tooWide));
     const pdf = join(keep, `${name}-${paper.name}.pdf`);
     await page.pdf({ path: pdf, width: `${paper.width}mm`, height: `${paper.height}mm`, preferCSSPageSize: false });
     const pages = wordsOf(pdf);
     check(
       `${name}: PDF pages are ${paper.name}`,
-      pages.filter((one) => Math.abs(one.width - (paper.width / 25.4) * 72) > 1 || Math.abs(one.height - (paper.height / 25.4) * 72) > 1).map((one) => `${one.width} × ${one.height} pt`),
+      pages
+        .filter(
+          (one) =>
+            Math.abs(one.width - (paper.width / 25.4) * 72) > 1 ||
+            Math.abs(one.height - (paper.height / 25.4) * 72) > 1,
+        )
+        .map((one) => `${one.width} × ${one.height} pt`),
     );
     const edge = (MARGIN / 25.4) * 72 - 2;
     check(
       `${name}: every word inside the margins on ${paper.name}`,
-      pages.flatMap((one, index) => one.words.filter(({ box: [left, top, right, bottom] }) => left < edge || right > one.width - edge || top < edge || bottom > one.height - edge).map((word) => `page ${index + 1}: ${word.text}`)),
+      pages.flatMap((one, index) =>
+        one.words
+          .filter(
+            ({ box: [left, top, right, bottom] }) =>
+              left < edge || right > one.width - edge || top < edge || bottom > one.height - edge,
+          )
+          .map((word) => `page ${index + 1}: ${word.text}`),
+      ),
     );
-    const cells = await page.evaluate(() => [...document.querySelectorAll('td, tbody th')].map((cell) => cell.textContent));
+    const cells = await page.evaluate(() =>
+      [...document.querySelectorAll('td, tbody th')].map((cell) => cell.textContent),
+    );
     const printed = letters(pages.map((one) => one.words.map((word) => unentity(word.text)).join('')).join(''));
-    check(`${name}: as many of each letter and digit on ${paper.name} as in the tables, at least`, missing(letters(cells.join('')), printed));
-    check(`${name}: no page left nearly empty on ${paper.name}`, pages.flatMap((one, index) => (one.words.length < 20 ? [`page ${index + 1} has ${one.words.length} words`] : [])));
+    check(
+      `${name}: as many of each letter and digit on ${paper.name} as in the tables, at least`,
+      missing(letters(cells.join('')), printed),
+    );
+    check(
+      `${name}: no page left nearly empty on ${paper.name}`,
+      pages.flatMap((one, index) => (one.words.length < 20 ? [`page ${index + 1} has ${one.words.length} words`] : [])),
+    );
   }
 
   // A table longer than a page: its head is printed again.
@@ -143,16 +194,24 @@ async function checkSheet(browser, path, name) {
 function missing(wanted, printed) {
   const counts = (text) => [...text].reduce((held, letter) => held.set(letter, (held.get(letter) ?? 0) + 1), new Map());
   const there = counts(printed);
-  return [...counts(wanted)].filter(([letter, number]) => (there.get(letter) ?? 0) < number).map(([letter, number]) => `${letter}: ${number} in the tables, ${there.get(letter) ?? 0} on paper`);
+  return [...counts(wanted)]
+    .filter(([letter, number]) => (there.get(letter) ?? 0) < number)
+    .map(([letter, number]) => `${letter}: ${number} in the tables, ${there.get(letter) ?? 0} on paper`);
 }
 
 if (!existsSync(CHROMIUM)) {
   console.error(`no browser at ${CHROMIUM}`);
   process.exit(2);
 }
-const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'] });
+const browser = await chromium.launch({
+  executablePath: CHROMIUM,
+  args: ['--no-sandbox', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'],
+});
 try {
-  const sheets = [...sheetsUnder(files).map((path) => ({ path, name: relative(files, dirname(path)).replaceAll('/', '-') })), ...sheetsUnder(makeHostile()).map((path) => ({ path, name: 'hostile' }))];
+  const sheets = [
+    ...sheetsUnder(files).map((path) => ({ path, name: relative(files, dirname(path)).replaceAll('/', '-') })),
+    ...sheetsUnder(makeHostile()).map((path) => ({ path, name: 'hostile' })),
+  ];
   check('there are sheets to check', sheets.length > 1 ? [] : ['none found']);
   for (const { path, name } of sheets) await checkSheet(browser, path, name);
 } finally {

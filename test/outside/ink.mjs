@@ -25,12 +25,28 @@ const run = promisify(execFile);
 async function renderRsvg({ svg, scale }) {
   const dots = String(96 * scale);
   // At this resolution a CSS pixel is `scale` dots, so that mm come out at their size; no size is given in pixels.
-  return (await run('rsvg-convert', ['-d', dots, '-p', dots, svg], { encoding: 'buffer', maxBuffer: 2 ** 31 - 1, timeout: PATIENCE })).stdout;
+  return (
+    await run('rsvg-convert', ['-d', dots, '-p', dots, svg], {
+      encoding: 'buffer',
+      maxBuffer: 2 ** 31 - 1,
+      timeout: PATIENCE,
+    })
+  ).stdout;
 }
 
 /** At the scale it is started with: set afterwards, sizes would be rounded to whole CSS pixels. */
 async function openChromium(scale) {
-  const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ['--no-sandbox', '--disable-gpu', '--hide-scrollbars', '--no-first-run', `--force-device-scale-factor=${scale}`], timeout: PATIENCE });
+  const browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--hide-scrollbars',
+      '--no-first-run',
+      `--force-device-scale-factor=${scale}`,
+    ],
+    timeout: PATIENCE,
+  });
   const page = await (await browser.newContext({ viewport: null })).newPage();
   page.setDefaultTimeout(PATIENCE);
   const devtools = await page.context().newCDPSession(page);
@@ -49,7 +65,7 @@ function unpack(png) {
   if (png.readUInt32BE(0) !== 0x89504e47) throw new Error('no PNG');
   let [width, height] = [0, 0];
   const data = [];
-  for (let at = 8; at < png.length; ) {
+  for (let at = 8; at < png.length;) {
     const [length, name] = [png.readUInt32BE(at), png.toString('latin1', at + 4, at + 8)];
     const chunk = png.subarray(at + 8, at + 8 + length);
     if (name === 'IHDR') {
@@ -69,7 +85,16 @@ function takeAlphas(alphas, rows, start) {
   let [left, upperLeft] = [0, 0];
   for (let column = 0, at = start + 4; column < alphas.length; column++, at += 4) {
     const up = alphas[column];
-    const guess = filter === 0 ? 0 : filter === 1 ? left : filter === 2 ? up : filter === 3 ? (left + up) >> 1 : nearest(left, up, upperLeft);
+    const guess =
+      filter === 0
+        ? 0
+        : filter === 1
+          ? left
+          : filter === 2
+            ? up
+            : filter === 3
+              ? (left + up) >> 1
+              : nearest(left, up, upperLeft);
     left = (rows[at] + guess) & 255;
     alphas[column] = left;
     upperLeft = up;
@@ -107,7 +132,9 @@ const tasks = readFileSync(0, 'utf8')
 
 async function workOff(some, render) {
   for (const task of some) {
-    const answer = await render(task).then(measure).catch((problem) => ({ problem: String(problem.message ?? problem).slice(0, 300) }));
+    const answer = await render(task)
+      .then(measure)
+      .catch((problem) => ({ problem: String(problem.message ?? problem).slice(0, 300) }));
     console.log(JSON.stringify({ task: task.task, ...answer }));
   }
 }
@@ -122,13 +149,18 @@ async function workOffInChromium(some) {
           return await browser.render(task);
         } catch (problem) {
           if (left === 0) throw problem;
-          console.error(`Chromium is started afresh for ${task.svg}: ${String(problem.message ?? problem).split('\n')[0]}`);
+          console.error(
+            `Chromium is started afresh for ${task.svg}: ${String(problem.message ?? problem).split('\n')[0]}`,
+          );
           await browser.close().catch(() => undefined);
           browser = await openChromium(scale);
         }
       }
     };
-    await workOff(some.filter((task) => task.scale === scale), render).finally(() => browser.close());
+    await workOff(
+      some.filter((task) => task.scale === scale),
+      render,
+    ).finally(() => browser.close());
   }
 }
 

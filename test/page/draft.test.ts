@@ -36,7 +36,9 @@ describe('drafts', () => {
   });
 
   it('numbers become numbers, names stay text', () => {
-    expect(jobFileFrom({ title: '12', bend: { angle: '90', length: '1-1/2 in', radius: { from: '3', to: '3' } } })).toBe('title: "12"\nbend:\n  angle: 90\n  length: 1-1/2 in\n  radius: 3\n');
+    expect(
+      jobFileFrom({ title: '12', bend: { angle: '90', length: '1-1/2 in', radius: { from: '3', to: '3' } } }),
+    ).toBe('title: "12"\nbend:\n  angle: 90\n  length: 1-1/2 in\n  radius: 3\n');
   });
 });
 
@@ -46,7 +48,10 @@ describe('the cut block', () => {
     expect(cutFor(draft, 'laser')).toEqual({ with: 'laser', fit: '0.3', gap: '12' });
     expect(cutFor(draft, '')).toEqual({ gap: '12' });
     expect(cutFor({ cut: { with: 'laser', kerf: '0.1' } }, '')).toBeUndefined();
-    const shown = (tool: string): string[] => groups.flatMap(({ fields }) => fields.filter((field) => isFor(field, { cut: { with: tool } })).map(({ path }) => path.join('.')));
+    const shown = (tool: string): string[] =>
+      groups.flatMap(({ fields }) =>
+        fields.filter((field) => isFor(field, { cut: { with: tool } })).map(({ path }) => path.join('.')),
+      );
     expect(shown('laser')).toContain('cut.kerf');
     expect(shown('laser')).not.toContain('cut.bit');
     expect(shown('')).toContain('cut.turn');

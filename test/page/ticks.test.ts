@@ -24,7 +24,11 @@ describe('round values on an axis', () => {
   });
 
   it('stand inside their range, evenly, no more than were wanted and one, and say what they are', () => {
-    const range = fc.tuple(fc.double({ min: -500, max: 5000, noNaN: true }), fc.double({ min: 0.5, max: 3000, noNaN: true }), fc.integer({ min: 2, max: 8 }));
+    const range = fc.tuple(
+      fc.double({ min: -500, max: 5000, noNaN: true }),
+      fc.double({ min: 0.5, max: 3000, noNaN: true }),
+      fc.integer({ min: 2, max: 8 }),
+    );
     fc.assert(
       fc.property(range, fc.constantFrom('mm' as const, 'in' as const), ([low, span, wanted], unit) => {
         const list = lengthTicks(low, low + span, wanted, unit);

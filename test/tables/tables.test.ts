@@ -43,7 +43,9 @@ describe('reference tables', () => {
       expect(metal.modulus / 1000, metal.id).toBeGreaterThan(60);
       expect(metal.modulus / 1000, metal.id).toBeLessThan(215);
       if (metal.gauge !== null) expect(tables.gauges.map(({ id }) => id)).toContain(metal.gauge);
-      expect(metal.minBendRatio.map(({ upTo }) => upTo)).toEqual([...metal.minBendRatio.map(({ upTo }) => upTo)].sort((a, b) => a - b));
+      expect(metal.minBendRatio.map(({ upTo }) => upTo)).toEqual(
+        [...metal.minBendRatio.map(({ upTo }) => upTo)].sort((a, b) => a - b),
+      );
     }
   });
 
@@ -95,7 +97,9 @@ describe('reference tables', () => {
     for (const screw of tables.screws) {
       expect(screw.lengthNames).toHaveLength(screw.lengths.length);
       expect(screw.lengths).toEqual([...screw.lengths].sort((a, b) => a - b));
-      screw.lengths.forEach((length, index) => expect(length, screw.id).toBeCloseTo(millimetres(screw.lengthNames[index] ?? ''), 6));
+      screw.lengths.forEach((length, index) =>
+        expect(length, screw.id).toBeCloseTo(millimetres(screw.lengthNames[index] ?? ''), 6),
+      );
       expect(screw.pilot, screw.id).toBeCloseTo(millimetres(screw.pilotDrill), 3);
       expect(screw.clearance, screw.id).toBeCloseTo(millimetres(screw.clearanceDrill), 3);
       expect(screw.pilot).toBeLessThan(screw.diameter);
@@ -104,7 +108,13 @@ describe('reference tables', () => {
     }
     const chosen = (system: 'in' | 'mm', spine: number): string | undefined => screwFor(tables, system, spine)?.id;
     expect([12, 13, 18, 20, 25].map((spine) => chosen('in', spine))).toEqual(['#6', '#6', '#8', '#8', '#10']);
-    expect([12, 13, 18, 20, 25].map((spine) => chosen('mm', spine))).toEqual(['3.5 mm', '3.5 mm', '4 mm', '4 mm', '5 mm']);
+    expect([12, 13, 18, 20, 25].map((spine) => chosen('mm', spine))).toEqual([
+      '3.5 mm',
+      '3.5 mm',
+      '4 mm',
+      '4 mm',
+      '5 mm',
+    ]);
   });
 
   it('says null for a gauge or a thickness the tables do not hold', () => {
@@ -118,7 +128,11 @@ describe('reference tables', () => {
 
   it('finds nothing under an id no row has, were it a word every object knows', () => {
     for (const id of ['', 'unobtainium', 'constructor', '__proto__']) {
-      expect([findMetal(tables, id), findBoard(tables, id), findScrew(tables, id)]).toEqual([undefined, undefined, undefined]);
+      expect([findMetal(tables, id), findBoard(tables, id), findScrew(tables, id)]).toEqual([
+        undefined,
+        undefined,
+        undefined,
+      ]);
     }
   });
 
@@ -129,11 +143,23 @@ describe('reference tables', () => {
     vi.resetModules();
     vi.doMock('../../shared/shop-rules.json', () => ({ default: { rows } }));
     const { loadTables: load } = await import('../../src/tables/bundled');
-    expect(load).toThrow(expect.objectContaining({ name: 'InternalError', message: expect.stringContaining('shop rule maxSag') as string }) as Error);
+    expect(load).toThrow(
+      expect.objectContaining({
+        name: 'InternalError',
+        message: expect.stringContaining('shop rule maxSag') as string,
+      }) as Error,
+    );
   });
 
   it('are read without the schema library, which would cost every command its start-up', async () => {
-    const { metafile } = await build({ entryPoints: ['src/tables/bundled.ts', 'src/tables/look-up.ts'], bundle: true, write: false, metafile: true, outdir: 'out', format: 'esm' });
+    const { metafile } = await build({
+      entryPoints: ['src/tables/bundled.ts', 'src/tables/look-up.ts'],
+      bundle: true,
+      write: false,
+      metafile: true,
+      outdir: 'out',
+      format: 'esm',
+    });
     const inputs = Object.keys(metafile.inputs);
     expect(inputs).toContain('shared/sheet-metals.json');
     expect(inputs.filter((path) => path.includes('node_modules'))).toEqual([]);

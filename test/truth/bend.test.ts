@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { bendAllowance, setback } from '../../src/bend/allowance';
-import { neutralFactor } from '../../src/bend/neutral';
-import { elasticRadius, sectionOf, type Section } from '../../src/bend/section';
-import { finishedRadius, formRadiusFor } from '../../src/bend/springback';
+import { bendAllowance, setback } from '../../src/design/bend/allowance';
+import { neutralFactor } from '../../src/design/bend/neutral';
+import { elasticRadius, sectionOf, type Section } from '../../src/design/bend/section';
+import { finishedRadius, formRadiusFor } from '../../src/design/bend/springback';
 import { toRadians } from '../../src/base/angle';
 
 /**
@@ -11,7 +11,12 @@ import { toRadians } from '../../src/base/angle';
  */
 
 /** Handbook examples ignore plane strain: E and Y as they are. */
-const uniaxial = (thickness: number, modulus: number, yieldStress: number): Section => ({ thickness, planeModulus: modulus, planeYield: yieldStress, hardening: null });
+const uniaxial = (thickness: number, modulus: number, yieldStress: number): Section => ({
+  thickness,
+  planeModulus: modulus,
+  planeYield: yieldStress,
+  hardening: null,
+});
 
 describe('bend allowance', () => {
   // k that the empirical aviation rule (0.01743·R + 0.0078·T)·N implies: 0.0078 ÷ (π/180).
@@ -29,9 +34,14 @@ describe('bend allowance', () => {
     { thickness: 0.032, radius: 0.25, degrees: 90, published: 0.004608 * 90, within: 0.0015 },
     { thickness: 0.038, radius: 0.5, degrees: 90, published: 0.009021 * 90, within: 0.0015 },
     { thickness: 0.04, radius: 0.375, degrees: 90, published: 0.006856 * 90, within: 0.0015 },
-  ])('FAA table and shop workbook: T $thickness, R $radius, $degrees°', ({ thickness, radius, degrees, published, within }) => {
-    expect(Math.abs(bendAllowance(toRadians(degrees), radius, thickness, aviationK, 0) - published)).toBeLessThan(within);
-  });
+  ])(
+    'FAA table and shop workbook: T $thickness, R $radius, $degrees°',
+    ({ thickness, radius, degrees, published, within }) => {
+      expect(Math.abs(bendAllowance(toRadians(degrees), radius, thickness, aviationK, 0) - published)).toBeLessThan(
+        within,
+      );
+    },
+  );
 
   it('FAA-H-8083-31 U-channel (read): mold lines 1/2/1 in, T .040, R .16, two right angles → setback .20, total 3.74 in', () => {
     const back = setback(Math.PI / 2, 0.16, 0.04, 0);
@@ -140,14 +150,17 @@ describe('springback', () => {
     // Hosford & Caddell, Metal Forming, sheet springback (from memory): they neglect the elastic core, 1/r − 1/r′ = 3σ/(tE′).
     { thickness: 1, radius: 125, flow: 275, planeModulus: 215_000, published: 240, unit: 'mm' },
     { thickness: 0.036, radius: 5, flow: 35_000, planeModulus: 33e6, published: 8.96, unit: 'in' },
-  ])('Hosford & Caddell: r $radius $unit → r′ about $published $unit, less what the elastic core takes off', ({ thickness, radius, flow, planeModulus, published }) => {
-    const section: Section = { thickness, planeModulus, planeYield: flow, hardening: null };
-    const after = finishedRadius(section, radius);
-    const withoutCore = 1 / (1 / after - (1 / radius) * 4 * ((radius * flow) / (planeModulus * thickness)) ** 3);
-    expect(Math.abs(withoutCore / published - 1)).toBeLessThan(0.002);
-    expect(after).toBeLessThan(published);
-    expect(after / published).toBeGreaterThan(0.96);
-  });
+  ])(
+    'Hosford & Caddell: r $radius $unit → r′ about $published $unit, less what the elastic core takes off',
+    ({ thickness, radius, flow, planeModulus, published }) => {
+      const section: Section = { thickness, planeModulus, planeYield: flow, hardening: null };
+      const after = finishedRadius(section, radius);
+      const withoutCore = 1 / (1 / after - (1 / radius) * 4 * ((radius * flow) / (planeModulus * thickness)) ** 3);
+      expect(Math.abs(withoutCore / published - 1)).toBeLessThan(0.002);
+      expect(after).toBeLessThan(published);
+      expect(after / published).toBeGreaterThan(0.96);
+    },
+  );
 
   it.each([
     // Gardiner’s cubic R_i/R_f = 4x³ − 3x + 1, x = R_i·Y/(E·T) (read in MIT 2.008); the largest former that sets is E·T/2Y.

@@ -40,7 +40,9 @@ describe('gauges', () => {
   });
 
   it('Manufacturers’ Standard, cells read: 10 ga .1345, 18 ga .0478, 20 ga .0359', () => {
-    expect([10, 18, 20].map((gauge) => inches('steel-cold-rolled-cs', gauge))).toEqual([0.1345, 0.0478, 0.0359].map((value) => expect.closeTo(value, 10) as number));
+    expect([10, 18, 20].map((gauge) => inches('steel-cold-rolled-cs', gauge))).toEqual(
+      [0.1345, 0.0478, 0.0359].map((value) => expect.closeTo(value, 10) as number),
+    );
   });
 
   it.each([
@@ -55,7 +57,10 @@ describe('gauges', () => {
 
   it('Brown & Sharpe: .005·92^((36 − n)/39) in, every gauge (from memory)', () => {
     for (let gauge = 10; gauge <= 28; gauge++) {
-      expect(Math.abs(inches('aluminium-3003-h14', gauge) - 0.005 * 92 ** ((36 - gauge) / 39)), `${gauge} ga`).toBeLessThan(0.00006);
+      expect(
+        Math.abs(inches('aluminium-3003-h14', gauge) - 0.005 * 92 ** ((36 - gauge) / 39)),
+        `${gauge} ga`,
+      ).toBeLessThan(0.00006);
     }
   });
 
@@ -184,7 +189,9 @@ describe('screws', () => {
     [10, 1 / 8, 0.385, 13 / 64],
   ])('#%d: pilot %d, head %d, clearance %d in', (number, pilot, head, clearance) => {
     const kind = screw(`#${number}`);
-    expect([kind.pilot / INCH, kind.headDiameter / INCH, kind.clearance / INCH]).toEqual([pilot, head, clearance].map((value) => expect.closeTo(value, 4) as number));
+    expect([kind.pilot / INCH, kind.headDiameter / INCH, kind.clearance / INCH]).toEqual(
+      [pilot, head, clearance].map((value) => expect.closeTo(value, 4) as number),
+    );
     // 3/16 in is below a #10 shank of .190: a clearance drill must clear.
     expect(kind.clearance).toBeGreaterThan(kind.diameter);
   });

@@ -1,0 +1,18 @@
+import type { Loop, Vertex } from './drawing';
+
+type Place = readonly [number, number];
+
+/** A corner of an outline; `bulge` as in {@link Vertex}. */
+export function corner([x, y]: Place, bulge = 0): Vertex {
+  return { x, y, bulge };
+}
+
+/** The closed outline through these corners, counter-clockwise. */
+export function outline(vertices: readonly Vertex[]): Loop {
+  return { kind: 'loop', operation: 'outline', vertices };
+}
+
+/** Bulge of an arc of `sweep` radians, positive counter-clockwise. */
+export function bulgeOf(sweep: number): number {
+  return Math.tan(sweep / 4);
+}

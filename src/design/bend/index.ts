@@ -1,0 +1,72 @@
+import { curvatureRadiusAt, radiusAt, type Cone } from '../../base/cone';
+import { InternalError } from '../../base/errors';
+import { hasErrors, type Staged } from '../../base/findings';
+import type { Job } from '../../job/job';
+import { findMetal } from '../../tables/look-up';
+import type { Tables } from '../../tables/tables';
+import { bendAllowance, setback } from './allowance';
+import type { BendPlan } from './bend-plan';
+import { loadRun, pullFor } from './effort';
+import { checkBend } from './limits';
+import { neutralFactor } from './neutral';
+import { sectionOf, type Section } from './section';
+import { midRadius, shapeBend } from './shape';
+import { fitTrials } from './trial';
+import { effectOfTrials } from './trial-effect';
+import { checkDiscs } from './trial-findings';
+
+/** Job → what bending asks of the form. Null where the bend cannot exist; the findings say why. */
+export function planBend(job: Job, tables: Tables): Staged<BendPlan | null> {
+  const metal = findMetal(tables, job.sheet.material);
+  if (!metal) throw new InternalError(`job names a metal that is not in the tables: ${job.sheet.material}`);
+  const { value: fit, findings: fitFindings } = fitTrials(job.trials, metal, job.sheet.thickness);
+  if (hasErrors(fitFindings)) return { value: null, findings: fitFindings };
+  const factor = fit?.factor ?? 1;
+  const section = sectionOf(metal, job.sheet.thickness, factor);
+  const { angle, length, legs } = job.bend;
+
+  const { value: shape, findings: impossible } = shapeBend(job, section);
+  if (!shape) return { value: null, findings: [...fitFindings, ...impossible] };
+  const { finished, form, finishedWrap, wrap } = shape;
+
+  const twistAt = (x: number): number =>
+    (wrap.chosen * midRadius(form, section, x)) / midRadius(finished, section, x) - finishedWrap;
+  const tightest = Math.min(curvatureRadiusAt(finished, 0), curvatureRadiusAt(finished, length));
+  const neutral = job.neutral ?? neutralFactor(tightest / section.thickness);
+  const allowanceAt = (x: number): number =>
+    bendAllowance(finishedWrap, radiusAt(finished, x), section.thickness, neutral, finished.halfAngle);
+  const setbackAt = (x: number): number =>
+    setback(finishedWrap, radiusAt(finished, x), section.thickness, finished.halfAngle);
+  const runs = job.runs.map((run) => loadRun(section, form, run));
+
+  const bend: BendPlan = {
+    metal,
+    section,
+    factor,
+    trials: fit && { ...fit, effect: effectOfTrials(job, metal, fit) },
+    angle,
+    length,
+    legs,
+    finished,
+    form,
+    finishedWrap,
+    wrap,
+    twist: { from: twistAt(0), to: twistAt(length) },
+    neutral,
+    allowance: { from: allowanceAt(0), to: allowanceAt(length) },
+    setback: { from: setbackAt(0), to: setbackAt(length) },
+    fan: finishedWrap * Math.sin(finished.halfAngle),
+    strain: { from: outsideStrain(form, section, 0), to: outsideStrain(form, section, length) },
+    runs,
+    pull: pullFor(Math.max(...runs.map((run) => run.moment)), job),
+  };
+  return {
+    value: bend,
+    findings: [...fitFindings, ...(fit ? checkDiscs(bend, fit) : []), ...checkBend(bend, job, tables.rules)],
+  };
+}
+
+/** Strain of the outside fibre on the form: t/(2R + t) with R the inside radius of curvature. */
+function outsideStrain(form: Cone, section: Section, x: number): number {
+  return section.thickness / (2 * midRadius(form, section, x));
+}

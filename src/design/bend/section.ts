@@ -1,0 +1,50 @@
+import type { Metal } from '../../tables/schema';
+
+/** 2/√3: von Mises yield in plane strain over yield in simple tension, and equivalent over plane-strain plastic strain. */
+export const PLANE_STRAIN = 2 / Math.sqrt(3);
+
+/**
+ * What a unit width of the sheet is to bending: mm and MPa, plane strain (a bend wide against its thickness).
+ * Source: Marciniak, Duncan & Hu, Mechanics of Sheet Metal Forming, ch. 6 (from memory); design section 3.
+ */
+export interface Section {
+  readonly thickness: number;
+  /** E/(1 − ν²), MPa. */
+  readonly planeModulus: number;
+  /** First yield in plane strain, 2Y/√3, MPa. */
+  readonly planeYield: number;
+  /** Swift curve in plane strain: σ = strength·(initialStrain + 2/√3·ε_plastic)^exponent; null for perfectly plastic. */
+  readonly hardening: {
+    readonly planeStrength: number;
+    readonly exponent: number;
+    readonly initialStrain: number;
+  } | null;
+}
+
+/**
+ * The section of a sheet of this metal. `factor` scales the whole flow curve (1 by the table, another from trial strips).
+ * Thickness in mm, > 0.
+ */
+export function sectionOf(
+  metal: Pick<Metal, 'modulus' | 'poisson' | 'yield' | 'hardening'>,
+  thickness: number,
+  factor: number,
+): Section {
+  const planeYield = PLANE_STRAIN * metal.yield * factor;
+  const hardening = metal.hardening;
+  return {
+    thickness,
+    planeModulus: metal.modulus / (1 - metal.poisson ** 2),
+    planeYield,
+    hardening: hardening && {
+      planeStrength: PLANE_STRAIN * hardening.strength * factor,
+      exponent: hardening.exponent,
+      initialStrain: (metal.yield / hardening.strength) ** (1 / hardening.exponent),
+    },
+  };
+}
+
+/** The mid-surface radius, mm, at which the outer fibre just yields: wrapped no tighter than this, the sheet comes back flat. */
+export function elasticRadius(section: Section): number {
+  return (section.planeModulus * section.thickness) / (2 * section.planeYield);
+}

@@ -1,0 +1,160 @@
+import { Clipper, EndType, JoinType, TriangulateResult, type PathD, type PathsD } from 'clipper2-ts';
+import type { Loop } from '../../base/drawing';
+import { InternalError } from '../../base/errors';
+import { flattenLoop } from '../../base/flatten';
+import type { Part } from '../parts/part';
+import type { Point } from './convex';
+
+/** What flattening may stray from an arc, and rounding from a corner's circle, mm; added to the outline three times (closing hollows rounds once more), so that no gap comes out smaller than asked. */
+const STRAY = 0.02;
+/** Decimal places of a mm that the offsets are reckoned to. */
+const DECIMALS = 5;
+/** More convex pieces than this to a part are not worth their time: hollows are closed until there are fewer. */
+const MOST_PIECES = 8;
+/** Hollows narrower than twice this are closed at first, mm: hardly a part goes into them. */
+const NARROW = 15;
+
+/** A part's one outline, as the loop it is drawn by. */
+export function outlineOf(part: Part): Loop {
+  const [outline, ...more] = part.drawing.shapes.filter(
+    (shape): shape is Loop => shape.kind === 'loop' && shape.operation === 'outline',
+  );
+  if (!outline || more.length > 0) throw new InternalError(`part ${part.id} has no single outline`);
+  return outline;
+}
+
+/** A part's outline as points, counter-clockwise, arcs as chords that stray by at most `stray` mm. */
+export function polygonOf(part: Part, stray: number): Point[] {
+  const points = flattenLoop(outlineOf(part).vertices, stray).map(([x, y]) => ({ x, y }));
+  return Clipper.areaD(points) < 0 ? points.reverse() : points;
+}
+
+/**
+ * The room a part takes up: its outline grown by `clearance` mm all round, as convex pieces, counter-clockwise. Holes count as
+ * solid, and hollows too narrow to be of use are closed; the pieces together are never smaller than what they stand for.
+ */
+export function roomOf(part: Part, clearance: number): Point[][] {
+  const polygon = polygonOf(part, STRAY);
+  const grown = largest(offset([polygon], clearance + 3 * STRAY));
+  return solidPieces(grown).map(fewerCorners);
+}
+
+function solidPieces(grown: PathD): Point[][] {
+  if (isConvex(grown)) return [grown];
+  for (let narrow = NARROW; narrow < 1000; narrow *= 2) {
+    const closed = largest(offset(offset([grown], narrow), -narrow));
+    if (isConvex(closed)) return [closed];
+    const pieces = convexPieces(grown.length < closed.length ? grown : closed);
+    if (pieces && pieces.length <= MOST_PIECES) return pieces;
+  }
+  return [hull(grown)];
+}
+
+function offset(paths: PathsD, by: number): PathsD {
+  return Clipper.inflatePathsD(paths, by, JoinType.Round, EndType.Polygon, 2, DECIMALS, STRAY);
+}
+
+function largest(paths: PathsD): PathD {
+  return paths.reduce((most, path) => (Clipper.areaD(path) > Clipper.areaD(most) ? path : most), [] as PathD);
+}
+
+/** A piece may be larger than what it stands for by this at a corner, mm: the fewer corners, the faster. */
+const EXCESS = 0.25;
+
+/** A convex polygon round another: sides taken away, shortest reach first, and their neighbours lengthened until they meet. */
+function fewerCorners(polygon: readonly Point[]): Point[] {
+  const corners = [...polygon];
+  for (;;) {
+    const meetings = corners.map((_, index) => meeting(corners, index));
+    const least = meetings.reduce(
+      (most, { excess }, index) => (excess < (meetings[most]?.excess ?? NaN) ? index : most),
+      0,
+    );
+    const found = meetings[least];
+    if (!found?.at || found.excess > EXCESS) return corners;
+    corners.splice(least, 1, found.at);
+    corners.splice((least + 1) % corners.length, 1);
+  }
+}
+
+/** Where the sides before and after the side from corner `index` meet, and how far outside that side, mm. */
+function meeting(corners: readonly Point[], index: number): { readonly excess: number; readonly at: Point | null } {
+  const at = (step: number): Point => corners[(index + step + corners.length) % corners.length] as Point;
+  const [before, from, to, after] = [at(-1), at(0), at(1), at(2)];
+  const [u, v] = [
+    { x: from.x - before.x, y: from.y - before.y },
+    { x: to.x - after.x, y: to.y - after.y },
+  ];
+  const turn = u.x * v.y - u.y * v.x;
+  const share = ((to.x - from.x) * v.y - (to.y - from.y) * v.x) / turn;
+  // Turning left by half a turn or more, the two never meet outside.
+  if (!(turn < 0) || !(share >= 0) || corners.length < 4) return { excess: Infinity, at: null };
+  const place = { x: from.x + share * u.x, y: from.y + share * u.y };
+  return { excess: Math.abs(cross(from, to, place)) / Math.hypot(to.x - from.x, to.y - from.y), at: place };
+}
+
+const cross = (a: Point, b: Point, c: Point): number => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+
+/** Rounding of the offsets may turn a straight side by this much the wrong way, mm². */
+const FLAT = 1e-3;
+
+function isConvex(polygon: readonly Point[]): boolean {
+  return polygon.every(
+    (point, index) =>
+      cross(point, polygon[(index + 1) % polygon.length] ?? point, polygon[(index + 2) % polygon.length] ?? point) >
+      -FLAT,
+  );
+}
+
+/** Triangles put together while they stay convex; null where the outline cannot be cut into triangles. */
+function convexPieces(polygon: PathD): Point[][] | null {
+  const { result, solution } = Clipper.triangulateD([polygon], DECIMALS);
+  if (result !== TriangulateResult.success) return null;
+  const pieces: Point[][] = solution.map((triangle) =>
+    Clipper.areaD(triangle) < 0 ? [...triangle].reverse() : [...triangle],
+  );
+  for (let index = 0; index < pieces.length; index++) {
+    for (let other = index + 1; other < pieces.length; other++) {
+      const merged = merge(pieces[index] ?? [], pieces[other] ?? []);
+      if (!merged) continue;
+      pieces[index] = merged;
+      pieces.splice(other, 1);
+      other = index;
+    }
+  }
+  return pieces;
+}
+
+const same = (a: Point | undefined, b: Point | undefined): boolean =>
+  a !== undefined && b !== undefined && Math.abs(a.x - b.x) < 1e-4 && Math.abs(a.y - b.y) < 1e-4;
+
+/** Two convex polygons that share a side as one, where that is convex too. */
+function merge(a: readonly Point[], b: readonly Point[]): Point[] | null {
+  for (const [i, from] of a.entries()) {
+    const j = b.findIndex(
+      (point, index) => same(point, a[(i + 1) % a.length]) && same(b[(index + 1) % b.length], from),
+    );
+    if (j < 0) continue;
+    const merged = [...a.slice(i + 1), ...a.slice(0, i + 1), ...[...b.slice(j + 1), ...b.slice(0, j + 1)].slice(1, -1)];
+    return isConvex(merged) ? merged : null;
+  }
+  return null;
+}
+
+/** The convex hull, counter-clockwise: Andrew's monotone chain. */
+function hull(points: readonly Point[]): Point[] {
+  const sorted = [...points].sort((a, b) => a.x - b.x || a.y - b.y);
+  const half = (along: readonly Point[]): Point[] => {
+    const chain: Point[] = [];
+    for (const point of along) {
+      for (;;) {
+        const [before, last] = chain.slice(-2);
+        if (!before || !last || cross(before, last, point) > 0) break;
+        chain.pop();
+      }
+      chain.push(point);
+    }
+    return chain.slice(0, -1);
+  };
+  return [...half(sorted), ...half(sorted.reverse())];
+}

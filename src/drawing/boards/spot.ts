@@ -1,0 +1,146 @@
+import { chainAt, sideAt, type Chain, type Convex, type Point } from './convex';
+
+/** Shifts that keep a part on the board, mm. */
+export interface Range {
+  readonly minX: number;
+  readonly maxX: number;
+  readonly minY: number;
+  readonly maxY: number;
+}
+
+/** A no-fit polygon where it lies on the board: no part may be shifted to a place inside it. */
+export interface Obstacle extends Range {
+  readonly shape: Convex;
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+  readonly cost: number;
+}
+
+/** What a place costs: never less further along the board. */
+export type Cost = (x: number, y: number) => number;
+
+/** Nearer than this to a no-fit polygon's edge counts as on it, mm. */
+const TOUCH = 1e-6;
+
+/**
+ * The cheapest place in the range that lies inside no obstacle; null where there is none cheaper than `limit`. As cost grows along
+ * the board, the cheapest place lies where the way back is barred: on the range's near end, or where two obstacles' edges cross,
+ * or where one crosses the range's side; these are all looked at.
+ */
+export function cheapestSpot(obstacles: readonly Obstacle[], range: Range, cost: Cost, limit: number): Spot | null {
+  const near = obstacles.filter(
+    ({ minX, maxX, minY, maxY }) => maxX > range.minX && minX < range.maxX && maxY > range.minY && minY < range.maxY,
+  );
+  near.sort((a, b) => a.minX - b.minX || a.minY - b.minY);
+  let best: Spot | null = null;
+  let least = limit;
+  let barred: Obstacle | undefined;
+  const look = (x: number, y: number): void => {
+    const price = cost(x, y);
+    if (!(price < least) || x < range.minX || x > range.maxX || y < range.minY || y > range.maxY) return;
+    if (barred && covers(barred, x, y)) return;
+    for (const obstacle of near) {
+      // The list is in order of near ends: nothing that follows reaches back to here.
+      if (obstacle.minX > x) break;
+      if (!covers(obstacle, x, y)) continue;
+      barred = obstacle;
+      return;
+    }
+    best = { x, y, cost: price };
+    least = price;
+  };
+
+  look(range.minX, range.minY);
+  look(range.minX, range.maxY);
+  for (const obstacle of near) alongRange(obstacle, range, look);
+  for (const [index, a] of near.entries()) {
+    if (cost(Math.max(range.minX, a.minX), range.minY) >= least) break;
+    for (let other = index + 1; other < near.length; other++) {
+      const b = near[other];
+      if (!b || b.minX > a.maxX || cost(Math.max(range.minX, b.minX), range.minY) >= least) break;
+      if (b.minY <= a.maxY && a.minY <= b.maxY) crossings(a, b, look);
+    }
+  }
+  return best;
+}
+
+function covers(obstacle: Obstacle, px: number, py: number): boolean {
+  if (
+    px <= obstacle.minX + TOUCH ||
+    px >= obstacle.maxX - TOUCH ||
+    py <= obstacle.minY + TOUCH ||
+    py >= obstacle.maxY - TOUCH
+  )
+    return false;
+  const { shape } = obstacle;
+  const dx = px - obstacle.x;
+  const dy = py - obstacle.y;
+  return dx > levelAt(shape.left, dy) + TOUCH && dx < levelAt(shape.right, dy) - TOUCH;
+}
+
+function levelAt(chain: Chain, level: number): number {
+  return chainAt(chain, level, sideAt(chain, level));
+}
+
+type Look = (x: number, y: number) => void;
+
+/** Where an obstacle's edge meets the range's near end and its two sides. */
+function alongRange({ shape, x, y }: Obstacle, range: Range, look: Look): void {
+  for (const level of [range.minY, range.maxY]) {
+    if (level - y >= shape.minY && level - y <= shape.maxY) look(x + levelAt(shape.right, level - y), level);
+  }
+  if (x + shape.minX > range.minX || x + shape.maxX < range.minX) return;
+  const nearEnd = range.minX - x;
+  look(range.minX, y + shape.minY);
+  look(range.minX, y + shape.maxY);
+  for (const chain of [shape.left, shape.right]) {
+    for (let side = 1; side < chain.x.length; side++) {
+      const before = (chain.x[side - 1] as number) - nearEnd;
+      const after = (chain.x[side] as number) - nearEnd;
+      if (before < 0 === after < 0) continue;
+      const low = chain.y[side - 1] as number;
+      look(range.minX, y + low + (((chain.y[side] as number) - low) * before) / (before - after));
+    }
+  }
+}
+
+/** Where two obstacles' edges cross, as far as a part could be barred there: at least one of the two edges is a far one. */
+function crossings(a: Obstacle, b: Obstacle, look: Look): void {
+  const low = Math.max(a.minY, b.minY);
+  const high = Math.min(a.maxY, b.maxY);
+  look(a.x + levelAt(a.shape.right, low - a.y), low);
+  look(b.x + levelAt(b.shape.right, low - b.y), low);
+  look(a.x + levelAt(a.shape.right, high - a.y), high);
+  look(b.x + levelAt(b.shape.right, high - b.y), high);
+  cross(a.shape.right, a, b.shape.right, b, low, high, look);
+  cross(a.shape.right, a, b.shape.left, b, low, high, look);
+  cross(b.shape.right, b, a.shape.left, a, low, high, look);
+}
+
+/** Where one chain crosses another between two levels: both are straight between the levels of their corners. */
+function cross(a: Chain, atA: Point, b: Chain, atB: Point, low: number, high: number, look: Look): void {
+  let i = sideAt(a, low - atA.y);
+  let j = sideAt(b, low - atB.y);
+  let level = low;
+  let gap = atA.x + chainAt(a, low - atA.y, i) - atB.x - chainAt(b, low - atB.y, j);
+  for (;;) {
+    const endA = atA.y + (a.y[i] as number);
+    const endB = atB.y + (b.y[j] as number);
+    const next = Math.min(high, endA, endB);
+    const nextGap = atA.x + chainAt(a, next - atA.y, i) - atB.x - chainAt(b, next - atB.y, j);
+    if (gap < 0 !== nextGap < 0) {
+      const at = level + ((next - level) * gap) / (gap - nextGap);
+      look(atA.x + chainAt(a, at - atA.y, i), at);
+    }
+    if (next >= high) return;
+    if (endA <= next) i += 1;
+    if (endB <= next) j += 1;
+    level = next;
+    gap = nextGap;
+  }
+}

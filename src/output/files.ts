@@ -1,0 +1,86 @@
+import { drawAids, drawTrial, type Aid } from '../drawing/aids';
+import type { OutputFile } from '../base/drawing';
+import { InternalError } from '../base/errors';
+import { hasErrors } from '../base/findings';
+import { formatLength, type LengthUnit } from '../base/units';
+import { writeTemplates } from './pdf/pdf';
+import { drawPieces, layOutPieces } from './pieces';
+import type { Planned } from './pipeline';
+import { planText } from './plan/plan-text';
+import type { Watch } from '../drawing/boards';
+import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
+import { findBoard } from '../tables/look-up';
+import type { Tables } from '../tables/tables';
+import { operationRows } from '../drawing/tooling/operations';
+import { coloursFor } from './colour';
+import { writeDxf } from './dxf';
+import { writeOperations } from './operations';
+import { writeSvg } from './svg';
+
+/**
+ * parts → sheets → files: everything `make` stores for a planned job that has no error finding. Throws where it has one.
+ * `font`: the bytes of the printed drawings' typeface, DejaVu Sans Condensed; `options` are the shop sheet's; `watch` follows
+ * the laying out of boards.
+ */
+export async function makeFiles(
+  planned: Planned,
+  tables: Tables,
+  font: Uint8Array,
+  options: ShopSheetOptions = {},
+  watch: Watch = {},
+): Promise<OutputFile[]> {
+  const { bend, layout, joints, job, plan } = planned;
+  if (!bend || !layout || !joints || hasErrors(plan.findings))
+    throw new InternalError('files asked for a job that cannot be built');
+  const colours = coloursFor(job.cut.colours);
+  const parts = drawPieces(planned, tables);
+  const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
+  const boards = layOutPieces(parts, planned, tables, watch);
+  const drawings = [
+    ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
+    ...boards.map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),
+    ...aids.map(({ id, kind, title, drawing }) => ({
+      path: `${kind === 'blank' ? 'blank' : 'aids'}/${id}`,
+      title: `${job.title}: ${title}`,
+      drawing,
+    })),
+  ];
+  const templates = [
+    // Traced or glued on, a template is cut to its line: a router's and a laser's drawings are not for that.
+    ...(job.cut.with === 'jigsaw' ? parts : []).map(({ id, name, thickness, stock, drawing }) => ({
+      id,
+      title: name,
+      notes: [boardNote(stock, thickness, tables, job.units)],
+      drawing,
+    })),
+    ...aids.map(({ id, title, material, notes, drawing }) => ({
+      id,
+      title,
+      notes: [materialNotes[material], ...notes],
+      drawing,
+    })),
+  ];
+  return [
+    ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
+      { path: `${path}.dxf`, content: writeDxf(drawing, colours.dxf), mime: 'image/vnd.dxf' },
+      { path: `${path}.svg`, content: writeSvg(drawing, { title, colours: colours.svg }), mime: 'image/svg+xml' },
+    ]),
+    { path: 'shop-sheet.html', content: writeShopSheet(planned, parts, boards, tables, options), mime: 'text/html' },
+    { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
+    ...writeOperations(operationRows(parts, job.cut, layout, joints, tables.tools)),
+    { path: 'plan.json', content: planText(plan), mime: 'application/json' },
+  ];
+}
+
+/** What an aid is cut from, as its note says. */
+const materialNotes: Readonly<Record<Aid['material'], string>> = {
+  card: 'Glue to card, or to board up to 3 mm, and cut out',
+  paper: 'Cut out of the paper',
+  sheet: 'Cut 1 from the job’s sheet',
+  board: 'Cut from the stations’ board',
+};
+
+/** What a part is cut from, as its note says. */
+function boardNote(stock: string, thickness: number, tables: Tables, units: LengthUnit): string {
+  return `Cut 1 from ${findBoard(tables, stock)?.name ?? stock}, ${formatLength(thickness, units)} thick`;
+}

@@ -1,0 +1,124 @@
+import { MM_PER_INCH } from '../../base/units';
+import { shorten, type Lettering } from './lettering';
+import { FOOT_BAND, type Page } from './paper';
+import type { Pen } from './pen';
+import { tileName, type Grid, type Seam, type Tile } from './tile-plan';
+
+/** What stands on every page besides the drawing: check bars, names, page map, seams with their register marks. Lengths mm. */
+
+export interface PageNames {
+  readonly title: string;
+  /** The drawing, or drawings, on this page. */
+  readonly names: string;
+  readonly number: number;
+  readonly pages: number;
+}
+
+/** What the bars must measure: 100 mm and 4 in. */
+const BARS = [
+  { length: 100, name: '100 mm' },
+  { length: 4 * MM_PER_INCH, name: '4 in' },
+] as const;
+const BAR_WIDTH = 1.2;
+const BAR_PITCH = { level: 6.2, upright: 5.4 };
+const WORDS = 'print at 100 %, measure this bar';
+const MAP = { width: 24, height: 23 };
+const GAP = 4;
+const HAIRLINE = 0.13;
+const SMALL = 1.9;
+/** Length of each arm of a register mark, and radius of its ring. */
+const ARM = 4;
+const RING = 1.5;
+
+/** Where a register mark's name stands from its middle: on the side of the seam that is still seen when the pages are joined. */
+const PAIR_AT = {
+  right: [-RING - 0.7, 0.7, 'end'],
+  left: [RING + 0.7, 0.7, 'start'],
+  top: [RING + 0.5, -SMALL - 0.7, 'start'],
+  bottom: [RING + 0.5, 0.7, 'start'],
+} as const;
+
+/** Check bars, names and a line between them and the drawing. */
+export function drawFoot(pen: Pen, page: Page, { title, names, number, pages }: PageNames, letters: Lettering): void {
+  const { margin, frame } = page;
+  const [left, bottom, right] = [margin, margin, page.width - margin];
+  for (const [index, { length, name }] of BARS.entries()) {
+    const y = bottom + (1 - index) * BAR_PITCH.level;
+    pen.fill({ x: left, y, width: length, height: BAR_WIDTH });
+    pen.text(`${name}: ${WORDS}`, left, y + BAR_WIDTH + 0.9, SMALL);
+    const x = left + 0.5 + index * BAR_PITCH.upright;
+    pen.fill({ x, y: frame.y, width: BAR_WIDTH, height: length });
+    pen.text(`${name}: ${WORDS}`, x + BAR_WIDTH + 0.8 + SMALL, frame.y + 1, SMALL, { angle: Math.PI / 2 });
+  }
+  const room = right - MAP.width - GAP - left;
+  pen.text(shorten(letters, names, 3, room), left, bottom + 20.5, 3);
+  pen.text(shorten(letters, title, 2.3, room), left, bottom + 15, 2.3);
+  const beside = left + 4 * MM_PER_INCH + GAP;
+  const lines = [`Page ${number} of ${pages}`, 'Ticks stand on the waste side.', 'How to join the pages: page 1.'];
+  for (const [index, line] of lines.entries())
+    pen.text(shorten(letters, line, SMALL, left + room - beside), beside, bottom + 8.4 - index * 3.8, SMALL);
+  pen.style(HAIRLINE);
+  pen.line([left, bottom + FOOT_BAND - 1.5], [right, bottom + FOOT_BAND - 1.5]);
+}
+
+/** The pages of a drawing in miniature, this one filled; nothing but the one page where the drawing is whole on it. */
+export function drawMap(
+  pen: Pen,
+  page: Page,
+  grid: Pick<Grid, 'columns' | 'rows' | 'overlap' | 'page'>,
+  tile: Pick<Tile, 'row' | 'column'>,
+): void {
+  const { frame } = grid.page;
+  const [stepX, stepY] = [frame.width - grid.overlap, frame.height - grid.overlap];
+  const scale = Math.min(MAP.width / (grid.columns * stepX), MAP.height / (grid.rows * stepY));
+  const [width, height] = [stepX * scale, stepY * scale];
+  const [left, top] = [page.width - page.margin - grid.columns * width, page.margin + MAP.height];
+  pen.style(HAIRLINE);
+  for (let row = 0; row < grid.rows; row++) {
+    for (let column = 0; column < grid.columns; column++) {
+      const cell = { x: left + column * width, y: top - (row + 1) * height, width, height };
+      const here = row === tile.row && column === tile.column;
+      if (here) pen.fill(cell, 0.7);
+      pen.box(cell);
+      const letter = Math.min(2.2, width / 3, height / 2);
+      if (letter >= 1)
+        pen.text(
+          grid.columns * grid.rows === 1 ? 'whole' : tileName(row, column),
+          cell.x + width / 2,
+          cell.y + (height - letter) / 2,
+          letter,
+          { anchor: 'middle' },
+        );
+    }
+  }
+}
+
+/** The seams of a tile: where to trim, what to glue, and the register marks. */
+export function drawSeams(pen: Pen, tile: Tile, overlap: number): void {
+  for (const seam of tile.seams) {
+    pen.style(seam.over ? 0.2 : HAIRLINE, seam.over ? [] : [3, 2]);
+    pen.line(seam.from, seam.to);
+    pen.style(HAIRLINE);
+    for (const [x, y] of seam.marks) {
+      pen.line([x - ARM, y], [x + ARM, y]);
+      pen.line([x, y - ARM], [x, y + ARM]);
+      pen.circle(x, y, RING);
+      const [aside, up, anchor] = PAIR_AT[seam.side];
+      pen.text(seam.pair, x + aside, y + up, SMALL, { anchor });
+    }
+    drawSeamWords(pen, seam, overlap);
+  }
+}
+
+/** Words along a seam, in the half of the overlap that is cut off or covered. */
+function drawSeamWords(pen: Pen, { side, neighbour, over, from, to }: Seam, overlap: number): void {
+  const words = over ? `trim here, glue ${neighbour} under this edge` : `${neighbour} is glued over this strip`;
+  const strip = (overlap / 2 + SMALL) / 2;
+  const along = [from[0] + (to[0] - from[0]) * 0.2, from[1] + (to[1] - from[1]) * 0.2] as const;
+  const baseline = { right: [strip, 0], left: [SMALL - strip, 0], top: [0, strip - SMALL], bottom: [0, -strip] }[
+    side
+  ] as [number, number];
+  pen.text(words, along[0] + baseline[0], along[1] + baseline[1], SMALL, {
+    angle: side === 'left' || side === 'right' ? Math.PI / 2 : 0,
+  });
+}

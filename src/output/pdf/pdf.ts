@@ -1,0 +1,158 @@
+import { Duplex, PDFDocument, PDFName, PrintScaling, type PDFFont } from '@cantoo/pdf-lib';
+import * as fontkit from 'fontkit';
+import type { Drawing } from '../../base/drawing';
+import { InternalError } from '../../base/errors';
+import type { LengthUnit } from '../../base/units';
+import type { PaperChoice } from '../../job/job';
+import { captionUnder } from './caption';
+import { dressForPaper, printDressed, type Dressed } from './dress';
+import { drawFront, layOutFront, type FrontPage, type Listed } from './front';
+import { drawFoot, drawMap, drawSeams } from './furniture';
+import { makeLettering, type Lettering } from './lettering';
+import { planPages, type PlannedPage } from './page-plan';
+import type { Page } from './paper';
+import { makePen, POINTS, type Pen } from './pen';
+import { pageCount, tileName } from './tile-plan';
+
+/** A drawing to print at 1:1. */
+export interface Template {
+  readonly id: string;
+  readonly title: string;
+  /** Short remarks printed with it: board, how many, which face. */
+  readonly notes?: readonly string[];
+  readonly drawing: Drawing;
+}
+
+/** A drawing with all that is printed with it. */
+interface Prepared {
+  readonly template: Template;
+  readonly dressed: Dressed;
+  readonly caption: ReturnType<typeof captionUnder>;
+}
+
+const FONT = 'F1';
+
+/**
+ * Every drawing at exactly 1:1 on paper, as one PDF: small ones share pages, large ones are spread over several. The same drawings give
+ * the same bytes, in node and in a browser. `font`: the bytes of a TrueType face, DejaVu Sans Condensed; only the characters used are stored.
+ * The file asks viewers not to scale it and printers to print one side. Source of the format: ISO 32000-1.
+ */
+export async function writeTemplates(
+  templates: readonly Template[],
+  paper: PaperChoice,
+  job: { readonly title: string; readonly units: LengthUnit },
+  font: Uint8Array,
+): Promise<Uint8Array> {
+  const pdf = await PDFDocument.create({ updateMetadata: false });
+  pdf.registerFontkit(fontkit);
+  const face = await pdf.embedFont(font, { subset: true, features: { liga: false, kern: false } });
+  const letters = makeLettering(face);
+  const prepared = templates.map((template): Prepared => {
+    const dressed = dressForPaper(template.drawing, job.units, letters);
+    return { template, dressed, caption: captionUnder(dressed.bounds, template.title, template.notes ?? [], letters) };
+  });
+  const planned = planPages(
+    prepared.map(({ dressed, caption }) => ({ bounds: dressed.bounds, block: caption.block })),
+    paper,
+  );
+  const front = layOutFrontPages(prepared, planned, paper, job.title, letters);
+  const pages = front.length + planned.length;
+
+  const addPage = (page: Page, names: string, number: number, draw: (pen: Pen) => void): void => {
+    const pen = makePen(letters, FONT);
+    draw(pen);
+    drawFoot(pen, page, { title: job.title, names, number, pages }, letters);
+    storePage(pdf, face, page, pen);
+  };
+  for (const [index, cover] of front.entries())
+    addPage(cover.page, 'Read this first', index + 1, (pen) => drawFront(pen, cover, job.units, letters));
+  for (const [index, plan] of planned.entries()) {
+    addPage(plan.page, namesOn(plan, prepared), front.length + index + 1, (pen) =>
+      drawPlanned(pen, plan, prepared, letters),
+    );
+  }
+
+  pdf.setTitle(letters.printable(job.title));
+  pdf.setProducer('bendbuck');
+  pdf.setLanguage('en');
+  const preferences = pdf.catalog.getOrCreateViewerPreferences();
+  preferences.setPrintScaling(PrintScaling.None);
+  preferences.setDuplex(Duplex.Simplex);
+  preferences.setPickTrayByPDFSize(true);
+  return pdf.save();
+}
+
+function drawPlanned(pen: Pen, plan: PlannedPage, prepared: readonly Prepared[], letters: Lettering): void {
+  if (plan.kind === 'tile') {
+    printDressed(pen, at(prepared, plan.item).dressed, plan.tile.place, plan.page.frame, letters);
+    drawSeams(pen, plan.tile, plan.grid.overlap);
+    drawMap(pen, plan.page, plan.grid, plan.tile);
+    return;
+  }
+  for (const { item, place } of plan.placed) {
+    const { dressed, caption } = at(prepared, item);
+    const layers = [...dressed.layers, { width: 0, dash: [], drawing: { shapes: caption.lines } }];
+    printDressed(pen, { ...dressed, layers }, place, plan.page.frame, letters);
+  }
+  drawMap(pen, plan.page, { columns: 1, rows: 1, overlap: 0, page: plan.page }, { row: 0, column: 0 });
+}
+
+function namesOn(plan: PlannedPage, prepared: readonly Prepared[]): string {
+  if (plan.kind === 'shared') return plan.placed.map(({ item }) => at(prepared, item).template.title).join(' · ');
+  const { title } = at(prepared, plan.item).template;
+  return pageCount(plan.grid) === 1 ? title : `${plan.tile.name} of ${title}`;
+}
+
+/** The front pages say where each drawing is, which depends on how many front pages there are: laid out again until that settles. */
+function layOutFrontPages(
+  prepared: readonly Prepared[],
+  planned: readonly PlannedPage[],
+  paper: PaperChoice,
+  title: string,
+  letters: Lettering,
+): FrontPage[] {
+  const layOut = (before: number): FrontPage[] =>
+    layOutFront(
+      title,
+      prepared.map(({ template }, item) => listed(template, item, planned, before)),
+      paper,
+      letters,
+    );
+  // More front pages make larger page numbers, never fewer lines: the count only grows, and soon stands.
+  let front = layOut(1);
+  for (let next = layOut(front.length); next.length !== front.length; next = layOut(front.length)) front = next;
+  return layOut(front.length);
+}
+
+function listed(
+  { title, notes = [] }: Template,
+  item: number,
+  planned: readonly PlannedPage[],
+  before: number,
+): Listed {
+  const numbers = planned.flatMap((plan, index) =>
+    (plan.kind === 'tile' ? plan.item === item : plan.placed.some((placed) => placed.item === item))
+      ? [index + before + 1]
+      : [],
+  );
+  const [first, last] = [numbers[0] ?? 0, numbers.at(-1) ?? 0];
+  const plan = planned[first - before - 1];
+  if (plan?.kind !== 'tile' || pageCount(plan.grid) === 1) return { title, notes, where: `page ${first}` };
+  return {
+    title,
+    notes,
+    where: `pages ${first} to ${last}, ${tileName(0, 0)} to ${tileName(plan.grid.rows - 1, plan.grid.columns - 1)}`,
+  };
+}
+
+function at(prepared: readonly Prepared[], index: number): Prepared {
+  const found = prepared[index];
+  if (!found) throw new InternalError(`there is no drawing ${index}`);
+  return found;
+}
+
+function storePage(pdf: PDFDocument, face: PDFFont, { width, height }: Page, pen: Pen): void {
+  const page = pdf.addPage([width * POINTS, height * POINTS]);
+  page.node.setFontDictionary(PDFName.of(FONT), face.ref);
+  page.node.addContentStream(pdf.context.register(pdf.context.flateStream(pen.content())));
+}

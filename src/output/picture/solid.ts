@@ -1,0 +1,88 @@
+import { centreOf, dot, normalOf, subtract, type Point3 } from './vector';
+
+/** Flat facets that stand for a half round, or for the whole bend of the sheet: no printed picture shows the chords. */
+export const CURVE_FACETS = 24;
+
+/** What a body is, for those who colour it. */
+export type BodyKind = 'spine' | 'station' | 'backing' | 'sheet';
+
+/** A side of a face: a sharp edge, always drawn, or the outward normal of the smooth neighbour, drawn only where the surface turns out of sight. */
+export type Edge = 'sharp' | Point3;
+
+/** A line drawn on a face. */
+export interface FaceMark {
+  readonly kind: 'clamp-hole' | 'screw-head' | 'tab' | 'tangent' | 'trim';
+  readonly name: string;
+  readonly closed: boolean;
+  readonly points: readonly Point3[];
+}
+
+/** A flat polygon; `edges[i]` runs from `outline[i]` to the next corner. */
+export interface Face {
+  readonly outline: readonly Point3[];
+  /** Outward, length 1. */
+  readonly normal: Point3;
+  readonly edges: readonly Edge[];
+  readonly marks: readonly FaceMark[];
+}
+
+/** A convex solid, or one flat piece of the sheet, which is seen from both sides. */
+export interface Body {
+  readonly kind: BodyKind;
+  readonly name: string;
+  /** Whether it is a piece of sheet: its one face shows both sides, `normal` pointing away from the form. */
+  readonly open: boolean;
+  readonly faces: readonly Face[];
+}
+
+/**
+ * The convex solid between two equal outlines. Corners listed in `smooth` belong to a curve: the edges that join the outlines
+ * there are not drawn. `marks` go on the faces of the low and the high outline.
+ */
+export function prism(
+  kind: BodyKind,
+  name: string,
+  low: readonly Point3[],
+  high: readonly Point3[],
+  {
+    smooth = new Set(),
+    marks = [[], []],
+  }: { smooth?: ReadonlySet<number>; marks?: readonly [readonly FaceMark[], readonly FaceMark[]] } = {},
+): Body {
+  const middle = centreOf([...low, ...high]);
+  const at = (points: readonly Point3[], index: number): Point3 =>
+    points[(index + points.length) % points.length] as Point3;
+  const sides = low.map((corner, index) => [corner, at(low, index + 1), at(high, index + 1), at(high, index)]);
+  const outward = sides.map((side) => outwardNormal(side, middle));
+  const smoothTo = (corner: number, neighbour: number): Edge =>
+    smooth.has((corner + low.length) % low.length) ? at(outward, neighbour) : 'sharp';
+  const cap = (outline: readonly Point3[], drawn: readonly FaceMark[]): Face => ({
+    outline,
+    normal: outwardNormal(outline, middle),
+    edges: outline.map(() => 'sharp'),
+    marks: drawn,
+  });
+  return {
+    kind,
+    name,
+    open: false,
+    faces: [
+      cap(low, marks[0]),
+      cap(high, marks[1]),
+      ...sides.map((outline, index): Face => ({
+        outline,
+        normal: at(outward, index),
+        edges: ['sharp', smoothTo(index + 1, index + 1), 'sharp', smoothTo(index, index - 1)],
+        marks: [],
+      })),
+    ],
+  };
+}
+
+/** Square to the polygon, pointing away from `middle`. */
+export function outwardNormal(outline: readonly Point3[], middle: Point3): Point3 {
+  const normal = normalOf(outline);
+  const [corner] = outline;
+  if (!corner || dot(normal, subtract(corner, middle)) >= 0) return normal;
+  return [-normal[0], -normal[1], -normal[2]];
+}

@@ -1,0 +1,184 @@
+import { radiusAtCentre } from '../../base/cone';
+import { toDegrees } from '../../base/angle';
+import type { Finding } from '../../base/findings';
+import type { BendPlan } from '../../design/bend/bend-plan';
+import type { BendAtFactor } from '../../design/bend/trial-fit';
+import type { Backing, DrivenScrew, FixtureLayout, Station } from '../../design/fixture/fixture';
+import { developBlank } from '../../design/form/blank';
+import { sizeBlank } from '../../design/form/blank-size';
+import type { Job } from '../../job/job';
+import type { Joints } from '../../design/joints/joints';
+import { flattenLoop } from '../../base/flatten';
+import type { Ends } from '../../base/ends';
+import type {
+  Plan,
+  PlanAtFactor,
+  PlanBend,
+  PlanBlank,
+  PlanBlock,
+  PlanCut,
+  PlanEffort,
+  PlanScrew,
+  PlanScrewHole,
+  PlanSpine,
+  PlanStation,
+  PlanTrials,
+} from './plan';
+
+/** Chord error of the blank's arcs in the plan, mm: a tenth of what a scriber shows. */
+const BLANK_CHORD_ERROR = 0.01;
+
+/** The plan as printed: degrees for radians, and what errors left without meaning as null. */
+export function toPlan(
+  job: Job,
+  bend: BendPlan | null,
+  layout: FixtureLayout | null,
+  joints: Joints | null,
+  findings: readonly Finding[],
+  block: PlanBlock | null = null,
+): Plan {
+  return {
+    title: job.title,
+    sheet: bend && {
+      material: job.sheet.material,
+      thickness: bend.section.thickness,
+      yield: bend.metal.yield,
+      modulus: bend.metal.modulus,
+      poisson: bend.metal.poisson,
+      hardening: bend.metal.hardening,
+      factor: bend.factor,
+    },
+    trials: bend?.trials ? planTrials(bend.trials) : null,
+    bend: bend && planBendSection(bend),
+    runs: bend ? bend.runs.map(({ name, from, to, moment }) => ({ name, from, to, moment })) : [],
+    effort: bend && layout && planEffort(bend, layout, job),
+    stations: layout ? layout.stations.map((station) => planStation(station, bend)) : [],
+    spine: bend && layout && planSpine(bend, layout),
+    backings: layout
+      ? layout.backings.map(({ screws, ...backing }) => ({ ...backing, screws: screws.map(planScrew) }))
+      : [],
+    blank: bend && planBlank(bend),
+    block,
+    cut: layout && joints && planCut(job, layout, joints),
+    findings,
+  };
+}
+
+/** Trial strips as printed, angles in degrees. */
+export function planTrials({ strips, factor, spread, effect }: NonNullable<BendPlan['trials']>): PlanTrials {
+  const atFactor = (at: BendAtFactor | null): PlanAtFactor | null => at && { ...at, wrap: toDegrees(at.wrap) };
+  return {
+    strips: strips.map(({ bent, left, ...strip }) => ({ ...strip, bent: toDegrees(bent), left: toDegrees(left) })),
+    factor,
+    spread,
+    effect: { tables: atFactor(effect.tables), low: atFactor(effect.low), high: atFactor(effect.high) },
+  };
+}
+
+function planBendSection(bend: BendPlan): PlanBend {
+  const ends = ({ from, to }: Ends): Ends => ({ from: toDegrees(from), to: toDegrees(to) });
+  return {
+    angle: toDegrees(bend.angle),
+    length: bend.length,
+    finished: { from: bend.finished.radiusFrom, to: bend.finished.radiusTo },
+    form: { from: bend.form.radiusFrom, to: bend.form.radiusTo },
+    wrap: { ...ends(bend.wrap), chosen: toDegrees(bend.wrap.chosen) },
+    twist: ends(bend.twist),
+    neutral: bend.neutral,
+    allowance: bend.allowance,
+    setback: bend.setback,
+    fan: toDegrees(bend.fan),
+    strain: bend.strain,
+    coneHalfAngle: { finished: toDegrees(bend.finished.halfAngle), form: toDegrees(bend.form.halfAngle) },
+  };
+}
+
+function planEffort({ pull }: BendPlan, { clampForce, clamps, foot }: FixtureLayout, job: Job): PlanEffort {
+  return { ...pull, clampForce, clamps, foot, safety: job.effort.safety };
+}
+
+function planStation(
+  { name, at, thickness, contact, radius, farRadius, screws, ends }: Station,
+  bend: BendPlan | null,
+): PlanStation {
+  return {
+    name,
+    at,
+    thickness,
+    contact,
+    radius,
+    farRadius,
+    bevel: toDegrees(Math.abs(bend?.form.halfAngle ?? 0)),
+    screws: screws.map(planScrew),
+    ends,
+  };
+}
+
+function planScrew({ offset, length, lengthName, pilotDepth, kind }: DrivenScrew): PlanScrew {
+  return { offset, size: kind.id, length, lengthName, pilot: kind.pilot, pilotDrill: kind.pilotDrill, pilotDepth };
+}
+
+function planSpine(bend: BendPlan, layout: FixtureLayout): PlanSpine {
+  const { length, thickness, ears } = layout.spine;
+  return {
+    length,
+    thickness,
+    widthFrom: 2 * radiusAtCentre(bend.form, 0),
+    widthTo: 2 * radiusAtCentre(bend.form, length),
+    ears,
+    clampHoles: layout.clampHoles,
+    screwHoles: [
+      ...layout.stations.flatMap((board) => screwHoles(board, 'back')),
+      ...layout.backings.flatMap((board) => screwHoles(board, 'front')),
+    ],
+  };
+}
+
+function screwHoles(board: Station | Backing, side: 'back' | 'front'): PlanScrewHole[] {
+  return board.screws.map(({ offset, kind }) => ({
+    at: board.at,
+    offset,
+    diameter: kind.clearance,
+    countersink: kind.headDiameter,
+    side,
+    holds: board.name,
+  }));
+}
+
+function planCut({ cut }: Job, { layers }: FixtureLayout, joints: Joints): PlanCut {
+  const { gap, border } = cut;
+  if (cut.with === 'router' && joints.with === 'router')
+    return {
+      with: 'router',
+      gap,
+      border,
+      bit: cut.bit,
+      fit: cut.fit,
+      bridges: cut.bridges,
+      grooveDepth: joints.depth,
+      grooves: joints.grooves,
+    };
+  if (cut.with === 'laser' && joints.with === 'laser')
+    return {
+      with: 'laser',
+      gap,
+      border,
+      kerf: cut.kerf,
+      fit: cut.fit,
+      layers,
+      tabLength: joints.tabLength,
+      relief: joints.relief,
+      boards: joints.boards,
+    };
+  return { with: 'jigsaw', gap, border };
+}
+
+function planBlank(bend: BendPlan): PlanBlank {
+  const blank = developBlank(bend);
+  return {
+    outline: flattenLoop(blank.outline, BLANK_CHORD_ERROR),
+    tangents: blank.tangents,
+    trims: blank.trims,
+    ...sizeBlank(bend, blank),
+  };
+}

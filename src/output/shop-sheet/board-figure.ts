@@ -1,0 +1,68 @@
+import { findBoard } from '../../tables/look-up';
+import type { Sheet } from '../../drawing/boards/sheet';
+import { html, type HtmlElement } from '../html';
+import { alike, pieceNames, pieceRow } from './cut-list';
+import { drawBoard } from './board-drawing';
+import { isHatched } from './jigsaw-marks';
+import { paragraph, table } from './pieces';
+import type { Shop } from './shop';
+
+/** A picture of every board and offcut with its parts in place, and the list of what is cut from it. */
+export function boardFigures(shop: Shop): HtmlElement[] {
+  return [
+    paragraph(shop.job.cut.with === 'jigsaw' ? BY_HAND : BY_MACHINE, ...(isHatched(shop) ? [HATCHING] : [])),
+    ...shop.boards.map((sheet) => boardFigure(shop, sheet)),
+  ];
+}
+
+const BY_HAND =
+  'Copy the layout, or make your own: leave the gap between parts that your saw needs. Every board is drawn full size in the folder “boards”, every part in “parts”.';
+const BY_MACHINE =
+  'Every board is drawn full size in the folder “boards”, for the machine’s program, inside before outside; every part by itself in “parts”.';
+const HATCHING =
+  ' Slanted hatching on the full-size boards marks waste between two parts that is narrower than a saw is safely steered in: keep the blade on the hatched side of both lines.';
+
+function boardFigure(shop: Shop, sheet: Sheet): HtmlElement {
+  const { say, parts } = shop;
+  const name = sheetName(shop, sheet);
+  const size = sheet.offcut === null ? say.atLeast : say.length;
+  const used = say.atLeast(sheet.used.length);
+  const lines = (length: string): string[] => length.split(' / ');
+  const { svg, frame, narrow } = drawBoard(sheet, parts, {
+    title: `${name}, laid out`,
+    length: ['length', ...lines(size(sheet.length))],
+    width: ['width', ...lines(size(sheet.width))],
+    used: ['used', ...lines(used)],
+    rest: 'rest of the board',
+  });
+  const broken = frame.broken.length || frame.broken.width;
+  const caption = html(
+    'figcaption',
+    {},
+    html('strong', {}, `${name.charAt(0).toUpperCase()}${name.slice(1)}`),
+    `, ${size(sheet.width)} × ${size(sheet.length)}. Used from the heavy end to the dashed line: ${used} of its length, ${Math.round(100 * sheet.used.share)}\u00a0% of that stretch is parts. `,
+    broken ? 'Only the used end is drawn: the board goes on past the zigzag line. ' : '',
+    `Drawn about 1:${frame.scale} on paper; full size in boards/${sheet.id}.`,
+  );
+  const ids = new Set(sheet.placements.map(({ part }) => part));
+  const placed = parts.filter(({ id }) => ids.has(id));
+  const rows = alike(placed.map((part) => ({ ...pieceRow(shop, part), names: [part.id] })));
+  return html(
+    'div',
+    { class: narrow ? 'board beside' : 'board' },
+    html('figure', {}, svg, caption),
+    table(
+      `Cut from ${name}`,
+      ['Piece', 'What', 'Quantity'],
+      rows.map(({ names, what, size: measures }) => [pieceNames(names), `${what}, ${measures}`, String(names.length)]),
+    ),
+  );
+}
+
+/** `board 1 of 2, MDF 18 mm`, or `your offcut 1, MDF 18 mm`. */
+function sheetName({ boards, tables }: Shop, sheet: Sheet): string {
+  const stock = findBoard(tables, sheet.stock)?.name ?? sheet.stock;
+  if (sheet.offcut !== null) return `your offcut ${sheet.offcut + 1}, ${stock}`;
+  const whole = boards.filter(({ offcut }) => offcut === null);
+  return `board ${whole.indexOf(sheet) + 1} of ${whole.length}, ${stock}`;
+}

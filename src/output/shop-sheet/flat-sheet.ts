@@ -1,0 +1,45 @@
+import { developBlank } from '../../design/form/blank';
+import type { Point } from '../../base/polygon';
+import { html, type HtmlElement } from '../html';
+import { paragraph, table } from './pieces';
+import type { Shop } from './shop';
+
+/** Corners of the flat sheet and the lines to mark on it, measured from the held leg's edge and its corner at A. */
+export function flatSheet({ bend, say }: Shop): HtmlElement[] {
+  const { outline, tangents, trims } = developBlank(bend);
+  const [held = 0] = [bend.legs.held];
+  const corners = outline.map(({ x, y }): Point => [x, y + held]);
+  const at = (index: number): Point => corners[index] ?? [0, 0];
+  const up = (point: Point | undefined): Point => [point?.[0] ?? 0, (point?.[1] ?? 0) + held];
+  const rows: (readonly [string, Point, Point])[] = [
+    ['edge of the held leg', at(0), at(1)],
+    ['tangent line of the held leg: the form’s edge stands here', up(tangents[0]?.[0]), up(tangents[0]?.[1])],
+    ['tangent line of the free leg: bent to here', up(tangents[1]?.[0]), up(tangents[1]?.[1])],
+    ...trims.map(([a, b]): readonly [string, Point, Point] => ['trim line, after bending', up(a), up(b)]),
+    ['edge of the free leg, leverage included', at(5), at(4)],
+  ];
+  const place = ([x, y]: Point): string => `${say.length(x)}, ${say.length(y)}`;
+  const widths = corners.map(([x]) => x);
+  const heights = corners.map(([, y]) => y);
+  const size = (values: number[]): string => say.atLeast(Math.max(...values) - Math.min(...values));
+  return [
+    paragraph(
+      `Cut from a piece of at least ${size(widths)} × ${size(heights)}. Lay the edge of the held leg along the bottom, end A on the left, the face that will be inside the bend up. `,
+      'Each place is given as two distances: along the held leg’s edge from its corner at A (minus: beyond it), then up from that edge.',
+    ),
+    table(
+      'Flat sheet: lines and where they end',
+      ['Line', 'At A: along, up', 'At B: along, up'],
+      rows.map(([name, a, b]) => [name, place(a), place(b)]),
+    ),
+    paragraph(
+      `Between the two tangent lines the sheet is bent: ${say.length(bend.allowance.from)} of arc at A, ${say.length(bend.allowance.to)} at B.`,
+      ...(bend.fan === 0
+        ? [' The two lines are parallel.']
+        : [
+            ` The two lines open by ${say.angle(Math.abs(bend.fan))} toward end ${bend.fan > 0 ? 'B' : 'A'}; the short edges between them are slight arcs, within what a file takes off.`,
+          ]),
+    ),
+    html('p', {}, 'For the other hand mark the mirror image: end A on the right.'),
+  ];
+}

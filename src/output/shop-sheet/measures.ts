@@ -1,0 +1,83 @@
+import { toDegrees } from '../../base/angle';
+import { MM_PER_INCH, NEWTONS_PER_POUND, toFractionalInches } from '../../base/units';
+
+export type SheetUnits = 'mm' | 'in' | 'both';
+
+const NEWTON_PER_KILOGRAM = 9.80665;
+/** Keeps a number and its unit on one line. */
+const JOIN = '\u00a0';
+
+/** Numbers as the sheet says them, in the units it is written in. Lengths in mm, angles in radians, forces in N. */
+export interface Measures {
+  readonly units: SheetUnits;
+  /** To cut and measure by: 0.1 mm, or the nearest 1/32 in with what is left over in thousandths. */
+  readonly length: (mm: number) => string;
+  /** The least that will do: rounded up to whole mm, or 1/16 in. */
+  readonly atLeast: (mm: number) => string;
+  /** A sheet's or board's thickness: 0.01 mm, or thousandths of an inch. */
+  readonly thickness: (mm: number) => string;
+  /** A hole's diameter as its tool is sold: whole 0.1 mm, or the nearest 1/16 in. */
+  readonly tool: (mm: number) => string;
+  /** A diameter or width that has to be met as it is, whatever it is sold by: 0.01 mm; a fraction of an inch where it is one, else thousandths, with mm. */
+  readonly exact: (mm: number) => string;
+  readonly force: (newton: number) => string;
+  readonly angle: (radians: number) => string;
+}
+
+/** The way to say numbers in `units`. */
+export function measuresIn(units: SheetUnits): Measures {
+  const choose = (metric: string, inch: string): string =>
+    ({ mm: metric, in: inch, both: `${metric} / ${inch}` })[units];
+  return {
+    units,
+    length: (mm) => choose(metric(mm), inches(mm)),
+    atLeast: (mm) =>
+      choose(`${roundUp(mm, 1)}${JOIN}mm`, `${toFractionalInches(roundUp(mm, MM_PER_INCH / 16), 16).text}${JOIN}in`),
+    thickness: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in`),
+    tool: (mm) => choose(`${trimmed(mm, 1)}${JOIN}mm`, `${toFractionalInches(mm, 16).text}${JOIN}in`),
+    exact: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, exactInches(mm, units)),
+    force: (newton) =>
+      choose(
+        `${newton.toFixed(0)}${JOIN}N (${(newton / NEWTON_PER_KILOGRAM).toFixed(0)}${JOIN}kg)`,
+        `${(newton / NEWTONS_PER_POUND).toFixed(0)}${JOIN}lbf`,
+      ),
+    angle: (radians) => degrees(toDegrees(radians)),
+  };
+}
+
+/** `41.3 mm`. */
+export function metric(mm: number): string {
+  return `${mm.toFixed(1).replace(/^-0\.0$/u, '0.0')}${JOIN}mm`;
+}
+
+/** `1-5/8 in (+0.003)`: nearest 1/32, then what is left over, in thousandths of an inch; nothing where that is nothing. */
+export function inches(mm: number): string {
+  const { text, leftover } = toFractionalInches(mm);
+  const rest = (leftover / MM_PER_INCH).toFixed(3);
+  if (Number(rest) === 0) return `${text}${JOIN}in`;
+  return `${text}${JOIN}in${JOIN}(${rest.startsWith('-') ? rest.replace('-', '−') : `+${rest}`})`;
+}
+
+/** `3/16 in`, or `0.236 in (6 mm)` where no fraction is it and nothing else says the mm. */
+function exactInches(mm: number, units: SheetUnits): string {
+  const { text, leftover } = toFractionalInches(mm, 64);
+  if (Math.abs(leftover) < SAME) return `${text}${JOIN}in`;
+  return `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in${units === 'in' ? ` (${trimmed(mm, 2)}${JOIN}mm)` : ''}`;
+}
+
+/** Two sizes are one, mm. */
+const SAME = 1e-3;
+
+/** `97.3°`. */
+export function degrees(value: number): string {
+  return `${value.toFixed(1).replace(/^-0\.0$/u, '0.0')}°`;
+}
+
+/** Up to a whole number of steps; what is a whole number already, but for rounding, stays. */
+function roundUp(mm: number, step: number): number {
+  return Math.ceil(mm / step - 1e-9) * step;
+}
+
+function trimmed(value: number, decimals: number): string {
+  return String(Number(value.toFixed(decimals)));
+}

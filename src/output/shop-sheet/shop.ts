@@ -1,0 +1,27 @@
+import type { BendPlan } from '../../design/bend/bend-plan';
+import type { FixtureLayout } from '../../design/fixture/fixture';
+import type { Job } from '../../job/job';
+import type { Joints } from '../../design/joints/joints';
+import type { Part } from '../../drawing/parts/part';
+import type { Plan } from '../plan/plan';
+import type { Sheet } from '../../drawing/boards/sheet';
+import type { Board, Screw } from '../../tables/schema';
+import type { Tables } from '../../tables/tables';
+import type { Measures } from './measures';
+
+/** Everything a section of the sheet may speak of. */
+export interface Shop {
+  readonly job: Job;
+  readonly bend: BendPlan;
+  readonly layout: FixtureLayout;
+  readonly joints: Joints;
+  readonly plan: Plan;
+  readonly parts: readonly Part[];
+  readonly boards: readonly Sheet[];
+  readonly tables: Tables;
+  readonly say: Measures;
+  /** What is cut; a laser's form is stacked from several of each. */
+  readonly board: { readonly spine: Board; readonly stations: Board; readonly backing: Board };
+  /** The one screw size of the form. */
+  readonly screw: Screw;
+}

@@ -1,0 +1,120 @@
+import { angleFromWrap } from '../../base/cone';
+import { toDegrees, toRadians } from '../../base/angle';
+import { html, type HtmlElement, type HtmlNode } from '../html';
+import { boardsRow, cuttingRows } from './cutting';
+import { degrees } from './measures';
+import { count, findingText, list, table, theirs } from './pieces';
+import type { Shop } from './shop';
+
+/** What the maker reads first: what is bent, how far to pull, how hard, with what held. */
+export function summary(shop: Shop): HtmlElement[] {
+  const { bend, layout, say, plan, job } = shop;
+  const { pull } = bend;
+  const rows: (readonly [string, ...HtmlNode[]])[] = [
+    ['Sheet', `${bend.metal.name}, ${say.thickness(bend.section.thickness)}`],
+    [
+      'Finished bend',
+      `${say.angle(bend.angle)} from flat, ${say.length(bend.length)} along the tangent line, inside radius ${ends(shop, bend.finished.radiusFrom, bend.finished.radiusTo)}`,
+    ],
+    ['Form radius', `${ends(shop, bend.form.radiusFrom, bend.form.radiusTo)}: smaller, because the sheet springs back`],
+    [
+      'Pull to',
+      html('strong', {}, `${say.angle(bend.wrap.chosen)} of wrap`),
+      `: the legs then stand ${say.angle(angleAtWrap(shop))} from flat (${degrees(180 - toDegrees(angleAtWrap(shop)))} between them); let go, they open to ${say.angle(bend.angle)}`,
+    ],
+    ...twistRow(shop),
+    ['Pull at the hands', `${say.force(pull.handForce)} at ${say.length(pull.lever)} from the tangent line`],
+    [
+      'Leave for leverage',
+      pull.leverage > 0
+        ? `${say.length(pull.leverage)} beyond the finished free leg of ${say.length(bend.legs.free)}; trim it off after bending`
+        : `nothing: the free leg of ${say.length(bend.legs.free)} is lever enough`,
+    ],
+    [
+      'Clamps',
+      `${count(layout.clamps, 'clamp')}, each holding at least ${say.force(layout.clampForce / layout.clamps)}; ${clampPlaces(shop)}`,
+    ],
+    ['Foot', `${say.length(layout.foot)} behind the spine, on ${count(layout.backings.length, 'backing station')}`],
+    ['Boards', boardsRow(shop)],
+    ...cuttingRows(shop),
+    ['Legs', `held leg ${say.length(bend.legs.held)}, free leg ${say.length(bend.legs.free)}`],
+  ];
+  return [
+    html('dl', {}, ...rows.flatMap(([term, ...what]) => [html('dt', {}, term), html('dd', {}, ...what)])),
+    table(
+      'Runs: which stretch of the form bends which edge, along the tangent line from A',
+      ['Run', 'From', 'To', 'Length', 'Pull at the hands'],
+      bend.runs.map((run) => [
+        theirs(run.name),
+        say.length(run.from),
+        say.length(run.to),
+        say.length(run.to - run.from),
+        say.force(run.moment / pull.lever),
+      ]),
+    ),
+    ...findingsFirst(shop),
+    ...(job.bend.radiusOf === 'form'
+      ? [
+          html(
+            'p',
+            {},
+            'The form radii were given; the finished radii are what the sheet is expected to spring back to.',
+          ),
+        ]
+      : []),
+    ...(plan.sheet?.factor === 1 ? [trialNote(shop)] : []),
+  ];
+}
+
+/** Angle between the legs' planes while the sheet is held at the chosen wrap on the form, radians. */
+export function angleAtWrap({ bend }: Shop): number {
+  return angleFromWrap(bend.wrap.chosen, bend.form.halfAngle);
+}
+
+function ends({ say, bend }: Shop, from: number, to: number): string {
+  return bend.form.halfAngle === 0 ? say.length(from) : `${say.length(from)} at A, ${say.length(to)} at B`;
+}
+
+function twistRow({ bend, say }: Shop): (readonly [string, string])[] {
+  if (Math.abs(bend.twist.from) < toRadians(0.05) && Math.abs(bend.twist.to) < toRadians(0.05)) return [];
+  const side = (twist: number): string => `${say.angle(Math.abs(twist))} ${twist >= 0 ? 'too far' : 'short'}`;
+  return [
+    [
+      'Twist to expect',
+      `A comes out ${side(bend.twist.from)}, B ${side(bend.twist.to)} (A alone would need ${say.angle(bend.wrap.from)} of wrap, B ${say.angle(bend.wrap.to)})`,
+    ],
+  ];
+}
+
+function clampPlaces({ layout, say }: Shop): string {
+  const [first] = layout.clampHoles;
+  const holes = first ? `${count(layout.clampHoles.length, 'hole')} of ${say.tool(first.diameter)}` : '';
+  const ears = layout.spine.ears > 0 ? 'the two ears' : '';
+  return `on ${[holes, ears].filter((place) => place !== '').join(' and ')}`;
+}
+
+/** Warnings and notes, each in full, with the step where they matter. */
+function findingsFirst({ plan }: Shop): HtmlElement[] {
+  if (plan.findings.length === 0) return [];
+  return [
+    html('h3', {}, 'Know before you start'),
+    list(
+      ...plan.findings.map((finding) => [
+        html('strong', {}, finding.level === 'note' ? 'Note: ' : 'Warning: '),
+        ...findingText(finding),
+      ]),
+    ),
+  ];
+}
+
+/** How sure the springback is without a trial strip, in degrees of this bend. Common practice: tables are good to some 25 %. */
+const TABLE_SPREAD = 0.25;
+
+function trialNote({ bend, say }: Shop): HtmlElement {
+  const spread = TABLE_SPREAD * (bend.wrap.chosen - bend.finishedWrap);
+  return html(
+    'p',
+    {},
+    `No trial strip was bent: springback is from tables, good to some 25 %. The bend may come out up to ${say.angle(Math.max(spread, toRadians(0.1)))} either side. Bend a trial strip of your own sheet first, or stop short, let go, check and pull again.`,
+  );
+}

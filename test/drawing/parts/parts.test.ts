@@ -1,0 +1,98 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { loopArea } from '../../../src/base/area';
+import { hasErrors } from '../../../src/base/findings';
+import type { Loop, Text } from '../../../src/base/drawing';
+import { parseJob } from '../../../src/job/parse';
+import { drawParts } from '../../../src/drawing/parts';
+import type { Part } from '../../../src/drawing/parts/part';
+import { planJob, type Planned } from '../../../src/output/pipeline';
+import { doubled } from '../../helpers/doubled';
+import { jobText, randomJobs } from '../../helpers/random-jobs';
+import { planStarter, starters, tables } from '../../helpers/starters';
+
+function partsOf(planned: Planned): Part[] {
+  if (!planned.bend || !planned.layout || !planned.joints) throw new Error('nothing to draw');
+  return drawParts(planned.layout, planned.bend, planned.job, planned.joints, tables);
+}
+
+const outline = (part: Part): Loop =>
+  part.drawing.shapes.find((shape): shape is Loop => shape.kind === 'loop' && shape.operation === 'outline') as Loop;
+const texts = (part: Part): Text[] => part.drawing.shapes.filter((shape): shape is Text => shape.kind === 'text');
+
+function expectSound(planned: Planned): void {
+  const { plan } = planned;
+  const parts = partsOf(planned);
+  expect(parts.map(({ id }) => id)).toEqual([
+    'spine',
+    ...plan.stations.map(({ name }) => name),
+    ...plan.backings.map(({ name }) => name),
+  ]);
+  for (const part of parts) {
+    expect(doubled(part.drawing.shapes), `${part.id}: lines drawn twice`).toBe(0);
+    const names = part.kind === 'spine' ? [...plan.stations, ...plan.backings].map(({ name }) => name) : [part.id];
+    expect(
+      texts(part).map(({ text }) => text),
+      part.id,
+    ).toEqual(expect.arrayContaining(names));
+  }
+  // Areas by closed form: a half-disc, a trapezium (ears follow the taper), a rectangle.
+  for (const station of plan.stations) {
+    const part = parts.find(({ id }) => id === station.name) as Part;
+    expect(loopArea(outline(part).vertices)).toBeCloseTo((Math.PI * station.radius ** 2) / 2, 4);
+    expect(
+      texts(part).some(({ text }) => text.startsWith('R ')),
+      `${part.id} shows its radius`,
+    ).toBe(true);
+    expect(
+      texts(part).some(({ text }) => text.startsWith('TO END')),
+      `${part.id} shows its end`,
+    ).toBe(true);
+  }
+  const spine = plan.spine;
+  if (!spine) throw new Error('no spine');
+  expect(loopArea(outline(parts[0] as Part).vertices)).toBeCloseTo(
+    ((spine.widthFrom + spine.widthTo) / 2) * (spine.length + 2 * spine.ears),
+    3,
+  );
+  for (const backing of plan.backings) {
+    expect(loopArea(outline(parts.find(({ id }) => id === backing.name) as Part).vertices)).toBeCloseTo(
+      backing.width * backing.depth,
+      4,
+    );
+  }
+}
+
+describe('part drawings', () => {
+  it.each(starters)('%s: outlines by closed form, every part named, no line twice', (name) => {
+    expectSound(planStarter(name));
+  });
+
+  it('the same for random jobs', () => {
+    let drawn = 0;
+    fc.assert(
+      fc.property(randomJobs, (random) => {
+        const { job } = parseJob(jobText(random, 'mm'), tables);
+        if (!job) throw new Error('a random job must read');
+        const planned = planJob(job, tables);
+        if (hasErrors(planned.plan.findings)) return;
+        drawn++;
+        expectSound(planned);
+      }),
+      { numRuns: 300 },
+    );
+    expect(drawn).toBeGreaterThan(30);
+  });
+});
+
+describe('boards of one measured thickness', () => {
+  it('are one kind of board, whatever the thickness is in floats', () => {
+    for (let tenths = 170; tenths <= 185; tenths++) {
+      const planned = planStarter('tapered-two-runs', (text) =>
+        text.replace('stock: mdf-18', `stock: mdf-18, thickness: ${tenths / 10}`),
+      );
+      const parts = partsOf(planned);
+      expect([...new Set(parts.map(({ thickness }) => thickness))], `${tenths / 10} mm`).toEqual([tenths / 10]);
+    }
+  });
+});

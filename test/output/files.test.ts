@@ -1,0 +1,174 @@
+import { parseSync, type INode } from 'svgson';
+import { describe, expect, it } from 'vitest';
+import { cutOrder } from '../../src/base/drawing';
+import { makeFiles } from '../../src/output/files';
+import { font } from '../helpers/font';
+import { cutWith } from '../helpers/for-tool';
+import { readDxf } from '../helpers/read-dxf';
+import { planStarter, starters, tables } from '../helpers/starters';
+
+const textOf = (content: string | Uint8Array): string =>
+  typeof content === 'string' ? content : new TextDecoder().decode(content);
+
+describe.each(starters)('files of %s', async (name) => {
+  const planned = planStarter(name);
+  const { plan } = planned;
+  const files = await makeFiles(planned, tables, font);
+  const file = (path: string): string => {
+    const found = files.find((candidate) => candidate.path === path);
+    if (!found) throw new Error(`no file ${path}`);
+    return textOf(found.content);
+  };
+
+  it('has no error finding and keeps the same bytes', async () => {
+    expect(plan.findings.filter(({ level }) => level === 'error')).toEqual([]);
+    expect(await makeFiles(planStarter(name), tables, font)).toEqual(files);
+  });
+
+  it('DXF gives the stations’ radii back within 1e-4 mm: a half circle over its diameter', () => {
+    expect(plan.stations.length).toBeGreaterThan(1);
+    for (const station of plan.stations) {
+      const read = readDxf(file(`parts/${station.name}.dxf`));
+      expect(read.polylines).toHaveLength(1);
+      const [{ closed, vertices, layer }] = read.polylines as [(typeof read.polylines)[number]];
+      expect([closed, layer, vertices.length]).toEqual([true, 'outline', 2]);
+      const [a, b] = vertices as [(typeof vertices)[number], (typeof vertices)[number]];
+      expect(Math.abs(Math.hypot(a.x - b.x, a.y - b.y) / 2 - station.radius)).toBeLessThan(1e-4);
+      expect([a.bulge, b.bulge].map(Math.abs).sort()).toEqual([0, 1]);
+    }
+  });
+
+  it('DXF gives the spine’s holes back within 1e-4 mm, each once', () => {
+    const read = readDxf(file('parts/spine.dxf'));
+    const wanted = [
+      ...(plan.spine?.clampHoles ?? []).map(({ at, diameter }) => ({
+        layer: 'hole',
+        x: at,
+        y: 0,
+        radius: diameter / 2,
+      })),
+      ...(plan.spine?.screwHoles ?? []).flatMap(({ at, offset, diameter, countersink }) => [
+        { layer: 'hole', x: at, y: offset, radius: diameter / 2 },
+        { layer: 'countersink', x: at, y: offset, radius: countersink / 2 },
+      ]),
+    ];
+    expect(read.circles).toHaveLength(wanted.length);
+    for (const hole of wanted) {
+      const near = read.circles.filter(
+        (circle) =>
+          circle.layer === hole.layer &&
+          Math.hypot(circle.x - hole.x, circle.y - hole.y) < 1e-4 &&
+          Math.abs(circle.radius - hole.radius) < 1e-4,
+      );
+      expect(near, JSON.stringify(hole)).toHaveLength(1);
+    }
+    const [outline] = read.polylines;
+    expect(
+      outline?.vertices
+        .map(({ x, y }) => Math.abs(y) - (x < 1 ? (plan.spine?.widthFrom ?? NaN) : (plan.spine?.widthTo ?? NaN)) / 2)
+        .every((gap) => Math.abs(gap) < 1e-4),
+    ).toBe(true);
+  });
+
+  it('boards hold every part once and nothing more but slanted hatching', () => {
+    const parts = files
+      .filter(({ path }) => path.startsWith('parts/') && path.endsWith('.dxf'))
+      .map(({ content }) => readDxf(textOf(content)));
+    const boards = files
+      .filter(({ path }) => path.startsWith('boards/') && path.endsWith('.dxf'))
+      .map(({ content }) => readDxf(textOf(content)));
+    const slanted = ({ ends: [from, to] }: (typeof parts)[number]['lines'][number]): boolean =>
+      from !== undefined && to !== undefined && Math.abs(Math.abs(to.x - from.x) - Math.abs(to.y - from.y)) < 1e-3;
+    const total = (list: typeof parts): number =>
+      list.reduce((sum, { count, lines }) => sum + count - lines.filter(slanted).length, 0);
+    expect(total(boards)).toBe(total(parts));
+    const radii = (list: typeof parts): number[] =>
+      list.flatMap(({ circles }) => circles.map(({ radius }) => radius)).sort((a, b) => a - b);
+    expect(radii(boards)).toEqual(radii(parts));
+  });
+
+  it('SVG says the same size as the DXF, in mm', () => {
+    const pairs = files.filter(({ path }) => path.endsWith('.svg') && path.startsWith('parts/'));
+    expect(pairs.length).toBeGreaterThan(2);
+    for (const { path, content } of pairs) {
+      const svg: INode = parseSync(textOf(content));
+      const [, , width, height] = (svg.attributes['viewBox'] ?? '').split(' ').map(Number);
+      expect(svg.attributes['width']).toBe(`${width}mm`);
+      expect(svg.attributes['height']).toBe(`${height}mm`);
+      const extent =
+        /\$EXTMIN\r\n10\r\n(.*)\r\n20\r\n(.*)\r\n30[^$]*\$EXTMAX\r\n10\r\n(.*)\r\n20\r\n(.*)\r\n/u
+          .exec(file(path.replace(/svg$/u, 'dxf')))
+          ?.slice(1)
+          .map(Number) ?? [];
+      expect(width).toBeCloseTo((extent[2] ?? NaN) - (extent[0] ?? NaN) + 10, 4);
+      expect(height).toBeCloseTo((extent[3] ?? NaN) - (extent[1] ?? NaN) + 10, 4);
+    }
+  });
+});
+
+describe.each(starters.flatMap((name) => (['router', 'laser'] as const).map((tool) => [name, tool] as const)))(
+  'files of %s for a %s',
+  async (name, tool) => {
+    const planned = planStarter(name, cutWith(tool));
+    const files = await makeFiles(planned, tables, font);
+    const boards = files
+      .filter(({ path }) => /^(?:parts|boards)\/.*\.dxf$/u.test(path))
+      .map(({ path, content }) => ({ path, read: readDxf(textOf(content)) }));
+
+    it('are closed outlines, circles and engraved strokes, inside before outside; no text', () => {
+      expect(boards.length).toBeGreaterThan(4);
+      for (const { path, read } of boards) {
+        expect(read.texts, path).toEqual([]);
+        for (const { closed, layer } of read.polylines) expect(closed, `${path}, ${layer}`).toBe(layer !== 'label');
+        // A laser's drawn lines are burnt at low power; a router has none.
+        expect(
+          read.lines.filter(({ layer }) => tool === 'router' || layer !== 'mark'),
+          path,
+        ).toEqual([]);
+        const steps = read.order.map(({ layer }) => cutOrder.findIndex((operation) => operation === layer));
+        expect(steps, path).toEqual([...steps].sort((a, b) => a - b));
+        expect(steps.at(-1)).toBe(cutOrder.indexOf('outline'));
+      }
+    });
+
+    it('come with the steps of cutting, and with templates of the gauges and the blank alone', () => {
+      const operations = textOf(files.find(({ path }) => path === 'operations.csv')?.content ?? '');
+      const parts = boards
+        .filter(({ path }) => path.startsWith('parts/'))
+        .map(({ path }) => path.slice('parts/'.length, -'.dxf'.length));
+      for (const part of parts) expect(operations).toContain(`\r\n${part},outline,1,`);
+      expect(files.filter(({ path }) => path === 'templates.pdf')).toHaveLength(1);
+    });
+
+    it('take the job’s own colours', async () => {
+      const coloured = await makeFiles(
+        planStarter(name, (text) =>
+          cutWith(tool)(text).replace(`with: ${tool}`, `with: ${tool}\n  colours: { outline: red }`),
+        ),
+        tables,
+        font,
+      );
+      const svg = textOf(
+        coloured.find(({ path }) => path === 'parts/S1.svg' || path === 'parts/S1-1.svg')?.content ?? '',
+      );
+      expect(svg).toMatch(/<g id="outline"[^>]* stroke="#ff0000"/u);
+      const dxf = textOf(
+        coloured.find(({ path }) => path === 'parts/S1.dxf' || path === 'parts/S1-1.dxf')?.content ?? '',
+      );
+      expect(dxf).toMatch(/\r\nLAYER\r\n2\r\noutline\r\n70\r\n0\r\n62\r\n1\r\n/u);
+    });
+  },
+);
+
+describe('the same part in mm and in inches', () => {
+  it('gives the same geometry, label texts apart', async () => {
+    const drawn = async (name: string): Promise<unknown[]> =>
+      (await makeFiles(planStarter(name), tables, font))
+        .filter(({ path }) => path.endsWith('.dxf'))
+        .map(({ path, content }) => {
+          const { polylines, circles, lines, count } = readDxf(textOf(content));
+          return { path, polylines, circles, lines, count };
+        });
+    expect(await drawn('plain-curve-inch')).toEqual(await drawn('plain-curve'));
+  });
+});

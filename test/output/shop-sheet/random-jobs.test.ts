@@ -1,0 +1,62 @@
+import fc from 'fast-check';
+import { parse } from 'parse5';
+import { describe, expect, it } from 'vitest';
+import { hasErrors } from '../../../src/base/findings';
+import { parseJob } from '../../../src/job/parse';
+import { drawPieces } from '../../../src/output/pieces';
+import { planJob } from '../../../src/output/pipeline';
+import { layOutSheets } from '../../../src/drawing/boards';
+import { writeShopSheet } from '../../../src/output/shop-sheet';
+import type { tools } from '../../helpers/for-tool';
+import { cutWith } from '../../helpers/for-tool';
+import { jobText, randomJobs } from '../../helpers/random-jobs';
+import { tables } from '../../helpers/starters';
+
+/** Laid out on boards for their pictures; forms of more pieces go without. */
+const MOST_PARTS = 12;
+
+/** How many random jobs are tried with each tool. */
+const RUNS: Partial<Record<keyof typeof tools, number>> = {
+  jigsaw: 200,
+  router: 60,
+  laser: 60,
+  'laser, thin board': 40,
+  'laser, one layer': 40,
+};
+
+describe('shop sheets of random jobs', () => {
+  let withEars = 0;
+
+  it.each(Object.entries(RUNS) as [keyof typeof tools, number][])(
+    'cut with %s are well-formed, name every board, and hold no number that is none, in every choice of units',
+    (tool, numRuns) => {
+      let made = 0;
+      fc.assert(
+        fc.property(randomJobs, fc.constantFrom('mm' as const, 'in' as const, 'both' as const), (random, units) => {
+          const { job } = parseJob(cutWith(tool)(jobText(random, 'mm')), tables);
+          if (!job) return;
+          const planned = planJob(job, tables);
+          if (!planned.layout || !planned.bend || hasErrors(planned.plan.findings)) return;
+          const parts = drawPieces(planned, tables);
+          // Many small layers take long to lay out, and how they are laid out is not what is asked here.
+          const boards = parts.length <= MOST_PARTS ? layOutSheets(parts, tables, job.cut) : [];
+          const sheet = writeShopSheet(planned, parts, boards, tables, { units });
+          const complaints: string[] = [];
+          parse(sheet, { onParseError: (error) => complaints.push(error.code) });
+          expect(complaints).toEqual([]);
+          expect(sheet).not.toMatch(/NaN|Infinity|undefined|\[object/u);
+          for (const { name } of [...planned.plan.stations, ...planned.plan.backings])
+            expect(sheet).toContain(`<th scope="row">${name}`);
+          made++;
+          if (planned.layout.spine.ears > 0) withEars++;
+        }),
+        { numRuns },
+      );
+      expect(made).toBeGreaterThan(numRuns / 8);
+    },
+  );
+
+  it('were some of them with ears', () => {
+    expect(withEars).toBeGreaterThan(0);
+  });
+});
