@@ -142,6 +142,19 @@ export function formatLength(mm: number, unit: LengthUnit, decimals = 1): string
   return unit === 'mm' ? `${mm.toFixed(decimals)} mm` : `${toFractionalInches(mm).text} in`;
 }
 
+/** A fraction of an inch is exact within this, mm: less than a drill's own tolerance. */
+const EXACT = 0.02;
+
+/**
+ * The diameter (mm) of a hole, drill, bit or screw head, the same wherever it is said: hundredths of a mm; or the 1/64 in it is, else
+ * thousandths of an inch.
+ */
+export function formatDiameter(mm: number, unit: LengthUnit): string {
+  if (unit === 'mm') return `${Number(mm.toFixed(2))} mm`;
+  const { text, leftover } = toFractionalInches(mm, 64);
+  return Math.abs(leftover) <= EXACT ? `${text} in` : `${(mm / MM_PER_INCH).toFixed(3)} in`;
+}
+
 /** A force (N) for reading: whole N, or whole pounds-force beside inches. */
 export function formatForce(newtons: number, unit: LengthUnit): string {
   return unit === 'mm' ? `${newtons.toFixed(0)} N` : `${(newtons / NEWTONS_PER_POUND).toFixed(0)} lbf`;

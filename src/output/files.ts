@@ -2,7 +2,9 @@ import { drawAids, drawTrial, type Aid } from '../drawing/aids';
 import type { OutputFile } from '../base/drawing';
 import { InternalError } from '../base/errors';
 import { hasErrors } from '../base/findings';
-import { formatLength, type LengthUnit } from '../base/units';
+import type { FixtureLayout } from '../design/fixture/fixture';
+import { formatDiameter, type LengthUnit } from '../base/units';
+import { labelLength } from '../drawing/parts/lengths';
 import { writeTemplates } from './pdf/pdf';
 import { drawPieces, layOutPieces } from './pieces';
 import type { Planned } from './pipeline';
@@ -47,10 +49,13 @@ export async function makeFiles(
   ];
   const templates = [
     // Traced or glued on, a template is cut to its line: a router's and a laser's drawings are not for that.
-    ...(job.cut.with === 'jigsaw' ? parts : []).map(({ id, name, thickness, stock, drawing }) => ({
+    ...(job.cut.with === 'jigsaw' ? parts : []).map(({ id, kind, name, thickness, stock, drawing }) => ({
       id,
       title: name,
-      notes: [boardNote(stock, thickness, tables, job.units)],
+      notes: [
+        boardNote(stock, thickness, tables, job.units),
+        ...(kind === 'spine' ? sinkNotes(layout, job.units) : []),
+      ],
       drawing,
     })),
     ...aids.map(({ id, title, material, notes, drawing }) => ({
@@ -80,7 +85,15 @@ const materialNotes: Readonly<Record<Aid['material'], string>> = {
   board: 'Cut from the stations’ board',
 };
 
+/** Which face of a spine cut by hand its screw holes are sunk from, and how wide. */
+function sinkNotes({ stations }: FixtureLayout, units: LengthUnit): string[] {
+  const sizes = [...new Set(stations.flatMap(({ screws }) => screws.map(({ kind }) => kind.headDiameter)))];
+  return [
+    `Countersink each screw hole from one face only: a whole ring from this face, the front; a dashed ring, FROM BACK, from the other, ${sizes.map((size) => formatDiameter(size, units)).join(', ')} across`,
+  ];
+}
+
 /** What a part is cut from, as its note says. */
 function boardNote(stock: string, thickness: number, tables: Tables, units: LengthUnit): string {
-  return `Cut 1 from ${findBoard(tables, stock)?.name ?? stock}, ${formatLength(thickness, units)} thick`;
+  return `Cut 1 from ${findBoard(tables, stock)?.name ?? stock}, ${labelLength(thickness, units)} thick`;
 }

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatForce, formatLength, parseForce, parseLength, toFractionalInches } from '../../src/base/units';
+import {
+  formatDiameter,
+  formatForce,
+  formatLength,
+  parseForce,
+  parseLength,
+  toFractionalInches,
+} from '../../src/base/units';
 
 const mm = (text: string, bare: 'mm' | 'in' = 'mm'): number => {
   const read = parseLength(text, bare);
@@ -141,6 +148,15 @@ describe('lengths as people write them', () => {
     expect(toFractionalInches(38.1).text).toBe('1-1/2');
     expect(toFractionalInches(0).text).toBe('0');
     expect(formatLength(19.05, 'in')).toBe('3/4 in');
+    // 11/64 in = 4.3656 mm, 3/16 in = 4.7625 mm, 1-1/2 in = 38.1 mm; a #8 head is .332 in (8.4328 mm), no 1/64.
+    expect([4.3656, 4.7625, 38.1, 8.4328, 4.5].map((mm) => formatDiameter(mm, 'in'))).toEqual([
+      '11/64 in',
+      '3/16 in',
+      '1-1/2 in',
+      '0.332 in',
+      '0.177 in',
+    ]);
+    expect([4.5, 38, 8.4328].map((mm) => formatDiameter(mm, 'mm'))).toEqual(['4.5 mm', '38 mm', '8.43 mm']);
     expect(formatLength(19.05, 'mm', 2)).toBe('19.05 mm');
   });
 });

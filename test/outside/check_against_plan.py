@@ -8,7 +8,8 @@ openings inward. A job passes when
   - there is a drawing for every board, or for every layer of it, and no other;
   - every outline runs at that distance from the expected one all the way round: round edges by their radius, tabs, notches, and the
     wood that stands in a router's groove;
-  - holes, countersinks, slots and dowel holes are where and as wide as they should be, and there are no others;
+  - holes, countersinks of the drawn face, slots and dowel holes are where and as wide as they should be, and there are no others;
+    a saw's spine has a dashed ring of marks where one is sunk from the back;
   - grooves have the planned sides, and run past the spine's edges by half the bit at least;
   - the fit test's middle opening has the job's own fit;
   - the boards hold exactly the parts' shapes;
@@ -82,12 +83,14 @@ class Drawing:
     """What a file holds, layer by layer."""
 
     def __init__(self, path):
-        self.circles, self.loops, self.counts = defaultdict(list), defaultdict(list), Counter()
+        self.circles, self.loops, self.lines, self.counts = defaultdict(list), defaultdict(list), defaultdict(list), Counter()
         for entity in ezdxf.readfile(path).modelspace():
             layer, kind = entity.dxf.layer, entity.dxftype()
             self.counts[layer] += 1
             if kind == "CIRCLE":
                 self.circles[layer].append((entity.dxf.center.x, entity.dxf.center.y, 2 * entity.dxf.radius))
+            elif kind == "LINE":
+                self.lines[layer].append(tuple((end.x, end.y) for end in (entity.dxf.start, entity.dxf.end)))
             elif kind == "POLYLINE" and entity.is_closed:
                 self.loops[layer].append(sides_of(entity))
 
@@ -215,10 +218,12 @@ class Job:
 
         holes = [(hole["at"], 0, hole["diameter"]) for hole in spine["clampHoles"]] + [(hole["at"], hole["offset"], hole["diameter"]) for hole in spine["screwHoles"]]
         yield from same("hole", [(x, y, diameter - 2 * self.moved) for x, y, diameter in holes], drawing.circles["hole"])
-        # A saw's drawing is worked from both sides; a machine's shows the drawn face, and the last of several layers lies with it outward.
+        # A drawing shows what is done from the drawn face; the last of several layers lies with it outward.
         last = self.layers["spine"] - 1
-        faces = {"front": layer == 0, "back": self.tool == "jigsaw" or (last > 0 and layer == last)}
+        faces = {"front": layer == 0, "back": last > 0 and layer == last}
         yield from same("countersink", [(hole["at"], hole["offset"], hole["countersink"]) for hole in spine["screwHoles"] if faces[hole["side"]]], drawing.circles["countersink"])
+        if self.tool == "jigsaw":
+            yield from self.hidden_faults(drawing)
         closed = [
             (slot["low"] + self.moved, slot["offset"] - slot["width"] / 2 + self.moved, slot["high"] - self.moved, slot["offset"] + slot["width"] / 2 - self.moved)
             for slot in slots if slot["open"] is None
@@ -226,6 +231,14 @@ class Job:
         yield from same("slot", closed, [box_of(loop) for loop in drawing.loops["hole"]])
         if self.tool == "router":
             yield from self.groove_faults(drawing, start, end)
+
+    def hidden_faults(self, drawing):
+        """What is sunk from the back stands on the front as a dashed ring of marks, what is sunk from the front does not."""
+        for hole in self.plan["spine"]["screwHoles"]:
+            off = lambda end: abs(math.dist(end, (hole["at"], hole["offset"])) - hole["countersink"] / 2)
+            dashes = sum(all(off(end) <= TOLERANCE for end in line) for line in drawing.lines["mark"])
+            if (dashes >= 8) != (hole["side"] == "back"):
+                yield f"{dashes} dashes round the hole for {hole['holds']}, sunk from the {hole['side']}"
 
     def notches(self, slots, end):
         """Corners of the slots that run out of an end, from the lowest up."""

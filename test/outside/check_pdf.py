@@ -103,7 +103,9 @@ def bar_faults(number, page):
             if length < 110:
                 lengths[round(length, 3)] = lengths.get(round(length, 3), 0) + 1
         found = sorted(length for length, lines in lengths.items() if lines > 10)
-        if len(found) != 2 or any(abs(have - want) > BAR_TOLERANCE for have, want in zip(found, BARS)):
+        # The first page shows the level ones twice.
+        near = lambda have, want: abs(have - want) <= BAR_TOLERANCE
+        if not all(any(near(have, want) for want in BARS) for have in found) or not all(any(near(have, want) for have in found) for want in BARS):
             yield f"page {number}: {name} check bars measure {found} mm, not {BARS}"
 
 

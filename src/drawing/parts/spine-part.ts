@@ -37,14 +37,19 @@ export function drawSpine(
   const cuts = [
     ...spineOutline(layout.spine, bend.form, joints),
     ...layout.clampHoles.map((hole) => circle('hole', hole.at, 0, hole.diameter)),
-    // A saw's drawing is worked from both sides; a machine's shows what is done from the drawn face: the last of several layers lies with it outward, on the back.
-    ...screwHoles(layout, { front: index === 0, back: joints.with === 'jigsaw' || (of > 1 && index === of - 1) }),
+    // What is done from the drawn face: the last of several layers lies with it outward, on the back.
+    ...screwHoles(layout, { front: index === 0, back: of > 1 && index === of - 1 }),
     ...spineSlots(joints),
     ...(joints.with === 'router' ? spineGrooves(joints, bend.form, overrun) : []),
   ];
   const drawn =
     joints.with === 'jigsaw'
-      ? [...centreLine(layout, start, end), ...boardLines(layout, bend.form), ...runPointers(bend)]
+      ? [
+          ...centreLine(layout, start, end),
+          ...boardLines(layout, bend.form),
+          ...runPointers(bend),
+          ...sunkFromBack(layout),
+        ]
       : [];
   const lines = spineLabels(
     layout,
@@ -69,6 +74,30 @@ function screwHoles(layout: FixtureLayout, faces: { readonly front: boolean; rea
       circle('countersink', at, screw.offset, screw.kind.headDiameter),
     ),
   ];
+}
+
+/** What the drawn face does not show, as it lies behind: dashed rings, each lettered beside it. */
+function sunkFromBack({ stations }: FixtureLayout): Shape[] {
+  return stations.flatMap(({ at, screws }) =>
+    screws.flatMap(({ offset, kind }) => [
+      ...dashedRing(at, offset, kind.headDiameter / 2),
+      ...label('FROM BACK', at - kind.headDiameter / 2 - 1, offset, Infinity, SMALLEST, Math.PI / 2),
+    ]),
+  );
+}
+
+/** Height of the letters beside a dashed ring, mm. */
+const SMALLEST = 1.8;
+/** How many dashes a hidden ring is drawn by, and the share of it they cover. */
+const DASHES = 12;
+const DRAWN = 0.6;
+
+function dashedRing(x: number, y: number, radius: number): Line[] {
+  const place = (turn: number): [number, number] => [
+    x + radius * Math.cos((2 * Math.PI * turn) / DASHES),
+    y + radius * Math.sin((2 * Math.PI * turn) / DASHES),
+  ];
+  return Array.from({ length: DASHES }, (_, dash) => mark(place(dash), place(dash + DRAWN)));
 }
 
 /** Broken at every hole it would cross. */
@@ -122,11 +151,11 @@ function spineLabels(
   return {
     boards: [
       ...(joints.with === 'jigsaw'
-        ? boardLabels(layout.stations, 'FRONT', bend)
+        ? boardLabels(layout.stations, 'ON FRONT', bend)
         : besideLabels(layout.stations, layout, bend)),
       ...(joints.with === 'laser'
         ? besideLabels(layout.backings, layout, bend)
-        : boardLabels(layout.backings, 'BACK', bend)),
+        : boardLabels(layout.backings, 'ON BACK', bend)),
     ],
     face: gapLabels(layout, bend, face, joints.with === 'jigsaw' ? 0 : BESIDE),
     runs: runLabels(layout, bend),

@@ -21,12 +21,12 @@ interface Layer {
   readonly drawing: Drawing;
 }
 
-/** Line widths and dashes, mm: cuts wide enough to trace, everything else thinner. Dashed for what is not cut through. */
+/** Line widths and dashes, mm: cuts wide enough to trace, everything else thinner. A groove's is dashed: not cut through. */
 const LINES: Readonly<Record<Operation, Omit<Layer, 'drawing'>>> = {
   outline: { width: 0.3, dash: [] },
   hole: { width: 0.25, dash: [] },
   pilot: { width: 0.25, dash: [] },
-  countersink: { width: 0.2, dash: [1.5, 1] },
+  countersink: { width: 0.2, dash: [] },
   groove: { width: 0.25, dash: [5, 1.5] },
   mark: { width: 0.18, dash: [] },
   label: { width: 0.18, dash: [] },

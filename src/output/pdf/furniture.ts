@@ -1,6 +1,6 @@
 import { MM_PER_INCH } from '../../base/units';
 import { shorten, type Lettering } from './lettering';
-import { FOOT_BAND, type Page } from './paper';
+import { FOOT_BAND, type Page, type Rect } from './paper';
 import type { Pen } from './pen';
 import { tileName, type Grid, type Seam, type Tile } from './tile-plan';
 
@@ -15,17 +15,21 @@ export interface PageNames {
 }
 
 /** What the bars must measure: 100 mm and 4 in. */
-const BARS = [
+export const BARS = [
   { length: 100, name: '100 mm' },
   { length: 4 * MM_PER_INCH, name: '4 in' },
 ] as const;
-const BAR_WIDTH = 1.2;
+export const BAR_WIDTH = 1.4;
 const BAR_PITCH = { level: 6.2, upright: 5.4 };
-const WORDS = 'print at 100 %, measure this bar';
+/** How far the stroke at either end of a bar stands out, where a rule is read. */
+const BAR_END = 1;
 const MAP = { width: 24, height: 23 };
+/** Beside the title, for the page's number. */
+const PAGE_ROOM = 32;
 const GAP = 4;
 const HAIRLINE = 0.13;
 const SMALL = 1.9;
+const WARNING = { height: 2.6, frame: 0.6, padding: 1.5 };
 /** Length of each arm of a register mark, and radius of its ring. */
 const ARM = 4;
 const RING = 1.5;
@@ -38,27 +42,64 @@ const PAIR_AT = {
   bottom: [RING + 0.5, 0.7, 'start'],
 } as const;
 
+type Bar = (typeof BARS)[number];
+
+function barWords({ name }: Bar): string {
+  return `THIS BAR IS ${name} LONG. Measure it. Is it not? Page 1 says what to do.`;
+}
+
+/** A level bar from `x`, its lower edge at `y`, with what it must measure above it. */
+export function drawLevelBar(pen: Pen, bar: Bar, x: number, y: number): void {
+  pen.fill({ x, y, width: bar.length, height: BAR_WIDTH });
+  for (const end of [x, x + bar.length - HAIRLINE])
+    pen.fill({ x: end, y: y - BAR_END, width: HAIRLINE, height: BAR_WIDTH + 2 * BAR_END });
+  pen.text(barWords(bar), x + 1, y + BAR_WIDTH + 0.8, SMALL);
+}
+
+/** An upright bar from `y`, its left edge at `x`, with what it must measure on its right. */
+function drawUprightBar(pen: Pen, bar: Bar, x: number, y: number): void {
+  pen.fill({ x, y, width: BAR_WIDTH, height: bar.length });
+  for (const end of [y, y + bar.length - HAIRLINE])
+    pen.fill({ x: x - BAR_END / 2, y: end, width: BAR_WIDTH + BAR_END, height: HAIRLINE });
+  pen.text(barWords(bar), x + BAR_WIDTH + 0.8 + SMALL, y + 1, SMALL, { angle: Math.PI / 2 });
+}
+
 /** Check bars, names and a line between them and the drawing. */
 export function drawFoot(pen: Pen, page: Page, { title, names, number, pages }: PageNames, letters: Lettering): void {
   const { margin, frame } = page;
   const [left, bottom, right] = [margin, margin, page.width - margin];
-  for (const [index, { length, name }] of BARS.entries()) {
-    const y = bottom + (1 - index) * BAR_PITCH.level;
-    pen.fill({ x: left, y, width: length, height: BAR_WIDTH });
-    pen.text(`${name}: ${WORDS}`, left, y + BAR_WIDTH + 0.9, SMALL);
-    const x = left + 0.5 + index * BAR_PITCH.upright;
-    pen.fill({ x, y: frame.y, width: BAR_WIDTH, height: length });
-    pen.text(`${name}: ${WORDS}`, x + BAR_WIDTH + 0.8 + SMALL, frame.y + 1, SMALL, { angle: Math.PI / 2 });
+  for (const [index, bar] of BARS.entries()) {
+    drawLevelBar(pen, bar, left, bottom + (1 - index) * BAR_PITCH.level);
+    drawUprightBar(pen, bar, left + 0.5 + index * BAR_PITCH.upright, frame.y);
   }
   const room = right - MAP.width - GAP - left;
   pen.text(shorten(letters, names, 3, room), left, bottom + 20.5, 3);
-  pen.text(shorten(letters, title, 2.3, room), left, bottom + 15, 2.3);
+  pen.text(shorten(letters, title, 2.3, room - PAGE_ROOM), left, bottom + 15, 2.3);
+  pen.text(`Page ${number} of ${pages}`, left + room, bottom + 15, 2.3, { anchor: 'end' });
   const beside = left + 4 * MM_PER_INCH + GAP;
-  const lines = [`Page ${number} of ${pages}`, 'Ticks stand on the waste side.', 'How to join the pages: page 1.'];
-  for (const [index, line] of lines.entries())
-    pen.text(shorten(letters, line, SMALL, left + room - beside), beside, bottom + 8.4 - index * 3.8, SMALL);
+  drawWarning(pen, { x: beside, y: bottom - 0.5, width: left + room - beside, height: 12.5 }, letters);
   pen.style(HAIRLINE);
   pen.line([left, bottom + FOOT_BAND - 1.5], [right, bottom + FOOT_BAND - 1.5]);
+}
+
+/** A frame no one looks past, `width` mm wide, inside its box. */
+export function heavyBox(pen: Pen, { x, y, width: wide, height: high }: Rect, width: number): void {
+  pen.fill({ x, y, width: wide, height: width });
+  pen.fill({ x, y: y + high - width, width: wide, height: width });
+  pen.fill({ x, y, width, height: high });
+  pen.fill({ x: x + wide - width, y, width, height: high });
+}
+
+/** What must be done with every page before anything else, in a heavy frame. */
+function drawWarning(pen: Pen, box: Rect, letters: Lettering): void {
+  const { height, frame, padding } = WARNING;
+  const [left, room] = [box.x + padding, box.width - 2 * padding];
+  heavyBox(pen, box, frame);
+  const top = box.y + box.height - padding - height;
+  pen.text(shorten(letters, 'MEASURE THE BARS FIRST', height, room), left, top, height);
+  const lines = ['A bar wrong: do not use this page.', 'Ticks stand on the waste side. Joining: page 1.'];
+  for (const [index, line] of lines.entries())
+    pen.text(shorten(letters, line, SMALL, room), left, top - (index + 1) * 3.4, SMALL);
 }
 
 /** The pages of a drawing in miniature, this one filled; nothing but the one page where the drawing is whole on it. */

@@ -1,7 +1,7 @@
 import { boundsOf, boundsOfPoints, type Bounds } from '../../base/bounds';
 import type { Circle, Drawing, Text } from '../../base/drawing';
 import { flattenLoop } from '../../base/flatten';
-import { toFractionalInches, type LengthUnit } from '../../base/units';
+import { formatDiameter, type LengthUnit } from '../../base/units';
 
 /** The diameter written beside each hole, where it hides nothing. */
 
@@ -16,8 +16,8 @@ const ROOM_FOR_TICKS = 2.5;
 /** How many times the note may be moved on, and by how much, mm. */
 const STEPS = 5;
 const STEP = 3;
-/** A fraction of an inch is called exact within this, mm. */
-const EXACT = 0.02;
+/** Circles about one middle are within this of it, mm. */
+const SAME_MIDDLE = 0.02;
 const CHORD_ERROR = 0.1;
 
 export type MeasureText = (text: string, height: number) => number;
@@ -35,10 +35,10 @@ export function holeNotes(drawing: Drawing, units: LengthUnit, measure: MeasureT
   return circles
     .filter(({ operation }) => operation === 'hole' || operation === 'pilot')
     .flatMap((hole): Text[] => {
-      const sink = sinks.find(({ x, y }) => Math.hypot(x - hole.x, y - hole.y) < EXACT);
+      const sink = sinks.find(({ x, y }) => Math.hypot(x - hole.x, y - hole.y) < SAME_MIDDLE);
       const lines = [
-        `Ø ${diameterText(2 * hole.radius, units)}`,
-        ...(sink ? [`csk Ø ${diameterText(2 * sink.radius, units)}`] : []),
+        `Ø ${formatDiameter(2 * hole.radius, units)}`,
+        ...(sink ? [`csk Ø ${formatDiameter(2 * sink.radius, units)}`] : []),
       ];
       const size = {
         width: Math.max(...lines.map((line) => measure(line, HEIGHT))),
@@ -81,14 +81,6 @@ function stack(lines: readonly string[], x: number, y: number, angle: number): T
 
 function boxRound(boxes: readonly Bounds[]): Bounds {
   return boundsOfPoints(boxes.flatMap(({ minX, minY, maxX, maxY }) => [[minX, minY] as const, [maxX, maxY] as const]));
-}
-
-/** A diameter (mm) as a drill is sold: mm, or the nearest 1/64 in with the mm beside it, marked ≈ where they differ. */
-export function diameterText(diameter: number, units: LengthUnit): string {
-  const mm = `${Number(diameter.toFixed(2))} mm`;
-  if (units === 'mm') return mm;
-  const { text, leftover } = toFractionalInches(diameter, 64);
-  return `${Math.abs(leftover) > EXACT ? '≈ ' : ''}${text} in (${mm})`;
 }
 
 /** Box round a line of text, mm: from its baseline to the top of its capitals, whichever way it runs. */

@@ -55,7 +55,7 @@ export async function writeTemplates(
     prepared.map(({ dressed, caption }) => ({ bounds: dressed.bounds, block: caption.block })),
     paper,
   );
-  const front = layOutFrontPages(prepared, planned, paper, job.title, letters);
+  const front = layOutFrontPages(prepared, planned, paper, job, letters);
   const pages = front.length + planned.length;
 
   const addPage = (page: Page, names: string, number: number, draw: (pen: Pen) => void): void => {
@@ -65,7 +65,7 @@ export async function writeTemplates(
     storePage(pdf, face, page, pen);
   };
   for (const [index, cover] of front.entries())
-    addPage(cover.page, 'Read this first', index + 1, (pen) => drawFront(pen, cover, job.units, letters));
+    addPage(cover.page, 'Read this first', index + 1, (pen) => drawFront(pen, cover));
   for (const [index, plan] of planned.entries()) {
     addPage(plan.page, namesOn(plan, prepared), front.length + index + 1, (pen) =>
       drawPlanned(pen, plan, prepared, letters),
@@ -108,7 +108,7 @@ function layOutFrontPages(
   prepared: readonly Prepared[],
   planned: readonly PlannedPage[],
   paper: PaperChoice,
-  title: string,
+  { title, units }: { readonly title: string; readonly units: LengthUnit },
   letters: Lettering,
 ): FrontPage[] {
   const layOut = (before: number): FrontPage[] =>
@@ -116,6 +116,7 @@ function layOutFrontPages(
       title,
       prepared.map(({ template }, item) => listed(template, item, planned, before)),
       paper,
+      units,
       letters,
     );
   // More front pages make larger page numbers, never fewer lines: the count only grows, and soon stands.

@@ -1,5 +1,5 @@
 import { toDegrees } from '../../base/angle';
-import { MM_PER_INCH, NEWTONS_PER_POUND, toFractionalInches } from '../../base/units';
+import { formatDiameter, MM_PER_INCH, NEWTONS_PER_POUND, toFractionalInches } from '../../base/units';
 
 export type SheetUnits = 'mm' | 'in' | 'both';
 
@@ -16,9 +16,9 @@ export interface Measures {
   readonly atLeast: (mm: number) => string;
   /** A sheet's or board's thickness: 0.01 mm, or thousandths of an inch. */
   readonly thickness: (mm: number) => string;
-  /** A hole's diameter as its tool is sold: whole 0.1 mm, or the nearest 1/16 in. */
+  /** The diameter of a hole, its drill or a screw's head, as {@link formatDiameter} has it everywhere. */
   readonly tool: (mm: number) => string;
-  /** A diameter or width that has to be met as it is, whatever it is sold by: 0.01 mm; a fraction of an inch where it is one, else thousandths, with mm. */
+  /** A width that has to be met as it is: 0.01 mm; a fraction of an inch where it is one, else thousandths. */
   readonly exact: (mm: number) => string;
   readonly force: (newton: number) => string;
   readonly angle: (radians: number) => string;
@@ -34,8 +34,8 @@ export function measuresIn(units: SheetUnits): Measures {
     atLeast: (mm) =>
       choose(`${roundUp(mm, 1)}${JOIN}mm`, `${toFractionalInches(roundUp(mm, MM_PER_INCH / 16), 16).text}${JOIN}in`),
     thickness: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in`),
-    tool: (mm) => choose(`${trimmed(mm, 1)}${JOIN}mm`, `${toFractionalInches(mm, 16).text}${JOIN}in`),
-    exact: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, exactInches(mm, units)),
+    tool: (mm) => choose(joined(formatDiameter(mm, 'mm')), joined(formatDiameter(mm, 'in'))),
+    exact: (mm) => choose(`${trimmed(mm, 2)}${JOIN}mm`, exactInches(mm)),
     force: (newton) =>
       choose(
         `${newton.toFixed(0)}${JOIN}N (${(newton / NEWTON_PER_KILOGRAM).toFixed(0)}${JOIN}kg)`,
@@ -58,11 +58,14 @@ export function inches(mm: number): string {
   return `${text}${JOIN}in${JOIN}(${rest.startsWith('-') ? rest.replace('-', '−') : `+${rest}`})`;
 }
 
-/** `3/16 in`, or `0.236 in (6 mm)` where no fraction is it and nothing else says the mm. */
-function exactInches(mm: number, units: SheetUnits): string {
+/** `3/16 in`, or `0.236 in` where no fraction is it. */
+function exactInches(mm: number): string {
   const { text, leftover } = toFractionalInches(mm, 64);
-  if (Math.abs(leftover) < SAME) return `${text}${JOIN}in`;
-  return `${(mm / MM_PER_INCH).toFixed(3)}${JOIN}in${units === 'in' ? ` (${trimmed(mm, 2)}${JOIN}mm)` : ''}`;
+  return `${Math.abs(leftover) < SAME ? text : (mm / MM_PER_INCH).toFixed(3)}${JOIN}in`;
+}
+
+function joined(text: string): string {
+  return text.replaceAll(' ', JOIN);
 }
 
 /** Two sizes are one, mm. */

@@ -85,6 +85,26 @@ describe('part drawings', () => {
   });
 });
 
+describe('the faces a spine cut by hand is countersunk from', () => {
+  it.each(starters)('%s: a ring from the drawn front, a dashed one lettered for the back', (name) => {
+    const planned = planStarter(name);
+    const [spine] = partsOf(planned);
+    if (!spine) throw new Error('no spine');
+    const { shapes } = spine.drawing;
+    const lettered = texts(spine).filter(({ text }) => text === 'FROM BACK');
+    for (const hole of planned.plan.spine?.screwHoles ?? []) {
+      const away = ([x, y]: readonly [number, number]): number => Math.hypot(x - hole.at, y - hole.offset);
+      const onRing = (place: readonly [number, number]): boolean => Math.abs(away(place) - hole.countersink / 2) < 1e-9;
+      const ring = shapes.some(
+        (shape) => shape.operation === 'countersink' && shape.kind === 'circle' && away([shape.x, shape.y]) < 1e-9,
+      );
+      const dashes = shapes.filter((shape) => shape.kind === 'line' && onRing(shape.from) && onRing(shape.to));
+      expect([ring, dashes.length], hole.holds).toEqual(hole.side === 'front' ? [true, 0] : [false, 12]);
+      expect(lettered.filter(({ x, y }) => away([x, y]) < hole.countersink).length).toBe(hole.side === 'front' ? 0 : 1);
+    }
+  });
+});
+
 describe('boards of one measured thickness', () => {
   it('are one kind of board, whatever the thickness is in floats', () => {
     for (let tenths = 170; tenths <= 185; tenths++) {

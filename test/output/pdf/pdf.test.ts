@@ -84,7 +84,28 @@ async function read(
   return { pdf, pages, texts: pages.map((page) => textsOf(pdf, page)) };
 }
 
+/** The title as it stands on the first page, below the check bars. */
+function titleOn(page: readonly string[] | undefined): string | undefined {
+  return page?.[page.indexOf('Full-size drawings on A4 paper') - 1];
+}
+
 describe('templates.pdf', () => {
+  it('begins with the bars and with what to do where they are short', async () => {
+    for (const [units, told] of [
+      // 100/97 = 1.0309; 4/3.875 = 1.0323.
+      ['mm', '97 → 103.1 %'],
+      ['in', '3-7/8 → 103.2 %'],
+    ] as const) {
+      const { texts } = await read([TEMPLATES[1] as Template], A4, { ...JOB, units });
+      expect(texts[0]?.slice(0, 3)).toEqual([
+        'MEASURE BEFORE YOU CUT',
+        expect.stringMatching(/^THIS BAR IS 100 mm/u),
+        expect.stringMatching(/^THIS BAR IS 4 in/u),
+      ]);
+      expect(texts[0]?.join(' ').replaceAll('\u00a0', ' ')).toContain(told);
+    }
+  });
+
   it('has the same bytes twice, and no date', async () => {
     const bytes = await writeTemplates(TEMPLATES, A4, JOB, font);
     expect(Buffer.compare(Buffer.from(bytes), Buffer.from(await writeTemplates(TEMPLATES, A4, JOB, font)))).toBe(0);
@@ -150,8 +171,10 @@ describe('templates.pdf', () => {
     const { texts } = await read(TEMPLATES);
     expect(texts.length).toBeGreaterThan(6);
     for (const [index, page] of texts.entries()) {
+      // Level and upright; on the first page once more, before anything else.
       for (const bar of ['100 mm', '4 in'])
-        expect(page.filter((text) => text === `${bar}: print at 100 %, measure this bar`)).toHaveLength(2);
+        expect(page.filter((text) => text.startsWith(`THIS BAR IS ${bar} LONG.`))).toHaveLength(index === 0 ? 3 : 2);
+      expect(page).toContain('MEASURE THE BARS FIRST');
       expect(page).toContain('Hatch trim');
       expect(page).toContain(`Page ${index + 1} of ${texts.length}`);
     }
@@ -180,8 +203,8 @@ describe('templates.pdf', () => {
     'job text %s appears literally',
     async (title) => {
       const { texts } = await read([TEMPLATES[1] as Template], A4, { ...JOB, title });
-      if (/^[\u0600-\u06ff]+$/u.test(title)) expect(texts[0]?.[0]?.length).toBeGreaterThanOrEqual(title.length);
-      else expect(texts[0]?.[0]).toBe(title);
+      if (/^[\u0600-\u06ff]+$/u.test(title)) expect(titleOn(texts[0])?.length).toBeGreaterThanOrEqual(title.length);
+      else expect(titleOn(texts[0])).toBe(title);
     },
   );
 
@@ -190,7 +213,7 @@ describe('templates.pdf', () => {
       ...JOB,
       title: 'x\u{1f6e0}\ud800y',
     });
-    expect(texts[0]?.[0]).toBe('x[U+1F6E0][U+D800]y');
+    expect(titleOn(texts[0])).toBe('x[U+1F6E0][U+D800]y');
     expect(texts[1]).toContain('lid [U+1F9F0] [U+6F22]  end');
   });
 

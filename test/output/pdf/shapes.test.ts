@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arcBetween } from '../../../src/base/arc';
 import type { Drawing, Loop, Vertex } from '../../../src/base/drawing';
-import { diameterText, holeNotes } from '../../../src/output/pdf/hole-notes';
+import { holeNotes } from '../../../src/output/pdf/hole-notes';
 import { curvesOf } from '../../../src/output/pdf/pen';
 import { wasteTicks } from '../../../src/output/pdf/waste-ticks';
 
@@ -110,14 +110,6 @@ describe('ticks stand on the waste side', () => {
 });
 
 describe('diameters beside holes', () => {
-  it('are written as drills are sold', () => {
-    expect(diameterText(4.5, 'mm')).toBe('4.5 mm');
-    // 11/64 in = 4.366 mm; 3/16 in = 4.7625 mm; 1-1/2 in = 38.1 mm.
-    expect(diameterText(4.7625, 'in')).toBe('3/16 in (4.76 mm)');
-    expect(diameterText(38.1, 'in')).toBe('1-1/2 in (38.1 mm)');
-    expect(diameterText(4.5, 'in')).toBe('≈ 11/64 in (4.5 mm)');
-  });
-
   it('one a hole, with its countersink, clear of every hole where there is room', () => {
     const at = [20, 60, 100].flatMap((x) => [20, 50].map((y) => ({ x, y })));
     const shapes = [
