@@ -8,7 +8,7 @@ const MOST = 1024 * 1024;
 /** The text of a job file, or of standard input for `-`. A file that cannot be read stops the command: the command line is wrong. */
 export async function readJobFile(io: Io, path: string): Promise<string> {
   try {
-    return decode(await firstBytes(path === '-' ? process.stdin : createReadStream(resolve(io.cwd, path))));
+    return decode(await firstBytes(path === '-' ? io.input : createReadStream(resolve(io.cwd, path))));
   } catch (problem) {
     throw new Stop(`${path}: ${whyUnreadable(problem)}`, EXIT.wrong);
   }

@@ -15,6 +15,7 @@ const colour = !process.env['NO_COLOR'] && process.env['TERM'] !== 'dumb';
 
 process.exitCode = await run(process.argv.slice(2), {
   cwd: process.cwd(),
+  input: process.stdin,
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   width: process.stdout.isTTY ? process.stdout.columns : Infinity,

@@ -1,12 +1,12 @@
 import { readdir, readFile } from 'node:fs/promises';
-import { basename, resolve } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { basename, join, resolve } from 'node:path';
 import { nearest } from '../base/suggest';
 import { storeNew } from './files';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
+import { packageFolder } from './package-folder';
 
-/** The starter jobs stand beside the program. */
-const TEMPLATES = fileURLToPath(new URL('../templates/', import.meta.url));
+/** The starter jobs. */
+const TEMPLATES = join(packageFolder(), 'templates');
 
 /** `new`: lists the starters, or copies one to a file that does not exist yet. */
 export async function newJob(io: Io, starter: string | undefined, file: string | undefined): Promise<ExitCode> {
@@ -27,12 +27,12 @@ export async function newJob(io: Io, starter: string | undefined, file: string |
     );
   }
   const target = file ?? `${starter}.yaml`;
-  await storeNew(resolve(io.cwd, target), target, await readFile(`${TEMPLATES}${starter}.yaml`));
+  await storeNew(resolve(io.cwd, target), target, await readFile(join(TEMPLATES, `${starter}.yaml`)));
   io.out(`Wrote ${target}. Look it over, change it, then: bendbuck plan ${target}\n`);
   return EXIT.done;
 }
 
 async function firstComment(name: string): Promise<string> {
-  const [line = ''] = (await readFile(`${TEMPLATES}${name}.yaml`, 'utf8')).split('\n');
+  const [line = ''] = (await readFile(join(TEMPLATES, `${name}.yaml`), 'utf8')).split('\n');
   return line.replace(/^#\s*/u, '');
 }

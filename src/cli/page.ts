@@ -2,10 +2,10 @@ import { spawn } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
 import { readJobFile } from './job-file';
-
-const PAGE = new URL('./bendbuck.html', import.meta.url);
+import { packageFolder } from './package-folder';
 
 export interface PageOptions {
   readonly port: string;
@@ -18,7 +18,7 @@ export async function page(io: Io, job: string | undefined, options: PageOptions
   if (!Number.isInteger(port) || port < 0 || port > 65535)
     throw new Stop(`--port takes a number from 0 to 65535, not ${JSON.stringify(options.port)}`, EXIT.wrong);
   const hash = job === undefined ? '' : `#job=${encodeURIComponent(await readJobFile(io, job))}`;
-  const server = await serve(await readFile(PAGE, 'utf8'), port);
+  const server = await serve(await readFile(join(packageFolder(), 'dist/bendbuck.html'), 'utf8'), port);
   const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
   const stopped = new Promise<void>((done) => {
     for (const signal of ['SIGINT', 'SIGTERM'] as const)

@@ -102,9 +102,9 @@ describe('the page command', () => {
     expect(await new Promise((done) => child.on('close', done))).toBe(0);
   });
 
-  it('refuses a port that is none, and a job that is not there', () => {
-    expect(bendbuck(freshFolder(), ['page', '--no-open', '--port', 'x']).code).toBe(2);
-    expect(bendbuck(freshFolder(), ['page', 'nothing.yaml', '--no-open']).code).toBe(2);
+  it('refuses a port that is none, and a job that is not there', async () => {
+    expect((await bendbuck(freshFolder(), ['page', '--no-open', '--port', 'x'])).code).toBe(2);
+    expect((await bendbuck(freshFolder(), ['page', 'nothing.yaml', '--no-open'])).code).toBe(2);
   });
 });
 

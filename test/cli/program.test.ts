@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFil
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/output/plan/plan';
-import { bendbuck, freshFolder, snapshot, start } from '../helpers/program';
+import { bendbuck, freshFolder, snapshot, spawned, start } from '../helpers/program';
 
 const STARTER = readFileSync('templates/plain-curve.yaml', 'utf8');
 const FOLDER = 'workshop-shelf-front-edge';
@@ -16,54 +16,70 @@ function withJob(change: (text: string) => string = (text) => text): string {
 }
 
 describe('new', () => {
-  it('lists the starters with what each is', () => {
-    const { code, out } = bendbuck(freshFolder(), ['new']);
+  it('lists the starters with what each is', async () => {
+    const { code, out } = await bendbuck(freshFolder(), ['new']);
     expect(code).toBe(0);
     expect(out).toMatch(/tapered-two-runs +A splash coaming/u);
   });
 
-  it('copies a starter, and never over a file', () => {
+  it('copies a starter, and never over a file', async () => {
     const folder = freshFolder();
-    expect(bendbuck(folder, ['new', 'plain-curve', 'mine.yaml']).code).toBe(0);
+    expect((await bendbuck(folder, ['new', 'plain-curve', 'mine.yaml'])).code).toBe(0);
     expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe(STARTER);
     writeFileSync(join(folder, 'mine.yaml'), 'precious');
-    expect(bendbuck(folder, ['new', 'plain-curve', 'mine.yaml'])).toMatchObject({
+    expect(await bendbuck(folder, ['new', 'plain-curve', 'mine.yaml'])).toMatchObject({
       code: 3,
       err: expect.stringContaining('exists already') as string,
     });
     expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe('precious');
   });
 
-  it('does not know other starters, and says which is near', () => {
-    expect(bendbuck(freshFolder(), ['new', 'plane-curve'])).toMatchObject({
+  it('does not know other starters, and says which is near', async () => {
+    expect(await bendbuck(freshFolder(), ['new', 'plane-curve'])).toMatchObject({
       code: 2,
       err: expect.stringContaining('did you mean plain-curve') as string,
     });
-    expect(bendbuck(freshFolder(), ['new', '../package.json']).code).toBe(2);
-    expect(bendbuck(freshFolder(), ['new', 'plain-curve', 'no/such/job.yaml'])).toMatchObject({
+    expect((await bendbuck(freshFolder(), ['new', '../package.json'])).code).toBe(2);
+    expect(await bendbuck(freshFolder(), ['new', 'plain-curve', 'no/such/job.yaml'])).toMatchObject({
       code: 3,
       err: expect.stringContaining('there is no such place') as string,
     });
   });
 });
 
+describe('the built program', () => {
+  it.each([
+    ['what was asked for', ['plan', 'job.yaml'], 0],
+    ['standard input', ['check', '-'], 0],
+    ['a wrong command line', ['plan'], 2],
+    ['no such file', ['plan', 'nothing.yaml'], 2],
+    ['the starters', ['new'], 0],
+  ])('says and returns the same as run in this process: %s', async (_, args, code) => {
+    const folder = withJob();
+    const built = spawned(folder, args, STARTER);
+    expect(built).toEqual(await bendbuck(folder, args, STARTER));
+    expect(built.code).toBe(code);
+    expect(built.out + built.err).not.toBe('');
+  });
+});
+
 describe('check and plan', () => {
-  it('check says so when all is well', () => {
-    expect(bendbuck(withJob(), ['check', 'job.yaml'])).toMatchObject({
+  it('check says so when all is well', async () => {
+    expect(await bendbuck(withJob(), ['check', 'job.yaml'])).toMatchObject({
       code: 0,
       out: 'Nothing wrong, nothing doubtful.\n',
     });
   });
 
-  it('plan prints a table, without colour in a pipe', () => {
-    const { code, out } = bendbuck(withJob(), ['plan', 'job.yaml']);
+  it('plan prints a table, without colour in a pipe', async () => {
+    const { code, out } = await bendbuck(withJob(), ['plan', 'job.yaml']);
     expect(code).toBe(0);
     expect(out).toContain('wrap to pull to');
     expect(out).not.toContain('\u001B');
   });
 
-  it('plan --json prints nothing but the plan, names as in the design', () => {
-    const { code, out, err } = bendbuck(withJob(), ['plan', 'job.yaml', '--json']);
+  it('plan --json prints nothing but the plan, names as in the design', async () => {
+    const { code, out, err } = await bendbuck(withJob(), ['plan', 'job.yaml', '--json']);
     expect([code, err]).toEqual([0, '']);
     const plan = JSON.parse(out) as Plan;
     expect(Object.keys(plan)).toEqual(
@@ -122,8 +138,8 @@ describe('check and plan', () => {
     expect(plan.bend?.angle).toBeCloseTo(90, 10);
   });
 
-  it('reads a job from standard input', () => {
-    expect(bendbuck(freshFolder(), ['check', '-'], STARTER)).toMatchObject({ code: 0 });
+  it('reads a job from standard input', async () => {
+    expect(await bendbuck(freshFolder(), ['check', '-'], STARTER)).toMatchObject({ code: 0 });
   });
 
   it('reads a job from a pipe that is named like a file, and leaves off after far more than a job', () => {
@@ -138,11 +154,11 @@ describe('check and plan', () => {
     expect(shell('"$NODE" "$MAIN" check /dev/zero || test $? -eq 2')).toMatch(/job-too-long/u);
   });
 
-  it('a long text is too long, whatever characters it is cut off between', () => {
+  it('a long text is too long, whatever characters it is cut off between', async () => {
     const folder = freshFolder();
     for (const start of ['#', '# ']) {
       writeFileSync(join(folder, 'job.yaml'), start + 'é'.repeat(600_000));
-      expect(bendbuck(folder, ['check', 'job.yaml'])).toMatchObject({
+      expect(await bendbuck(folder, ['check', 'job.yaml'])).toMatchObject({
         code: 2,
         out: expect.stringContaining('job-too-long') as string,
       });
@@ -170,13 +186,13 @@ describe('check and plan', () => {
     expect([status, stderr]).toEqual([3, 'cannot write what was to be printed (ENOSPC)\n']);
   });
 
-  it('prints the findings and exits 2 where the job is impossible, --json too', () => {
+  it('prints the findings and exits 2 where the job is impossible, --json too', async () => {
     const folder = withJob((text) => text.replace('angle: 90', 'angle: 168'));
-    expect(bendbuck(folder, ['plan', 'job.yaml'])).toMatchObject({
+    expect(await bendbuck(folder, ['plan', 'job.yaml'])).toMatchObject({
       code: 2,
       out: expect.stringMatching(/error at line \d+, bend\.angle: .*half-disc/u) as string,
     });
-    const { code, out } = bendbuck(folder, ['plan', 'job.yaml', '--json']);
+    const { code, out } = await bendbuck(folder, ['plan', 'job.yaml', '--json']);
     expect(code).toBe(2);
     const plan = JSON.parse(out) as Plan;
     expect(plan.findings.map((finding) => finding.code)).toContain('wrap-too-far');
@@ -184,8 +200,8 @@ describe('check and plan', () => {
     expect(plan.spine).toBeNull();
   });
 
-  it('a job that cannot be read at all still gives JSON', () => {
-    const { code, out } = bendbuck(freshFolder(), ['plan', '-', '--json'], 'title: [');
+  it('a job that cannot be read at all still gives JSON', async () => {
+    const { code, out } = await bendbuck(freshFolder(), ['plan', '-', '--json'], 'title: [');
     expect(code).toBe(2);
     expect((JSON.parse(out) as Plan).findings[0]).toMatchObject({ code: 'unreadable', line: 1 });
   });
@@ -198,23 +214,23 @@ describe('bad command lines', () => {
     [['bend', 'job.yaml'], /unknown command/u],
     [['plan', 'nothing.yaml'], /there is no such file/u],
     [['plan', '.'], /this is a folder/u],
-  ])('%j exits 2', (args, message) => {
-    const { code, err } = bendbuck(withJob(), args);
+  ])('%j exits 2', async (args, message) => {
+    const { code, err } = await bendbuck(withJob(), args);
     expect(code).toBe(2);
     expect(err).toMatch(message);
   });
 
-  it('a file that is not text exits 2', () => {
+  it('a file that is not text exits 2', async () => {
     const folder = freshFolder();
     writeFileSync(join(folder, 'job.yaml'), Buffer.from([0xff, 0xfe, 0x80, 0x00]));
-    expect(bendbuck(folder, ['plan', 'job.yaml'])).toMatchObject({
+    expect(await bendbuck(folder, ['plan', 'job.yaml'])).toMatchObject({
       code: 2,
       err: expect.stringContaining('UTF-8') as string,
     });
   });
 
-  it('schema prints a JSON Schema', () => {
-    const { code, out } = bendbuck(freshFolder(), ['schema']);
+  it('schema prints a JSON Schema', async () => {
+    const { code, out } = await bendbuck(freshFolder(), ['schema']);
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({
       $schema: 'https://json-schema.org/draft/2020-12/schema',
@@ -225,15 +241,15 @@ describe('bad command lines', () => {
 });
 
 describe('make', () => {
-  it('writes a folder named after the title, the same bytes each time', () => {
+  it('writes a folder named after the title, the same bytes each time', async () => {
     const folder = withJob();
-    const { code, out } = bendbuck(folder, ['make', 'job.yaml']);
+    const { code, out } = await bendbuck(folder, ['make', 'job.yaml']);
     expect(code).toBe(0);
     expect(out).toContain(join('out', FOLDER));
     const first = snapshot(join(folder, 'out'));
     expect(Object.keys(first)).toContain(join(FOLDER, 'parts/spine.dxf'));
     expect(Object.values(first).some((bytes) => Buffer.from(bytes, 'base64').includes(folder))).toBe(false);
-    expect(bendbuck(folder, ['make', 'job.yaml']).code).toBe(0);
+    expect((await bendbuck(folder, ['make', 'job.yaml'])).code).toBe(0);
     expect(snapshot(join(folder, 'out'))).toEqual(first);
     expect(readdirSync(join(folder, 'out'))).toEqual([FOLDER]);
   });
@@ -278,10 +294,10 @@ describe('make', () => {
     ],
     ['10 MB of YAML', 'job-too-long', (text: string) => text + '# padding\n'.repeat(1_000_000)],
     ['an alias bomb', 'yaml-alias', () => 'a: &a [1]\nb: &b [*a, *a]\nc: [*b, *b]\n'],
-  ])('%s: exit 2, a clear error, no file touched', (_, finding, change) => {
+  ])('%s: exit 2, a clear error, no file touched', async (_, finding, change) => {
     const folder = withJob(change);
     const before = snapshot(folder);
-    const { code, err } = bendbuck(folder, ['make', 'job.yaml']);
+    const { code, err } = await bendbuck(folder, ['make', 'job.yaml']);
     expect(code).toBe(2);
     expect(err).toMatch(new RegExp(`^error.*\\[${finding}\\]$`, 'mu'));
     expect(err).toContain('Nothing was written');
@@ -317,48 +333,51 @@ describe('make', () => {
         symlinkSync(join(folder, 'elsewhere'), join(folder, 'out', FOLDER))
       ),
     ],
-  ])('%s: exit 3, nothing touched', (_, prepare) => {
+  ])('%s: exit 3, nothing touched', async (_, prepare) => {
     const folder = withJob();
     prepare(folder);
     const before = [snapshot(folder), readdirSync(folder, { recursive: true })];
-    const { code, err } = bendbuck(folder, ['make', 'job.yaml']);
+    const { code, err } = await bendbuck(folder, ['make', 'job.yaml']);
     expect(code).toBe(3);
     expect(err).toMatch(/left as it is|Nothing was changed/u);
     expect([snapshot(folder), readdirSync(folder, { recursive: true })]).toEqual(before);
   });
 
-  it.each(['/dev/null/deeper', '/proc/nowhere'])('an output folder that cannot be written (%s): exit 3', (out) => {
-    expect(bendbuck(withJob(), ['make', 'job.yaml', '--out', out])).toMatchObject({
-      code: 3,
-      err: expect.stringContaining('cannot write') as string,
-    });
-  });
+  it.each(['/dev/null/deeper', '/proc/nowhere'])(
+    'an output folder that cannot be written (%s): exit 3',
+    async (out) => {
+      expect(await bendbuck(withJob(), ['make', 'job.yaml', '--out', out])).toMatchObject({
+        code: 3,
+        err: expect.stringContaining('cannot write') as string,
+      });
+    },
+  );
 
-  it('never loses what the maker added to a folder of ours, or changed in it', () => {
+  it('never loses what the maker added to a folder of ours, or changed in it', async () => {
     const folder = withJob();
-    expect(bendbuck(folder, ['make', 'job.yaml']).code).toBe(0);
+    expect((await bendbuck(folder, ['make', 'job.yaml'])).code).toBe(0);
     writeFileSync(join(folder, 'out', FOLDER, 'notes.txt'), 'cut twice');
-    expect(bendbuck(folder, ['make', 'job.yaml'])).toMatchObject({
+    expect(await bendbuck(folder, ['make', 'job.yaml'])).toMatchObject({
       code: 3,
       err: expect.stringContaining('notes.txt') as string,
     });
     expect(readFileSync(join(folder, 'out', FOLDER, 'notes.txt'), 'utf8')).toBe('cut twice');
     const other = withJob();
-    expect(bendbuck(other, ['make', 'job.yaml']).code).toBe(0);
+    expect((await bendbuck(other, ['make', 'job.yaml'])).code).toBe(0);
     writeFileSync(join(other, 'out', FOLDER, 'parts/spine.svg'), 'redrawn');
-    expect(bendbuck(other, ['make', 'job.yaml'])).toMatchObject({
+    expect(await bendbuck(other, ['make', 'job.yaml'])).toMatchObject({
       code: 3,
       err: expect.stringContaining('parts/spine.svg') as string,
     });
     expect(readFileSync(join(other, 'out', FOLDER, 'parts/spine.svg'), 'utf8')).toBe('redrawn');
   });
 
-  it('replaces its own unchanged folder when the job has changed', () => {
+  it('replaces its own unchanged folder when the job has changed', async () => {
     const folder = withJob();
-    expect(bendbuck(folder, ['make', 'job.yaml']).code).toBe(0);
+    expect((await bendbuck(folder, ['make', 'job.yaml'])).code).toBe(0);
     const before = snapshot(join(folder, 'out'));
     writeFileSync(join(folder, 'job.yaml'), STARTER.replace('radius: 38.1', 'radius: 60'));
-    expect(bendbuck(folder, ['make', 'job.yaml']).code).toBe(0);
+    expect((await bendbuck(folder, ['make', 'job.yaml'])).code).toBe(0);
     const after = snapshot(join(folder, 'out'));
     expect(after[join(FOLDER, 'parts/S1.dxf')]).not.toBe(before[join(FOLDER, 'parts/S1.dxf')]);
     expect(readdirSync(join(folder, 'out'))).toEqual([FOLDER]);

@@ -1,3 +1,4 @@
+import { Readable } from 'node:stream';
 import { describe, expect, it } from 'vitest';
 import { error, note, warning } from '../../src/base/findings';
 import { startProgress } from '../../src/cli/progress';
@@ -36,6 +37,7 @@ describe('the line of progress', () => {
     const said: string[] = [];
     const io = {
       cwd: '/',
+      input: Readable.from([]),
       out: () => undefined,
       err: (text: string) => void said.push(text),
       width: 80,

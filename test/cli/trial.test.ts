@@ -34,9 +34,9 @@ const strips = [
 ];
 
 describe('trial', () => {
-  it('without strips says what to cut, bend and measure, and writes nothing', () => {
+  it('without strips says what to cut, bend and measure, and writes nothing', async () => {
     const folder = withJob(TAPERED);
-    const { code, out, err } = bendbuck(folder, ['trial', 'job.yaml']);
+    const { code, out, err } = await bendbuck(folder, ['trial', 'job.yaml']);
     expect([code, err]).toEqual([0, '']);
     // 8 × 1.6 mm = 12.8 is less than a strip that can be handled; the form's radii are about 33 and 41 mm.
     expect(out).toMatch(/15\.00 mm wide \(at least 8 times the thickness\)/u);
@@ -45,21 +45,21 @@ describe('trial', () => {
     expect(readdirSync(folder)).toEqual(['job.yaml']);
   });
 
-  it('what it proposes to type can be typed', () => {
+  it('what it proposes to type can be typed', async () => {
     const folder = withJob(INCH);
-    const advice = bendbuck(folder, ['trial', 'job.yaml']).out;
+    const advice = (await bendbuck(folder, ['trial', 'job.yaml'])).out;
     const options = /bendbuck trial JOB (.*)/u.exec(advice)?.[1]?.split(' ') ?? [];
     expect(options).toHaveLength(8);
-    const { code, out } = bendbuck(folder, ['trial', 'job.yaml', ...options]);
+    const { code, out } = await bendbuck(folder, ['trial', 'job.yaml', ...options]);
     expect(code).toBe(0);
     // Angles in whole degrees of some 15° of springback: near the tables' own factor.
     const factor = Number(/factor on the flow curve +([\d.]+)/u.exec(out)?.[1]);
     expect(Math.abs(factor - 1)).toBeLessThan(0.1);
   });
 
-  it('fits the strips given, shows the spread and what it does, and a block that makes plan use the same factor', () => {
+  it('fits the strips given, shows the spread and what it does, and a block that makes plan use the same factor', async () => {
     const folder = withJob(TAPERED);
-    const { code, out, err } = bendbuck(folder, ['trial', 'job.yaml', ...strips]);
+    const { code, out, err } = await bendbuck(folder, ['trial', 'job.yaml', ...strips]);
     expect([code, err]).toEqual([0, '']);
     expect(blockIn(out)).toBe(
       'trials:\n  - { radius: 40, bent: 95, left: 82.5, width: 20 }\n  - { radius: 39.6875, bent: 95, left: 81 }\n',
@@ -67,7 +67,7 @@ describe('trial', () => {
     expect(readdirSync(folder)).toEqual(['job.yaml']);
 
     writeFileSync(join(folder, 'pasted.yaml'), `${TAPERED}\n${blockIn(out)}`);
-    const plan = JSON.parse(bendbuck(folder, ['plan', 'pasted.yaml', '--json']).out) as Plan;
+    const plan = JSON.parse((await bendbuck(folder, ['plan', 'pasted.yaml', '--json'])).out) as Plan;
     const { factor = NaN } = plan.sheet ?? {};
     expect(out).toContain(`factor on the flow curve  ${factor.toFixed(3)}`);
     expect(out).toContain(`${plan.trials?.spread.low.toFixed(3)} to ${plan.trials?.spread.high.toFixed(3)}`);
@@ -77,18 +77,18 @@ describe('trial', () => {
       plan.trials?.effect.high?.form.from,
     ].map((value) => `${value?.toFixed(2)} mm`);
     expect(out).toMatch(new RegExp(`form radius, end A +[\\d.]+ mm +${low} +${now} +${high}`, 'u'));
-    expect(bendbuck(folder, ['plan', 'pasted.yaml']).out).toMatch(
+    expect((await bendbuck(folder, ['plan', 'pasted.yaml'])).out).toMatch(
       new RegExp(`from trial strips +${factor.toFixed(3)}\n`, 'u'),
     );
     // The job's own strips, fitted without any given.
-    expect(bendbuck(folder, ['trial', 'pasted.yaml']).out.replace(/\n(?:note|warning)[\s\S]*/u, '')).toBe(
+    expect((await bendbuck(folder, ['trial', 'pasted.yaml'])).out.replace(/\n(?:note|warning)[\s\S]*/u, '')).toBe(
       out.replace(/\n(?:note|warning)[\s\S]*/u, ''),
     );
   });
 
-  it('adds strips given to those of the job, in inches for a job in inches', () => {
+  it('adds strips given to those of the job, in inches for a job in inches', async () => {
     const folder = withJob(`${INCH}\ntrials: [{ radius: 1-1/4, bent: 105, left: 90 }]\n`);
-    const { code, out } = bendbuck(folder, [
+    const { code, out } = await bendbuck(folder, [
       'trial',
       'job.yaml',
       '--radius',
@@ -114,8 +114,8 @@ describe('trial', () => {
     [['--radius', '40', '--bent', '1e99', '--left', '80'], /--bent should be a number of degrees/u],
     [['--radius'], /argument missing/u],
     [['--disc', '40'], /unknown option/u],
-  ])('%j is no command line: exit 2', (options, message) => {
-    const { code, out, err } = bendbuck(withJob(TAPERED), ['trial', 'job.yaml', ...options]);
+  ])('%j is no command line: exit 2', async (options, message) => {
+    const { code, out, err } = await bendbuck(withJob(TAPERED), ['trial', 'job.yaml', ...options]);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
   });
@@ -147,32 +147,32 @@ describe('trial', () => {
       ['--radius', '40', '--bent', '300', '--left', '-4'],
       /error at strip 1, --bent: [\s\S]*error at strip 1, --left: /u,
     ],
-  ])('%s: exit 2 with the reason, no block to paste', (_, options, message) => {
+  ])('%s: exit 2 with the reason, no block to paste', async (_, options, message) => {
     const folder = withJob(TAPERED);
-    const { code, out } = bendbuck(folder, ['trial', 'job.yaml', ...options]);
+    const { code, out } = await bendbuck(folder, ['trial', 'job.yaml', ...options]);
     expect(code).toBe(2);
     expect(out).toMatch(message);
     expect(blockIn(out)).toBe('');
     expect(readdirSync(folder)).toEqual(['job.yaml']);
   });
 
-  it('a bad strip in the job stops make with its line', () => {
+  it('a bad strip in the job stops make with its line', async () => {
     const folder = withJob(
       `${TAPERED}\ntrials:\n  - { radius: 40, bent: 95, left: 82 }\n  - { radius: 40, bent: 95, left: 96 }\n`,
     );
     const line = TAPERED.split('\n').length + 3;
-    expect(bendbuck(folder, ['make', 'job.yaml'])).toMatchObject({
+    expect(await bendbuck(folder, ['make', 'job.yaml'])).toMatchObject({
       code: 2,
       err: expect.stringContaining(`line ${line}, trials[1].left`) as string,
     });
     expect(readdirSync(folder)).toEqual(['job.yaml']);
   });
 
-  it('a job that cannot be read says why', () => {
-    expect(bendbuck(withJob(TAPERED.replace('aluminium', 'aluminum')), ['trial', 'job.yaml'])).toMatchObject({
+  it('a job that cannot be read says why', async () => {
+    expect(await bendbuck(withJob(TAPERED.replace('aluminium', 'aluminum')), ['trial', 'job.yaml'])).toMatchObject({
       code: 2,
       out: expect.stringContaining('unknown-metal') as string,
     });
-    expect(bendbuck(freshFolder(), ['trial', '-'], TAPERED).code).toBe(0);
+    expect((await bendbuck(freshFolder(), ['trial', '-'], TAPERED)).code).toBe(0);
   });
 });

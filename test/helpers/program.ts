@@ -2,7 +2,9 @@ import { spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { Readable } from 'node:stream';
 import { afterAll } from 'vitest';
+import { run } from '../../src/cli/program';
 
 const MAIN = resolve('dist/main.js');
 
@@ -12,8 +14,24 @@ export interface Result {
   readonly err: string;
 }
 
+/** Runs a command line in this process, as `dist/main.js` would, with what it prints caught. */
+export async function bendbuck(cwd: string, args: readonly string[], input = ''): Promise<Result> {
+  let [out, err] = ['', ''];
+  const code = await run(args, {
+    cwd,
+    input: Readable.from([Buffer.from(input)]),
+    out: (text) => (out += text),
+    err: (text) => (err += text),
+    width: Infinity,
+    colour: false,
+    errColour: false,
+    progress: false,
+  });
+  return { code, out, err };
+}
+
 /** Starts the real program and waits for it. */
-export function bendbuck(cwd: string, args: readonly string[], input?: string): Result {
+export function spawned(cwd: string, args: readonly string[], input?: string): Result {
   const { status, stdout, stderr } = spawnSync(process.execPath, [MAIN, ...args], {
     cwd,
     encoding: 'utf8',
