@@ -3,12 +3,13 @@
  * Closed loops keep their arcs as bulges; nothing here is open but marks and the strokes of labels.
  */
 
-/** The closed list of operations, in the order they are listed (design section 8). */
-export const operations = ['outline', 'hole', 'pilot', 'countersink', 'groove', 'mark', 'label'] as const;
+/** The closed list of operations, in the order they are listed (design section 8); `board` is the edge of the board the parts lie on, not to be cut. */
+export const operations = ['outline', 'hole', 'pilot', 'countersink', 'groove', 'mark', 'label', 'board'] as const;
 export type Operation = (typeof operations)[number];
 
 /** The order they are carried out in: inside before outside, so that nothing is still to be done to a part that has come loose. */
 export const cutOrder = [
+  'board',
   'label',
   'mark',
   'countersink',

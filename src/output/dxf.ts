@@ -19,7 +19,7 @@ import { fixed } from './number';
  * text or the open polylines it is engraved by; entities in the order they are cut; one layer an operation, all declared; millimetres. Source: the format owner's published group-code reference.
  */
 
-/** Colour indexes of the layers: ours, any of which a job may change. 3 green, 4 cyan, 5 blue, 6 magenta, 7 black or white, 8 grey, 30 orange. */
+/** Colour indexes of the layers: ours, any of which a job may change. 3 green, 4 cyan, 5 blue, 6 magenta, 7 black or white, 8 grey, 9 light grey, 30 orange. */
 export const DXF_COLOURS: Readonly<Record<Operation, number>> = {
   outline: 7,
   hole: 4,
@@ -28,6 +28,7 @@ export const DXF_COLOURS: Readonly<Record<Operation, number>> = {
   groove: 30,
   mark: 8,
   label: 5,
+  board: 9,
 };
 
 /** A hundredth of 10⁻⁴ mm, to which drawings are checked against the plan. */

@@ -5,11 +5,13 @@ import { hasErrors } from '../base/findings';
 import type { FixtureLayout } from '../design/fixture/fixture';
 import { formatDiameter, type LengthUnit } from '../base/units';
 import { labelLength } from '../drawing/parts/lengths';
+import { writeBoardPdf } from './pdf/board-pdf';
 import { writeTemplates } from './pdf/pdf';
 import { drawPieces, layOutPieces } from './pieces';
 import type { Planned } from './pipeline';
 import { planText } from './plan/plan-text';
 import type { Watch } from '../drawing/boards';
+import type { Sheet } from '../drawing/boards/sheet';
 import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
 import { findBoard } from '../tables/look-up';
 import type { Tables } from '../tables/tables';
@@ -68,13 +70,38 @@ export async function makeFiles(
   return [
     ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
       { path: `${path}.dxf`, content: writeDxf(drawing, colours.dxf), mime: 'image/vnd.dxf' },
-      { path: `${path}.svg`, content: writeSvg(drawing, { title, colours: colours.svg }), mime: 'image/svg+xml' },
+      {
+        path: `${path}.svg`,
+        content: writeSvg(drawing, { title, check: job.units, colours: colours.svg }),
+        mime: 'image/svg+xml',
+      },
     ]),
     { path: 'shop-sheet.html', content: writeShopSheet(planned, parts, boards, tables, options), mime: 'text/html' },
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
+    ...(job.cut.with === 'jigsaw' ? await boardPrints(boards, planned, tables, font) : []),
     ...writeOperations(operationRows(parts, job.cut, layout, joints, tables.tools)),
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
+}
+
+/** Boards to have printed whole and glued on, for a saw to follow; a machine reads their drawings itself. */
+async function boardPrints(
+  boards: readonly Sheet[],
+  { job }: Planned,
+  tables: Tables,
+  font: Uint8Array,
+): Promise<OutputFile[]> {
+  const prints = await Promise.all(
+    boards.map(async (board) => {
+      const { id, stock, thickness, length, width } = board;
+      const [thick, long, wide] = [thickness, length, width].map((size) => labelLength(size, job.units));
+      const name = `${id}, ${findBoard(tables, stock)?.name ?? stock}, ${thick} thick, ${long} × ${wide}`;
+      return { id, content: await writeBoardPdf(board, { title: job.title, name, units: job.units }, font) };
+    }),
+  );
+  return prints.flatMap(({ id, content }): OutputFile[] =>
+    content ? [{ path: `boards/${id}.pdf`, content, mime: 'application/pdf' }] : [],
+  );
 }
 
 /** What an aid is cut from, as its note says. */

@@ -11,6 +11,7 @@ import {
   type Vertex,
 } from '../base/drawing';
 import { InternalError } from '../base/errors';
+import { MM_PER_INCH, type LengthUnit } from '../base/units';
 import { el, write, type Element } from './xml';
 import { fixed } from './number';
 
@@ -25,12 +26,14 @@ export const SVG_COLOURS: Readonly<Record<Operation, string>> = {
   groove: '#b35900',
   mark: '#777777',
   label: '#1f3fbf',
+  board: '#b0b0b0',
 };
 
 /** Wide enough to trace, narrow enough to cut to, mm. */
 const LINE_WIDTH = 0.25;
 /** Capital height over font size of the plain sans faces browsers fall back to (Helvetica 0.72, Arial 0.716, DejaVu Sans 0.729). */
 const CAPITAL_HEIGHT = 0.72;
+const FONT = 'Helvetica, Arial, sans-serif';
 const DECIMALS = 5;
 /**
  * A wider arc is written as equal pieces. Of a half circle the printed radius fixes the middle badly: a radius 10⁻⁵ mm too large
@@ -45,6 +48,8 @@ export interface SvgOptions {
   readonly title: string;
   /** Blank border round the drawing, mm. */
   readonly margin?: number;
+  /** Draws a bar of 100 mm, or of 4 in, below the drawing to check the scale by; none where not said. */
+  readonly check?: LengthUnit;
   /** Overrides of single groups' colours, `#rrggbb`. */
   readonly colours?: Readonly<Partial<Record<Operation, string>>>;
 }
@@ -53,10 +58,12 @@ export interface SvgOptions {
  * A drawing as a whole SVG file, y turned to point down. Throws InternalError on a number that cannot be drawn, a loop of fewer than
  * two corners, a stroke of fewer than two points, a colour that is none, an empty drawing.
  */
-export function writeSvg(drawing: Drawing, { title, margin = 5, colours = {} }: SvgOptions): string {
+export function writeSvg(drawing: Drawing, { title, margin = 5, check, colours = {} }: SvgOptions): string {
   const bounds = boundsOf(drawing);
-  const width = bounds.maxX - bounds.minX + 2 * margin;
-  const height = bounds.maxY - bounds.minY + 2 * margin;
+  const below = bounds.maxY - bounds.minY + 2 * margin;
+  const bar = check === undefined ? null : checkBar(check, margin, below);
+  const width = Math.max(bounds.maxX - bounds.minX + 2 * margin, bar?.width ?? 0);
+  const height = bar?.height ?? below;
   const root = el(
     'svg',
     {
@@ -69,9 +76,46 @@ export function writeSvg(drawing: Drawing, { title, margin = 5, colours = {} }: 
       el('title', {}, [title]),
       el('desc', {}, ['Unit: mm. Drawn at 1:1; print or cut at 100 %.']),
       ...drawingGroups(drawing, bounds, margin, colours),
+      ...(bar ? [bar.group] : []),
     ],
   );
   return `<?xml version="1.0" encoding="UTF-8"?>\n${write(root)}\n`;
+}
+
+/** What the bar below a drawing must measure, mm, and how it is called. */
+const CHECK_BAR = { mm: { length: 100, name: '100 mm' }, in: { length: 4 * MM_PER_INCH, name: '4 in' } } as const;
+const CHECK_COLOUR = '#999999';
+/** Below the drawing's own page, mm: where the bar lies, how far its ends stand out, and where the page ends. */
+const CHECK_AT = { bar: 4, ends: 1.5, end: 8, letters: 2 };
+
+/** A bar to lay a rule on, below everything that is cut: in a group of its own, to leave out at the machine. */
+function checkBar(
+  units: LengthUnit,
+  margin: number,
+  below: number,
+): { readonly group: Element; readonly width: number; readonly height: number } {
+  const { length, name } = CHECK_BAR[units];
+  const [y, ends] = [below + CHECK_AT.bar, CHECK_AT.ends];
+  const line = (x1: number, y1: number, x2: number, y2: number): string => `M${mm(x1)} ${mm(y1)}L${mm(x2)} ${mm(y2)}`;
+  const bar = line(margin, y, margin + length, y);
+  const stops = [margin, margin + length].map((x) => line(x, y - ends, x, y + ends)).join('');
+  const words = `${name}. Measure it: if it is not, the scale was lost. Do not cut.`;
+  const group = el('g', { id: 'check', fill: 'none', stroke: CHECK_COLOUR, 'stroke-width': mm(LINE_WIDTH) }, [
+    el('path', { d: bar + stops }),
+    el(
+      'text',
+      {
+        x: mm(margin + 1),
+        y: mm(y - 1),
+        'font-family': FONT,
+        'font-size': mm(CHECK_AT.letters / CAPITAL_HEIGHT),
+        fill: CHECK_COLOUR,
+        stroke: 'none',
+      },
+      [words],
+    ),
+  ]);
+  return { group, width: length + 2 * margin, height: below + CHECK_AT.end };
 }
 
 /** One named group an operation, in the order they are cut; what a page puts into a picture of its own. */
@@ -134,7 +178,7 @@ function draw(shape: Shape, frame: Frame, paint: Paint): Element {
         {
           x,
           y,
-          'font-family': 'Helvetica, Arial, sans-serif',
+          'font-family': FONT,
           'font-size': mm(shape.height / CAPITAL_HEIGHT),
           'text-anchor': shape.anchor,
           ...(shape.angle === 0 ? {} : { transform: `rotate(${mm(-toDegrees(shape.angle))} ${x} ${y})` }),

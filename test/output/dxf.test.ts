@@ -151,6 +151,7 @@ describe('the order of cutting', () => {
       .map((operation) => ({ ...halfDisc, operation }));
     const read = readDxf(writeDxf({ shapes: [second, halfDisc, ...others, label('S1'), stroke] }));
     expect(read.order.map(({ layer }) => layer)).toEqual([
+      'board',
       'label',
       'label',
       'mark',

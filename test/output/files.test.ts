@@ -1,3 +1,4 @@
+import { PDFDocument } from '@cantoo/pdf-lib';
 import { parseSync, type INode } from 'svgson';
 import { describe, expect, it } from 'vitest';
 import { cutOrder } from '../../src/base/drawing';
@@ -47,9 +48,10 @@ describe.each(starters)('files of %s', async (name) => {
         y: 0,
         radius: diameter / 2,
       })),
-      ...(plan.spine?.screwHoles ?? []).flatMap(({ at, offset, diameter, countersink }) => [
+      // The front is drawn: what is sunk from the back is not cut from there.
+      ...(plan.spine?.screwHoles ?? []).flatMap(({ at, offset, diameter, countersink, side }) => [
         { layer: 'hole', x: at, y: offset, radius: diameter / 2 },
-        { layer: 'countersink', x: at, y: offset, radius: countersink / 2 },
+        ...(side === 'front' ? [{ layer: 'countersink', x: at, y: offset, radius: countersink / 2 }] : []),
       ]),
     ];
     expect(read.circles).toHaveLength(wanted.length);
@@ -70,7 +72,7 @@ describe.each(starters)('files of %s', async (name) => {
     ).toBe(true);
   });
 
-  it('boards hold every part once and nothing more but slanted hatching', () => {
+  it('boards hold every part once and nothing more but their own edges and slanted hatching', () => {
     const parts = files
       .filter(({ path }) => path.startsWith('parts/') && path.endsWith('.dxf'))
       .map(({ content }) => readDxf(textOf(content)));
@@ -81,13 +83,54 @@ describe.each(starters)('files of %s', async (name) => {
       from !== undefined && to !== undefined && Math.abs(Math.abs(to.x - from.x) - Math.abs(to.y - from.y)) < 1e-3;
     const total = (list: typeof parts): number =>
       list.reduce((sum, { count, lines }) => sum + count - lines.filter(slanted).length, 0);
-    expect(total(boards)).toBe(total(parts));
+    expect(total(boards)).toBe(total(parts) + boards.length);
     const radii = (list: typeof parts): number[] =>
       list.flatMap(({ circles }) => circles.map(({ radius }) => radius)).sort((a, b) => a - b);
     expect(radii(boards)).toEqual(radii(parts));
   });
 
-  it('SVG says the same size as the DXF, in mm', () => {
+  it('boards lie with a corner at the origin, their edge drawn, everything on them in the positive quadrant', () => {
+    const boards = files.filter(({ path }) => path.startsWith('boards/') && path.endsWith('.dxf'));
+    expect(boards.length).toBeGreaterThan(0);
+    for (const { path, content } of boards) {
+      const { polylines, circles, lines } = readDxf(textOf(content));
+      const [edge, ...more] = polylines.filter(({ layer }) => layer === 'board');
+      const stock = tables.boards.find(({ id }) => path.includes(`board-${id.replaceAll('/', '_')}-`));
+      if (!edge || !stock) throw new Error(`no edge, or no stock, of ${path}`);
+      expect(more).toEqual([]);
+      expect(edge.vertices.map(({ x, y }) => [x, y])).toEqual([
+        [0, 0],
+        [stock.length, 0],
+        [stock.length, stock.width],
+        [0, stock.width],
+      ]);
+      const places = [
+        ...polylines.flatMap(({ vertices }) => vertices),
+        ...circles.flatMap(({ x, y, radius }) => [-radius, radius].map((by) => ({ x: x + by, y: y + by }))),
+        ...lines.flatMap(({ ends }) => ends),
+      ];
+      expect(places.every(({ x, y }) => x >= 0 && y >= 0 && x <= stock.length && y <= stock.width)).toBe(true);
+    }
+  });
+
+  it('a board’s print is one page, as large as its parts need, at 1:1', async () => {
+    const prints = files.filter(({ path }) => path.startsWith('boards/') && path.endsWith('.pdf'));
+    expect(prints).toHaveLength(files.filter(({ path }) => /^boards\/.*\.dxf$/u.test(path)).length);
+    for (const { path, content } of prints) {
+      if (typeof content === 'string') throw new Error('a PDF is bytes');
+      const [page, ...more] = (await PDFDocument.load(content, { updateMetadata: false })).getPages();
+      expect(more).toEqual([]);
+      const { polylines } = readDxf(file(path.replace(/pdf$/u, 'dxf')));
+      const corners = polylines.filter(({ layer }) => layer === 'outline').flatMap(({ vertices }) => vertices);
+      const [wide, high] = [Math.max(...corners.map(({ x }) => x)), Math.max(...corners.map(({ y }) => y))];
+      const [width, height] = [page?.getWidth() ?? NaN, page?.getHeight() ?? NaN].map((points) => (points * 25.4) / 72);
+      expect(width).toBeGreaterThan(wide);
+      expect(height).toBeGreaterThan(high);
+      expect(height).toBeLessThan(Math.max(115, high + 60) + 100);
+    }
+  });
+
+  it('SVG says the same size as the DXF, in mm, with a bar below to check it by', () => {
     const pairs = files.filter(({ path }) => path.endsWith('.svg') && path.startsWith('parts/'));
     expect(pairs.length).toBeGreaterThan(2);
     for (const { path, content } of pairs) {
@@ -100,8 +143,9 @@ describe.each(starters)('files of %s', async (name) => {
           .exec(file(path.replace(/svg$/u, 'dxf')))
           ?.slice(1)
           .map(Number) ?? [];
-      expect(width).toBeCloseTo((extent[2] ?? NaN) - (extent[0] ?? NaN) + 10, 4);
-      expect(height).toBeCloseTo((extent[3] ?? NaN) - (extent[1] ?? NaN) + 10, 4);
+      const bar = planned.job.units === 'mm' ? 100 : 101.6;
+      expect(width).toBeCloseTo(Math.max((extent[2] ?? NaN) - (extent[0] ?? NaN), bar) + 10, 4);
+      expect(height).toBeCloseTo((extent[3] ?? NaN) - (extent[1] ?? NaN) + 10 + 8, 4);
     }
   });
 });

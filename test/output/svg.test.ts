@@ -59,6 +59,30 @@ describe('an SVG’s size', () => {
     });
   });
 
+  it('has a bar of 100 mm or 4 in below everything that is cut, in a group of its own', () => {
+    for (const [check, length, name] of [
+      ['mm', 100, '100 mm'],
+      ['in', 101.6, '4 in'],
+    ] as const) {
+      const small = {
+        ...halfDisc,
+        vertices: halfDisc.vertices.map(({ x, y, bulge }) => ({ x: x / 5, y: y / 5, bulge })),
+      };
+      const svg = parseSync(writeSvg({ shapes: [small] }, { title: '', check }));
+      const group = svg.children.find(({ attributes }) => attributes['id'] === 'check');
+      if (!group) throw new Error('no bar');
+      const [, x1, y1, x2, y2] =
+        /^M([\d.]+) ([\d.]+)L([\d.]+) ([\d.]+)/u.exec(first(group, 'path').attributes['d'] ?? '') ?? [];
+      expect(Number(x2) - Number(x1)).toBeCloseTo(length, 5);
+      expect(y1).toBe(y2);
+      // The half disc is 20 by 10, with 5 round it.
+      expect(Number(y1)).toBeGreaterThan(20);
+      expect(textIn(first(group, 'text'))).toContain(name);
+      expect(svg.attributes).toMatchObject({ width: `${length + 10}mm`, height: '28mm' });
+    }
+    expect(writeSvg({ shapes: [halfDisc] }, { title: '' })).not.toContain('check');
+  });
+
   it('turns y over: what is up in the drawing is up on paper', () => {
     const svg = draw({
       shapes: [
@@ -86,6 +110,7 @@ describe('groups', () => {
     );
     const groups = draw({ shapes }).children.filter(({ name }) => name === 'g');
     expect(groups.map(({ attributes }) => attributes['id'])).toEqual([
+      'board',
       'label',
       'mark',
       'countersink',

@@ -9,6 +9,7 @@ read from the DXF files beside it by ezdxf: an independent reader of an independ
   - on every page the check bars, level and upright, are 100 mm and 4 in long within 0.2 mm;
   - the pages of every drawing that is spread over several, joined by the register marks found in their pixels, have no mark further
     than 0.2 mm from its twin, and show the DXF's outline within 0.3 mm all the way round;
+  - the print of each board is one page, with the same bars and its DXF's outlines within 0.3 mm;
   - at least three lengths, on different pages where the drawings fill as many, are those of the DXF within 0.2 mm.
 Of a job for a router or a laser, whose parts are not for paper, the first two are asked.
 Among all the PDFs at least one drawing must cross four pages, two by two.
@@ -351,6 +352,7 @@ def check(path, scratch):
         yield from ((fault, "") for fault in bar_faults(number, page))
     yield "", f"{len(pages)} pages, bars right"
 
+    yield from check_boards(path.parent / "boards", scratch)
     titles = titles_of(json.loads((path.parent / "plan.json").read_text()))
     if not titles:
         return
@@ -384,6 +386,21 @@ def check(path, scratch):
         on = len({id(page) for page, *_ in lengths})
         yield "", f"{len(lengths)} lengths on {on} pages within {max(abs(have - want) for _, want, have in lengths):.3f} mm"
     yield "", f"across {across}"
+
+
+def check_boards(folder, scratch):
+    """A saw's boards as a print shop gets them: one page each, bars right, every outline where the board's DXF has it."""
+    for path in sorted(folder.glob("*.pdf")):
+        pages = read_pages(path, scratch)
+        if len(pages) != 1:
+            yield f"{path.stem}: {len(pages)} pages", ""
+            continue
+        yield from ((f"{path.stem}: {fault}", "") for fault in bar_faults(1, pages[0]))
+        dxf, picture = ezdxf.readfile(path.with_suffix(".dxf")), Joined({"A1": pages[0]}, {"A1": (0.0, 0.0)})
+        error, seen = outline_error(picture, dxf, align(picture, dxf, pages[0].words))
+        if error > OUTLINE_TOLERANCE or seen < 0.6:
+            yield f"{path.stem}: outlines stray {error:.2f} mm, {seen:.0%} of them seen", ""
+        yield "", f"{path.stem} whole: outlines {error:.3f} mm ({seen:.0%} seen)"
 
 
 def titles_of(plan):

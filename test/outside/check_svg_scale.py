@@ -8,7 +8,8 @@ known device scale. test/outside/ink.mjs takes the box round all pixels that are
 about a pixel or more at every scale used here, so a line split by two pixels still counts). Labels are inside what they label, so the box
 is that of the drawn strokes.
 What is expected: the box round all shapes but text of the .dxf of the same name, by ezdxf (an independent reader of an independently
-written file), half a line wider on all sides (less where only a slanting line's end reaches), set 5 mm in from the page's edges.
+written file), half a line wider on all sides (less where only a slanting line's end reaches), set 5 mm in from the page's edges; and 4 mm below it the check bar, of 100 mm or, where
+its words say so, of 4 in, its ends standing 1.5 mm out, 4 mm above the page's end.
 A file passes in a renderer where all four edges of the box lie within 1 pixel of where they should, and the page has the right size.
 Prints a line a file, then "N passed, N failed". Exit code 1 where one failed, none was found, or a renderer named is missing.
 """
@@ -24,6 +25,7 @@ from ezdxf import bbox
 
 MARGIN = 5.0
 LINE = 0.25
+BAR_AT, BAR_ENDS, BAR_ROOM = 4.0, 1.5, 8.0
 CSS_PIXELS_PER_MM = 96 / 25.4
 # The longest side of a picture, pixels: boards would not fit a renderer's memory at the resolution that suits a part.
 LARGEST = 9000
@@ -62,11 +64,14 @@ class Picture:
 
     def __init__(self, svg, renderer, size, beyond):
         self.svg, self.renderer = svg, renderer
-        self.page = [side + 2 * MARGIN for side in size]
+        bar = 101.6 if ">4 in." in svg.read_text() else 100.0
+        page = [side + 2 * MARGIN for side in size]
+        self.page = [max(page[0], bar + 2 * MARGIN), page[1] + BAR_ROOM]
         self.scale = min(SHARPEST, LARGEST / (max(self.page) * CSS_PIXELS_PER_MM))
         self.pixels_per_mm = self.scale * CSS_PIXELS_PER_MM
-        left, top, right, bottom = (MARGIN - out for out in beyond)
-        self.expected = [mm * self.pixels_per_mm for mm in (left, top, self.page[0] - right, self.page[1] - bottom)]
+        left, top, right, _ = (MARGIN - out for out in beyond)
+        edges = (min(left, MARGIN - LINE / 2), top, max(page[0] - right, MARGIN + bar + LINE / 2), page[1] + BAR_AT + BAR_ENDS)
+        self.expected = [mm * self.pixels_per_mm for mm in edges]
 
     def task(self):
         # A little more window than page, so that a drawing that runs over its page is seen.

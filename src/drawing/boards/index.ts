@@ -1,4 +1,5 @@
 import { loopArea } from '../../base/area';
+import type { Loop } from '../../base/drawing';
 import { InternalError } from '../../base/errors';
 import { moveDrawing } from '../../base/transform';
 import { isCutFrom, offcutPlay } from '../../design/fixture/board-fit';
@@ -12,6 +13,7 @@ import type { Filled } from './fill';
 import { nest, type Watch } from './nest';
 import { outlineOf } from './outline';
 import type { Placement, Sheet } from './sheet';
+import type { Stock } from './stock';
 
 export type { Watch } from './nest';
 
@@ -106,7 +108,7 @@ function layOutGroup(
   return filled;
 }
 
-function sheetOf({ stock, members, reach }: Filled, group: Group, number: number): Sheet {
+function sheetOf({ stock, members, reach, across }: Filled, group: Group, number: number): Sheet {
   const placed = members.map(({ part, quarters, x, y }) => ({
     part,
     placement: { part: part.id, angle: (quarters * Math.PI) / 2, dx: x, dy: y } satisfies Placement,
@@ -122,8 +124,21 @@ function sheetOf({ stock, members, reach }: Filled, group: Group, number: number
     width: stock.width,
     length: stock.length,
     offcut: stock.offcut,
-    used: { length: reach, share: area / (reach * stock.width) },
+    used: { length: reach, width: across, share: area / (reach * stock.width) },
     placements: placed.map(({ placement }) => placement),
-    drawing: { shapes: placed.flatMap(({ part, placement }) => moveDrawing(part.drawing, placement).shapes) },
+    drawing: {
+      shapes: [edgeOf(stock), ...placed.flatMap(({ part, placement }) => moveDrawing(part.drawing, placement).shapes)],
+    },
   };
+}
+
+/** A board's own edge, its length along x, a corner at the origin: all that lies on it has places from 0 up. */
+function edgeOf({ length, width }: Stock): Loop {
+  const corners = [
+    [0, 0],
+    [length, 0],
+    [length, width],
+    [0, width],
+  ] as const;
+  return { kind: 'loop', operation: 'board', vertices: corners.map(([x, y]) => ({ x, y, bulge: 0 })) };
 }

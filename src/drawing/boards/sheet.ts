@@ -13,7 +13,7 @@ export interface Sheet {
   readonly offcut: number | null;
   readonly used: Used;
   readonly placements: readonly Placement[];
-  /** All placed parts' shapes, moved into place; the board's own edge is not drawn. */
+  /** The board's own edge, and all placed parts' shapes, moved into place. */
   readonly drawing: Drawing;
 }
 
@@ -21,6 +21,8 @@ export interface Sheet {
 export interface Used {
   /** From the board's end to the far edge of the farthest part, mm. */
   readonly length: number;
+  /** From the board's side to the far edge of the farthest part, mm. */
+  readonly width: number;
   /** The parts' outlines' share of the area up to there, 0…1. */
   readonly share: number;
 }

@@ -30,6 +30,7 @@ const LINES: Readonly<Record<Operation, Omit<Layer, 'drawing'>>> = {
   groove: { width: 0.25, dash: [5, 1.5] },
   mark: { width: 0.18, dash: [] },
   label: { width: 0.18, dash: [] },
+  board: { width: 0.18, dash: [12, 2, 2, 2] },
 };
 const THIN = { width: 0.13, dash: [] };
 /** How far a hole's centre cross reaches past its edge, mm. */
@@ -47,7 +48,7 @@ export function dressForPaper(drawing: Drawing, units: LengthUnit, { measure }: 
     );
   const layers = [
     layer(THIN, [...wasteTicks(drawing), ...crossesOf(drawing)]),
-    ...(['mark', 'countersink', 'groove', 'pilot', 'hole', 'outline', 'label'] as const).map(of),
+    ...(['board', 'mark', 'countersink', 'groove', 'pilot', 'hole', 'outline', 'label'] as const).map(of),
     layer(LINES.label, notes),
   ];
   const inked = [

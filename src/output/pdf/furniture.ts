@@ -44,24 +44,27 @@ const PAIR_AT = {
 
 type Bar = (typeof BARS)[number];
 
-function barWords({ name }: Bar): string {
-  return `THIS BAR IS ${name} LONG. Measure it. Is it not? Page 1 says what to do.`;
+/** What to do where a bar of the templates is not as long as it says. */
+const WRONG = 'Is it not? Page 1 says what to do.';
+
+function barWords({ name }: Bar, wrong: string): string {
+  return `THIS BAR IS ${name} LONG. Measure it. ${wrong}`;
 }
 
 /** A level bar from `x`, its lower edge at `y`, with what it must measure above it. */
-export function drawLevelBar(pen: Pen, bar: Bar, x: number, y: number): void {
+export function drawLevelBar(pen: Pen, bar: Bar, x: number, y: number, wrong = WRONG): void {
   pen.fill({ x, y, width: bar.length, height: BAR_WIDTH });
   for (const end of [x, x + bar.length - HAIRLINE])
     pen.fill({ x: end, y: y - BAR_END, width: HAIRLINE, height: BAR_WIDTH + 2 * BAR_END });
-  pen.text(barWords(bar), x + 1, y + BAR_WIDTH + 0.8, SMALL);
+  pen.text(barWords(bar, wrong), x + 1, y + BAR_WIDTH + 0.8, SMALL);
 }
 
 /** An upright bar from `y`, its left edge at `x`, with what it must measure on its right. */
-function drawUprightBar(pen: Pen, bar: Bar, x: number, y: number): void {
+export function drawUprightBar(pen: Pen, bar: Bar, x: number, y: number, wrong = WRONG): void {
   pen.fill({ x, y, width: BAR_WIDTH, height: bar.length });
   for (const end of [y, y + bar.length - HAIRLINE])
     pen.fill({ x: x - BAR_END / 2, y: end, width: BAR_WIDTH + BAR_END, height: HAIRLINE });
-  pen.text(barWords(bar), x + BAR_WIDTH + 0.8 + SMALL, y + 1, SMALL, { angle: Math.PI / 2 });
+  pen.text(barWords(bar, wrong), x + BAR_WIDTH + 0.8 + SMALL, y + 1, SMALL, { angle: Math.PI / 2 });
 }
 
 /** Check bars, names and a line between them and the drawing. */

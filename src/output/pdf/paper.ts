@@ -31,8 +31,8 @@ const SHEETS: Readonly<Record<Exclude<PaperChoice['size'], 'roll'>, Size>> = {
 export const SIDE_BAND = 11;
 /** Room below the frame for the level check bars, the names and the page map, mm. */
 export const FOOT_BAND = 27;
-/** A PDF page may be 14400 points of 1/72 in long (ISO 32000-1, annex C.2): 5080 mm. A roll's page is cut before. */
-const LONGEST_ROLL_PAGE = 5000;
+/** A PDF page may be 14400 points of 1/72 in long (ISO 32000-1, annex C.2): 5080 mm. A page is cut before. */
+export const LONGEST_PAGE = 5000;
 /** Shortest page cut from a roll: a 4 in bar must stand beside the frame. */
 const SHORTEST_FRAME = 110;
 
@@ -45,7 +45,7 @@ export function isRoll(paper: PaperChoice): boolean {
 export function pagesOf(paper: PaperChoice): Page[] {
   if (paper.size === 'roll') {
     if (paper.width === null) throw new InternalError('a roll without a width');
-    return [pageOf(paper.width, LONGEST_ROLL_PAGE, paper.margin)];
+    return [pageOf(paper.width, LONGEST_PAGE, paper.margin)];
   }
   const { width, height } = SHEETS[paper.size];
   const upright = pageOf(width, height, paper.margin);

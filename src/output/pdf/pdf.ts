@@ -1,17 +1,16 @@
-import { Duplex, PDFDocument, PDFName, PrintScaling, type PDFFont } from '@cantoo/pdf-lib';
-import * as fontkit from 'fontkit';
 import type { Drawing } from '../../base/drawing';
 import { InternalError } from '../../base/errors';
 import type { LengthUnit } from '../../base/units';
 import type { PaperChoice } from '../../job/job';
 import { captionUnder } from './caption';
+import { addPageTo, beginDocument, endDocument } from './document';
 import { dressForPaper, printDressed, type Dressed } from './dress';
 import { drawFront, layOutFront, type FrontPage, type Listed } from './front';
 import { drawFoot, drawMap, drawSeams } from './furniture';
-import { makeLettering, type Lettering } from './lettering';
+import type { Lettering } from './lettering';
 import { planPages, type PlannedPage } from './page-plan';
 import type { Page } from './paper';
-import { makePen, POINTS, type Pen } from './pen';
+import type { Pen } from './pen';
 import { pageCount, tileName } from './tile-plan';
 
 /** A drawing to print at 1:1. */
@@ -30,8 +29,6 @@ interface Prepared {
   readonly caption: ReturnType<typeof captionUnder>;
 }
 
-const FONT = 'F1';
-
 /**
  * Every drawing at exactly 1:1 on paper, as one PDF: small ones share pages, large ones are spread over several. The same drawings give
  * the same bytes, in node and in a browser. `font`: the bytes of a TrueType face, DejaVu Sans Condensed; only the characters used are stored.
@@ -43,10 +40,8 @@ export async function writeTemplates(
   job: { readonly title: string; readonly units: LengthUnit },
   font: Uint8Array,
 ): Promise<Uint8Array> {
-  const pdf = await PDFDocument.create({ updateMetadata: false });
-  pdf.registerFontkit(fontkit);
-  const face = await pdf.embedFont(font, { subset: true, features: { liga: false, kern: false } });
-  const letters = makeLettering(face);
+  const document = await beginDocument(font);
+  const { letters } = document;
   const prepared = templates.map((template): Prepared => {
     const dressed = dressForPaper(template.drawing, job.units, letters);
     return { template, dressed, caption: captionUnder(dressed.bounds, template.title, template.notes ?? [], letters) };
@@ -59,10 +54,10 @@ export async function writeTemplates(
   const pages = front.length + planned.length;
 
   const addPage = (page: Page, names: string, number: number, draw: (pen: Pen) => void): void => {
-    const pen = makePen(letters, FONT);
-    draw(pen);
-    drawFoot(pen, page, { title: job.title, names, number, pages }, letters);
-    storePage(pdf, face, page, pen);
+    addPageTo(document, page, (pen) => {
+      draw(pen);
+      drawFoot(pen, page, { title: job.title, names, number, pages }, letters);
+    });
   };
   for (const [index, cover] of front.entries())
     addPage(cover.page, 'Read this first', index + 1, (pen) => drawFront(pen, cover));
@@ -72,14 +67,7 @@ export async function writeTemplates(
     );
   }
 
-  pdf.setTitle(letters.printable(job.title));
-  pdf.setProducer('bendbuck');
-  pdf.setLanguage('en');
-  const preferences = pdf.catalog.getOrCreateViewerPreferences();
-  preferences.setPrintScaling(PrintScaling.None);
-  preferences.setDuplex(Duplex.Simplex);
-  preferences.setPickTrayByPDFSize(true);
-  return pdf.save();
+  return endDocument(document, job.title);
 }
 
 function drawPlanned(pen: Pen, plan: PlannedPage, prepared: readonly Prepared[], letters: Lettering): void {
@@ -150,10 +138,4 @@ function at(prepared: readonly Prepared[], index: number): Prepared {
   const found = prepared[index];
   if (!found) throw new InternalError(`there is no drawing ${index}`);
   return found;
-}
-
-function storePage(pdf: PDFDocument, face: PDFFont, { width, height }: Page, pen: Pen): void {
-  const page = pdf.addPage([width * POINTS, height * POINTS]);
-  page.node.setFontDictionary(PDFName.of(FONT), face.ref);
-  page.node.addContentStream(pdf.context.register(pdf.context.flateStream(pen.content())));
 }

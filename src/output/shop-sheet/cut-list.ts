@@ -1,6 +1,7 @@
 import { boundsOf } from '../../base/bounds';
 import { InternalError } from '../../base/errors';
 import { findBoard } from '../../tables/look-up';
+import type { Sheet } from '../../drawing/boards/sheet';
 import type { Part } from '../../drawing/parts/part';
 import { radiusAtCentre } from '../../base/cone';
 import { outlineOf } from '../../drawing/boards/outline';
@@ -166,7 +167,7 @@ export function boardList(shop: Shop): HtmlElement[] {
         const whole = `${sheets.length} × ${name}, ${say.thickness(first.thickness)} thick as reckoned here, sold as ${say.atLeast(first.width)} × ${say.atLeast(first.length)}`;
         return sheets.length > 1
           ? whole
-          : `${whole}; an offcut of ${offcut(first.drawing, say.atLeast, job.cut.border)} will do, laid out as drawn`;
+          : `${whole}; an offcut of ${offcut(first, say.atLeast, job.cut.border)} will do, laid out as drawn`;
       }),
       ...boards
         .filter((board) => board.offcut !== null)
@@ -192,7 +193,6 @@ function measureFirst({ job, say }: Shop): string[] {
   ];
 }
 
-function offcut(drawing: Parameters<typeof boundsOf>[0], length: (mm: number) => string, border: number): string {
-  const { maxX, maxY } = boundsOf(drawing);
-  return `${length(maxX + border)} × ${length(maxY + border)}`;
+function offcut({ used }: Sheet, length: (mm: number) => string, border: number): string {
+  return `${length(used.length + border)} × ${length(used.width + border)}`;
 }

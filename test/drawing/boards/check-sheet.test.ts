@@ -13,7 +13,7 @@ const sheet = (...placements: Sheet['placements']): Sheet => ({
   width: 300,
   length: 400,
   offcut: null,
-  used: { length: 0, share: 0 },
+  used: { length: 0, width: 0, share: 0 },
   placements,
   drawing: { shapes: [] },
 });
