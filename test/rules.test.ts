@@ -10,6 +10,7 @@ const sources = readdirSync(root, { recursive: true, encoding: 'utf8' })
 /** The rooms of the house in order: each may import itself and what stands before it. */
 const rooms = [
   'base',
+  'findings',
   'tables',
   'job',
   'design/bend',

@@ -1,48 +1,71 @@
 /**
- * A finding is what the program says about a job: a mistake, a doubt or a remark. Findings are data; their
- * wording is made where they arise and they are printed in one place (cli/report.ts and the page).
+ * A finding is what the program says about a job: a mistake, a doubt or a remark. It is data: a code and the values it speaks of.
+ * `findings/finding.ts` makes one, checked against the catalogue; `findings/say.ts` words it in the reader's unit.
  *
  * - `error`: the job is wrong or impossible; nothing is written.
  * - `warning`: doubtful but buildable.
  * - `note`: worth knowing.
  */
 export interface Finding {
-  /** Stable, lower-case words joined by hyphens, e.g. `unknown-metal`. */
+  /** Stable, lower-case words joined by hyphens, e.g. `unknown-metal`; declared once in `findings/catalogue`. */
   readonly code: string;
-  readonly level: 'error' | 'warning' | 'note';
+  readonly level: Level;
   /** Where in the job, e.g. `bend.radius.from` or `runs[1].to`; empty for the job as a whole. */
   readonly path: string;
+  /** What it speaks of, by name: mm, radians, N, MPa, counts, names; the catalogue says which is which. */
+  readonly values: Readonly<Record<string, Value>>;
+  /** Line in the job's text, counted from 1, where the text is known. */
+  readonly line?: number;
+  /** Words of a finding that is not in the catalogue yet. */
+  readonly worded?: Words;
+}
+
+export type Level = 'error' | 'warning' | 'note';
+
+/** A value of a finding, as data. */
+export type Value = number | string | null | readonly string[] | readonly [number, number] | Placed | readonly Placed[];
+
+/** A named thing with a length of its own or a place: `S1`, 4 mm. */
+export interface Placed {
+  readonly name: string;
+  readonly mm: number | null;
+}
+
+/** A finding in words. */
+export interface Words {
   readonly message: string;
   /** What to change. */
   readonly hint: string;
-  /** What was found, as text, for mistakes in a value. */
+  /** What was found, for mistakes in a value. */
   readonly got?: string;
-  /** What would do, as text. */
+  /** What would do. */
   readonly allowed?: string;
-  /** Line in the job's text, counted from 1, where the text is known. */
-  readonly line?: number;
 }
 
-type Extra = Pick<Finding, 'got' | 'allowed' | 'line'>;
+type Extra = Pick<Words, 'got' | 'allowed'> & { readonly line?: number };
 
-/** Makes an error finding: the job is wrong or impossible. */
+/** @deprecated Declare the code in `findings/catalogue` and make it with `finding()`. */
 export function error(code: string, path: string, message: string, hint: string, extra: Extra = {}): Finding {
-  return { code, level: 'error', path, message, hint, ...extra };
+  return worded('error', code, path, { message, hint, ...extra });
 }
 
-/** Makes a warning finding: doubtful but buildable. */
+/** @deprecated Declare the code in `findings/catalogue` and make it with `finding()`. */
 export function warning(code: string, path: string, message: string, hint: string, extra: Extra = {}): Finding {
-  return { code, level: 'warning', path, message, hint, ...extra };
+  return worded('warning', code, path, { message, hint, ...extra });
 }
 
-/** Makes a note: worth knowing, nothing to mend. */
+/** @deprecated Declare the code in `findings/catalogue` and make it with `finding()`. */
 export function note(code: string, path: string, message: string, hint: string, extra: Extra = {}): Finding {
-  return { code, level: 'note', path, message, hint, ...extra };
+  return worded('note', code, path, { message, hint, ...extra });
+}
+
+function worded(level: Level, code: string, path: string, { line, ...words }: Words & Extra): Finding {
+  return { code, level, path, values: {}, worded: words, ...(line === undefined ? {} : { line }) };
 }
 
 /** Whether any finding forbids building the job. */
-export function hasErrors(findings: readonly Finding[]): boolean {
-  return findings.some((finding) => finding.level === 'error');
+export function hasErrors(findings: readonly { readonly level: Level }[]): boolean {
+  return findings.some(({ level }) => level === 'error');
 }
 
 /** What a stage gives back: its value, or null where errors left nothing to give, and what it found. */

@@ -13,10 +13,10 @@ import { printFindings } from './report';
 export async function make(io: Io, path: string, out: string, options: ShopSheetOptions = {}): Promise<ExitCode> {
   const progress = startProgress(io, 'working the form out');
   try {
-    const { plan, planned, tables } = await work(io, path);
-    if (!planned || hasErrors(plan.findings)) {
+    const { plan, planned, tables, findings, units } = await work(io, path);
+    if (!planned || hasErrors(findings)) {
       progress.stop();
-      io.err(printFindings(plan.findings, io.errColour));
+      io.err(printFindings(findings, units, io.errColour));
       io.err('Nothing was written.\n');
       return EXIT.wrong;
     }
@@ -31,7 +31,7 @@ export async function make(io: Io, path: string, out: string, options: ShopSheet
     const folder = join(resolve(io.cwd, out), fileName(plan.title));
     await storeSet(folder, files);
     progress.stop();
-    io.err(printFindings(plan.findings, io.errColour));
+    io.err(printFindings(findings, units, io.errColour));
     io.out(`Wrote ${files.length} files to ${relative(io.cwd, folder) || folder}\n`);
     for (const file of files) io.out(`  ${file.path}\n`);
     return EXIT.done;

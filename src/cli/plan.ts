@@ -1,4 +1,6 @@
-import { hasErrors } from '../base/findings';
+import { hasErrors, type Finding } from '../base/findings';
+import type { LengthUnit } from '../base/units';
+import { sayFindings } from '../findings/say';
 import type { Job } from '../job/job';
 import { parseJob } from '../job/parse';
 import { planJob, type Planned } from '../output/pipeline';
@@ -17,15 +19,28 @@ export interface Worked {
   readonly planned: Planned | null;
   readonly plan: Plan;
   readonly tables: Tables;
+  readonly findings: readonly Finding[];
+  /** Of the job file. */
+  readonly units: LengthUnit;
 }
 
 /** Reads and works out a job. */
 export async function work(io: Io, path: string): Promise<Worked> {
   const tables = loadTables();
-  const { job, findings, locate } = parseJob(await readJobFile(io, path), tables);
-  if (!job) return { job, planned: null, plan: { ...NOTHING, findings }, tables };
+  const { job, findings, locate, units } = parseJob(await readJobFile(io, path), tables);
+  if (!job)
+    return {
+      job,
+      planned: null,
+      plan: { ...NOTHING, findings: sayFindings(findings, { units }) },
+      findings,
+      units,
+      tables,
+    };
   const planned = planJob(job, tables, findings);
-  return { job, planned, plan: { ...planned.plan, findings: locate(planned.plan.findings) }, tables };
+  const located = locate(planned.findings);
+  const plan = { ...planned.plan, findings: sayFindings(located, { units }) };
+  return { job, planned, plan, findings: located, units, tables };
 }
 
 const NOTHING: Plan = {
@@ -46,22 +61,23 @@ const NOTHING: Plan = {
 
 /** `check`: findings only. */
 export async function check(io: Io, path: string): Promise<ExitCode> {
-  const { plan } = await work(io, path);
-  io.out(plan.findings.length > 0 ? printFindings(plan.findings, io.colour) : 'Nothing wrong, nothing doubtful.\n');
-  return exitCode(plan);
+  const { findings, units } = await work(io, path);
+  io.out(findings.length > 0 ? printFindings(findings, units, io.colour) : 'Nothing wrong, nothing doubtful.\n');
+  return exitCode(findings);
 }
 
 /** `plan`: the numbers, as a table to read or as JSON. */
 export async function plan(io: Io, path: string, options: { json?: true; units?: 'mm' | 'in' }): Promise<ExitCode> {
   const worked = await work(io, path);
+  const units = options.units ?? worked.units;
   if (options.json) io.out(planText(worked.plan));
   else {
-    if (worked.job) io.out(printPlan(worked.plan, options.units ?? worked.job.units, io.colour, io.width));
-    io.out(printFindings(worked.plan.findings, io.colour));
+    if (worked.job) io.out(printPlan(worked.plan, units, io.colour, io.width));
+    io.out(printFindings(worked.findings, units, io.colour));
   }
-  return exitCode(worked.plan);
+  return exitCode(worked.findings);
 }
 
-function exitCode(plan: Plan): ExitCode {
-  return hasErrors(plan.findings) ? EXIT.wrong : EXIT.done;
+function exitCode(findings: readonly Finding[]): ExitCode {
+  return hasErrors(findings) ? EXIT.wrong : EXIT.done;
 }

@@ -1,13 +1,17 @@
 import type { Finding } from '../base/findings';
+import type { LengthUnit } from '../base/units';
+import { sayFindings, type SaidFinding } from '../findings/say';
 
-/** Findings as lines of text: the one place where they are printed. */
-export function printFindings(findings: readonly Finding[], colour: boolean): string {
-  return findings.map((finding) => printFinding(finding, colour)).join('');
+/** Findings as lines of text, in words of the unit: the one place where they are printed. */
+export function printFindings(findings: readonly Finding[], units: LengthUnit, colour: boolean): string {
+  return sayFindings(findings, { units })
+    .map((finding) => printFinding(finding, colour))
+    .join('');
 }
 
 const PAINT = { error: '31;1', warning: '33;1', note: '36' } as const;
 
-function printFinding({ level, path, line, message, got, allowed, hint, code }: Finding, colour: boolean): string {
+function printFinding({ level, path, line, message, got, allowed, hint, code }: SaidFinding, colour: boolean): string {
   const where = [line === undefined ? '' : `line ${line}`, path].filter((part) => part !== '').join(', ');
   const lines = [
     `${paint(level, PAINT[level], colour)}${where === '' ? '' : ` at ${where}`}: ${message} [${code}]`,

@@ -29,14 +29,15 @@ export interface Given {
 export async function trial(io: Io, path: string, given: readonly Given[]): Promise<ExitCode> {
   const tables = loadTables();
   const strips = stripsOf(given);
-  const { job: read, findings, locate } = parseJob(await readJobFile(io, path), tables);
-  if (!read) return report(io, findings);
+  const { job: read, findings, locate, units } = parseJob(await readJobFile(io, path), tables);
+  if (!read) return report(io, findings, units);
   const own = read.trials.length;
   const all = readTrials({ units: read.units, trials: [...read.trials.map(() => null), ...strips] });
   if (hasErrors(all.findings))
     return report(
       io,
       all.findings.map((finding) => asGiven(finding, own)),
+      units,
     );
   const job: Job = { ...read, trials: [...read.trials, ...all.trials.slice(own)] };
   const bend = planBend(job, tables);
@@ -52,14 +53,12 @@ export async function trial(io: Io, path: string, given: readonly Given[]): Prom
   }
   // The job's other doubts are for check and plan; lines are those of strips in the file.
   const ours = bend.findings.filter(({ level, path: place }) => level === 'error' || place.startsWith('trials'));
-  return report(io, [
-    ...findings,
-    ...(strips.length === 0 ? locate(ours) : ours.map((finding) => asGiven(finding, own))),
-  ]);
+  const located = strips.length === 0 ? locate(ours) : ours.map((finding) => asGiven(finding, own));
+  return report(io, [...findings, ...located], units);
 }
 
-function report(io: Io, findings: readonly Finding[]): ExitCode {
-  io.out(printFindings(findings, io.colour));
+function report(io: Io, findings: readonly Finding[], units: LengthUnit): ExitCode {
+  io.out(printFindings(findings, units, io.colour));
   return hasErrors(findings) ? EXIT.wrong : EXIT.done;
 }
 

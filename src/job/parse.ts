@@ -1,4 +1,5 @@
 import { error, hasErrors, type Finding } from '../base/findings';
+import type { LengthUnit } from '../base/units';
 import type { Tables } from '../tables/tables';
 import { explain } from './explain';
 import type { Job } from './job';
@@ -9,6 +10,8 @@ import { pathFromText, type Path } from './path';
 
 /** A job file read: the job, or null where errors were found, and everything found, in the order of the file. */
 export interface ParsedJob {
+  /** Of the file, whether or not it can be read whole: what is said of it is said in this unit. */
+  readonly units: LengthUnit;
   readonly job: Job | null;
   readonly findings: readonly Finding[];
   /** Later findings with the lines of this file's text that their paths stand on. */
@@ -18,7 +21,7 @@ export interface ParsedJob {
 /** Job file text (YAML or JSON) → job. All mistakes are reported at once, each with its line. Never throws on any text. */
 export function parseJob(text: string, tables: Tables): ParsedJob {
   const { source, findings } = readSource(text);
-  if (!source) return { job: null, findings, locate: (later) => [...later] };
+  if (!source) return { units: 'mm', job: null, findings, locate: (later) => [...later] };
   const locate = (later: readonly Finding[]): Finding[] => withLines(later, source);
   const shape = jobFileSchema.safeParse(source.data);
   const complaints = shape.success
@@ -26,7 +29,7 @@ export function parseJob(text: string, tables: Tables): ParsedJob {
     : shape.error.issues.flatMap((issue) => explain(issue, valueAt(source.data, issue.path)));
   const read = readJob(source.data, tables);
   const all = locate([...complaints, ...read.findings]).sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
-  return { job: hasErrors(all) ? null : read.job, findings: firstFew(all), locate };
+  return { units: read.job.units, job: hasErrors(all) ? null : read.job, findings: firstFew(all), locate };
 }
 
 /** More mistakes than this are no longer read one by one. */

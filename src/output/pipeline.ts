@@ -21,6 +21,7 @@ export interface Planned {
   /** The finishing block; null where the job asks for none. */
   readonly block: FinishingBlock | null;
   readonly plan: Plan;
+  readonly findings: readonly Finding[];
 }
 
 /** job → bend → form → fixture → joints, and the finishing block: the numbers, without drawings. Errors are findings in the plan; `job` must come from `parseJob`. */
@@ -41,6 +42,7 @@ export function planJob(job: Job, tables: Tables, earlier: readonly Finding[] = 
     layout: layout.value,
     joints: joints.value,
     block: block.value,
+    findings,
     plan: toPlan(job, bend.value, layout.value, joints.value, findings, block.value && planBlock(block.value)),
   };
 }

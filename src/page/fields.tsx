@@ -1,13 +1,13 @@
 import type { ComponentChildren, JSX, TargetedEvent } from 'preact';
 import { useRef } from 'preact/hooks';
-import type { Finding } from '../base/findings';
+import type { SaidFinding } from '../findings/say';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
 import { pathText } from '../job/path';
 import { cutFor, groups, isFor, lists, type Field, type FieldList } from './field-list';
 
 export interface FieldsProps {
   readonly draft: Draft;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly SaidFinding[];
   readonly change: (path: DraftPath, value: Draft | string | undefined) => void;
   readonly settle: () => void;
 }
@@ -60,7 +60,7 @@ function Fold({ title, open, children }: { title: string; open: boolean; childre
 }
 
 /** The findings that stand at a field: at its path, at a block around it that has no field of its own, or at a key below it. */
-export function findingsAt(findings: readonly Finding[], path: DraftPath): readonly Finding[] {
+export function findingsAt(findings: readonly SaidFinding[], path: DraftPath): readonly SaidFinding[] {
   const text = pathText(path);
   const around = path.length > 1 ? pathText(path.slice(0, -1)) : '';
   const first = (block: string): boolean =>
@@ -129,7 +129,7 @@ function unitOf(field: Field, value: string, units: string): string {
   return field.unit === 'degrees' ? '°' : field.unit;
 }
 
-function FieldFindings({ id, findings }: { id: string; findings: readonly Finding[] }): JSX.Element {
+function FieldFindings({ id, findings }: { id: string; findings: readonly SaidFinding[] }): JSX.Element {
   return (
     <ul id={id} class="says">
       {findings.map((finding) => (

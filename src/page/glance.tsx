@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { toDegrees } from '../base/angle';
-import type { Finding } from '../base/findings';
+import type { SaidFinding } from '../findings/say';
 import { formatForce } from '../base/units';
 import type { Form } from './work';
 
@@ -12,7 +12,7 @@ export function Glance({
   stale,
 }: {
   form: Form | null;
-  findings: readonly Finding[];
+  findings: readonly SaidFinding[];
   stale: boolean;
 }): JSX.Element {
   const editing = useInSight('bending');
@@ -46,7 +46,7 @@ function Figure({ name, value }: { name: string; value: string }): JSX.Element {
 }
 
 /** `1 error, 2 warnings`. */
-function countText(findings: readonly Finding[]): string {
+function countText(findings: readonly SaidFinding[]): string {
   const counts = (['error', 'warning', 'note'] as const).map(
     (level) => [level, findings.filter((finding) => finding.level === level).length] as const,
   );

@@ -1,6 +1,6 @@
 import { Fragment, type JSX } from 'preact';
 import { toDegrees } from '../base/angle';
-import type { Finding } from '../base/findings';
+import type { SaidFinding } from '../findings/say';
 import { formatForce, formatLength, toFractionalInches } from '../base/units';
 import { fieldName } from './field-name';
 import type { Form } from './work';
@@ -12,7 +12,7 @@ export function Know({
   stale,
 }: {
   form: Form | null;
-  findings: readonly Finding[];
+  findings: readonly SaidFinding[];
   stale: boolean;
 }): JSX.Element {
   return (
@@ -80,7 +80,7 @@ export function showLength(mm: number, units: 'mm' | 'in'): string {
   return near + formatLength(mm, units);
 }
 
-function Findings({ findings }: { findings: readonly Finding[] }): JSX.Element {
+function Findings({ findings }: { findings: readonly SaidFinding[] }): JSX.Element {
   return (
     <div class="findings" id="findings" role="status" aria-live="polite" tabIndex={-1}>
       {findings.length === 0 ? <p class="quiet">Nothing wrong, nothing doubtful.</p> : null}

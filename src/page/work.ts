@@ -1,4 +1,5 @@
-import { hasErrors, type Finding } from '../base/findings';
+import { hasErrors } from '../base/findings';
+import { sayFindings, type SaidFinding } from '../findings/say';
 import type { Job } from '../job/job';
 import { parseJob } from '../job/parse';
 import type { Part } from '../drawing/parts/part';
@@ -21,7 +22,7 @@ export interface Form {
 /** What became of a draft. */
 export interface Worked {
   readonly text: string;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly SaidFinding[];
   /** Null where an error stands in the way. */
   readonly form: Form | null;
 }
@@ -29,8 +30,8 @@ export interface Worked {
 /** Draft → job → plan → drawings, by the same code as the command line. */
 export function work(draft: Draft): Worked {
   const text = jobFileFrom(draft);
-  const { job, findings } = parseJob(text, tables);
-  if (!job) return { text, findings, form: null };
+  const { job, findings, units } = parseJob(text, tables);
+  if (!job) return { text, findings: sayFindings(findings, { units }), form: null };
   const planned = planJob(job, tables, findings);
   const { bend, layout, plan } = planned;
   if (!bend || !layout || hasErrors(plan.findings)) return { text, findings: plan.findings, form: null };

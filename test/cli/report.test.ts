@@ -14,6 +14,7 @@ describe('findings in words', () => {
           line: 3,
         }),
       ],
+      'mm',
       false,
     );
     expect(text).toBe(
@@ -22,13 +23,13 @@ describe('findings in words', () => {
   });
 
   it('leave out what there is none of', () => {
-    expect(printFindings([note('n', '', 'so it is', '')], false)).toBe('note: so it is [n]\n');
+    expect(printFindings([note('n', '', 'so it is', '')], 'mm', false)).toBe('note: so it is [n]\n');
   });
 
   it('are coloured only where the terminal shows colour', () => {
     const findings = [error('a', '', 'm', ''), warning('b', '', 'm', ''), note('c', '', 'm', '')];
-    expect(printFindings(findings, false)).not.toContain('\u001B');
-    expect(printFindings(findings, true).split('\u001B[')).toHaveLength(1 + 6);
+    expect(printFindings(findings, 'mm', false)).not.toContain('\u001B');
+    expect(printFindings(findings, 'mm', true).split('\u001B[')).toHaveLength(1 + 6);
   });
 });
 

@@ -10,7 +10,7 @@ import { cutWith, tools } from '../helpers/for-tool';
 const tables = loadTables();
 const planOf = (text: string): Plan => {
   const { job, findings } = parseJob(text, tables);
-  if (!job) throw new Error(findings.map(({ message }) => message).join('\n'));
+  if (!job) throw new Error(JSON.stringify(findings));
   return planJob(job, tables, findings).plan;
 };
 const starter = readFileSync('templates/tapered-two-runs.yaml', 'utf8');

@@ -4,7 +4,7 @@ import { parse as parseYaml } from 'yaml';
 import { describe, expect, it } from 'vitest';
 import { parseJob } from '../../src/job/parse';
 import { loadTables } from '../../src/tables/bundled';
-import type { Finding } from '../../src/base/findings';
+import { sayFindings, type SaidFinding } from '../../src/findings/say';
 
 const tables = loadTables();
 
@@ -22,14 +22,14 @@ board: { stock: mdf-18 }
 `;
 
 /** The findings of the good job with one thing changed. */
-function broken(from: string, to: string): readonly Finding[] {
+function broken(from: string, to: string): readonly SaidFinding[] {
   expect(GOOD).toContain(from);
-  const { job, findings } = parseJob(GOOD.replace(from, to), tables);
+  const { job, findings, units } = parseJob(GOOD.replace(from, to), tables);
   expect(job, 'a wrong job must not be read').toBeNull();
-  return findings;
+  return sayFindings(findings, { units });
 }
 
-const codes = (findings: readonly Finding[]): string[] => findings.map(({ code }) => code);
+const codes = (findings: readonly { code: string }[]): string[] => findings.map(({ code }) => code);
 
 describe('a good job', () => {
   it('is read with every default filled in', () => {
@@ -253,7 +253,7 @@ describe('a wrong job', () => {
 
   it('a metal that is not sold by gauge, or not by that gauge', () => {
     const bare = { ...tables, metals: tables.metals.map((metal) => ({ ...metal, gauge: null })) };
-    expect(parseJob(GOOD.replace('1.6', '14 ga'), bare).findings).toEqual([
+    expect(sayFindings(parseJob(GOOD.replace('1.6', '14 ga'), bare).findings, { units: 'mm' })).toEqual([
       expect.objectContaining({
         code: 'unknown-gauge',
         path: 'sheet.thickness',

@@ -1,6 +1,6 @@
-import { toDegrees } from '../../base/angle';
 import { coneFromCurvatures, coneThrough, curvatureRadiusAt, wrapFromAngle, type Cone } from '../../base/cone';
-import { error, hasErrors, type Finding, type Staged } from '../../base/findings';
+import { hasErrors, type Finding, type Staged } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import type { Job } from '../../job/job';
 import type { Ends } from '../../base/ends';
 import { elasticRadius, type Section } from './section';
@@ -52,38 +52,19 @@ function notSetFinding(end: 'from' | 'to', mid: number, section: Section): Findi
   const limit = elasticRadius(section);
   if (mid < limit) return [];
   return [
-    error(
-      'would-not-set',
-      `bend.radius.${end}`,
-      `a form this large does not set the sheet: wrapped no tighter than ${(limit - section.thickness / 2).toFixed(1)} mm inside radius it springs back flat`,
-      'use a smaller form radius, a thicker sheet or a softer temper',
-      {
-        got: `${(mid - section.thickness / 2).toFixed(1)} mm`,
-        allowed: `below ${(limit - section.thickness / 2).toFixed(1)} mm`,
-      },
-    ),
+    finding('would-not-set', `bend.radius.${end}`, {
+      radius: mid - section.thickness / 2,
+      flat: limit - section.thickness / 2,
+    }),
   ];
 }
 
 function noFormFinding(end: 'from' | 'to', inside: number): Finding[] {
   if (inside > 0) return [];
-  return [
-    error(
-      'no-form-radius',
-      `bend.radius.${end}`,
-      'the sheet springs back so far that no form is tight enough to leave this radius',
-      'use a larger radius, a thinner sheet or a softer temper',
-    ),
-  ];
+  return [finding('no-form-radius', `bend.radius.${end}`)];
 }
 
 function tooSteepForAngle(job: Job, cone: Cone): Finding {
   const most = 2 * Math.asin(Math.cos(cone.halfAngle));
-  return error(
-    'taper-too-steep-for-angle',
-    'bend.angle',
-    `on a taper this steep the legs cannot turn ${toDegrees(job.bend.angle).toFixed(1)}°; even wrapped half round they turn ${toDegrees(most).toFixed(1)}°`,
-    'bend less or make the two radii more alike',
-    { got: `${toDegrees(job.bend.angle).toFixed(1)}°`, allowed: `below ${toDegrees(most).toFixed(1)}°` },
-  );
+  return finding('taper-too-steep-for-angle', 'bend.angle', { angle: job.bend.angle, most });
 }

@@ -1,5 +1,5 @@
 import type { Ends } from '../../base/ends';
-import type { Finding } from '../../base/findings';
+import type { SaidFinding } from '../../findings/say';
 import type { Point } from '../../base/polygon';
 import type { BlockLayer, BlockLayout } from '../../design/block/finishing-block';
 
@@ -22,7 +22,7 @@ export interface Plan {
   /** The finishing block; null where the job asks for none. */
   readonly block: PlanBlock | null;
   readonly cut: PlanCut | null;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly SaidFinding[];
 }
 
 /** How the boards are cut, and the joints that come of it; mm, places along the centre line. */

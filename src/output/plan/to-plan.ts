@@ -1,6 +1,7 @@
 import { radiusAtCentre } from '../../base/cone';
 import { toDegrees } from '../../base/angle';
 import type { Finding } from '../../base/findings';
+import { sayFindings } from '../../findings/say';
 import type { BendPlan } from '../../design/bend/bend-plan';
 import type { BendAtFactor } from '../../design/bend/trial-fit';
 import type { Backing, DrivenScrew, FixtureLayout, Station } from '../../design/fixture/fixture';
@@ -60,7 +61,7 @@ export function toPlan(
     blank: bend && planBlank(bend),
     block,
     cut: layout && joints && planCut(job, layout, joints),
-    findings,
+    findings: sayFindings(findings, { units: job.units }),
   };
 }
 

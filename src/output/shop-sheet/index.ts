@@ -1,4 +1,6 @@
 import { InternalError } from '../../base/errors';
+import type { Finding } from '../../base/findings';
+import { sayFindings } from '../../findings/say';
 import type { BendPlan } from '../../design/bend/bend-plan';
 import type { FixtureLayout } from '../../design/fixture/fixture';
 import type { Job } from '../../job/job';
@@ -36,6 +38,7 @@ export interface Worked {
   readonly layout: FixtureLayout | null;
   readonly joints: Joints | null;
   readonly plan: Plan;
+  readonly findings: readonly Finding[];
 }
 
 export interface ShopSheetOptions {
@@ -65,7 +68,7 @@ export function writeShopSheet(
 }
 
 function gather(
-  { job, bend, layout, joints, plan }: Worked,
+  { job, bend, layout, joints, plan, findings }: Worked,
   parts: readonly Part[],
   boards: readonly Sheet[],
   tables: Tables,
@@ -89,6 +92,7 @@ function gather(
     layout,
     joints,
     plan,
+    findings: sayFindings(findings, { units }),
     parts,
     boards,
     tables,

@@ -1,4 +1,4 @@
-import type { Finding } from '../../base/findings';
+import type { SaidFinding } from '../../findings/say';
 import { html, type HtmlElement, type HtmlNode } from '../html';
 
 /** Text the maker wrote: shown as it is, kept apart from what stands around it whichever way its script runs, broken where it must. */
@@ -71,7 +71,7 @@ export function list(...items: readonly (HtmlNode | readonly HtmlNode[])[]): Htm
 }
 
 /** A finding in full: what was found, then what to do about it. */
-export function findingText({ message, hint }: Finding): HtmlNode[] {
+export function findingText({ message, hint }: SaidFinding): HtmlNode[] {
   return [theirs(message), '. What to do: ', theirs(hint), '.'];
 }
 

@@ -3,6 +3,7 @@ import type { FixtureLayout } from '../../design/fixture/fixture';
 import type { Job } from '../../job/job';
 import type { Joints } from '../../design/joints/joints';
 import type { Part } from '../../drawing/parts/part';
+import type { SaidFinding } from '../../findings/say';
 import type { Plan } from '../plan/plan';
 import type { Sheet } from '../../drawing/boards/sheet';
 import type { Board, Screw } from '../../tables/schema';
@@ -16,6 +17,8 @@ export interface Shop {
   readonly layout: FixtureLayout;
   readonly joints: Joints;
   readonly plan: Plan;
+  /** In the sheet's units. */
+  readonly findings: readonly SaidFinding[];
   readonly parts: readonly Part[];
   readonly boards: readonly Sheet[];
   readonly tables: Tables;

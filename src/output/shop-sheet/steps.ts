@@ -1,5 +1,5 @@
 import { toDegrees } from '../../base/angle';
-import type { Finding } from '../../base/findings';
+import type { SaidFinding } from '../../findings/say';
 import type { PlanBlock } from '../plan/plan';
 import { html, type HtmlElement, type HtmlNode } from '../html';
 import { clampOpening, clampThroat } from './hardware';
@@ -25,7 +25,7 @@ export function steps(shop: Shop): HtmlElement[] {
   ];
   const present = new Set(all.map(({ id }) => id));
   return all.map(({ id, title, content }, index) => {
-    const found = shop.plan.findings
+    const found = shop.findings
       .filter((finding) => stepOf(finding, present) === id)
       .map((finding) => html('p', { class: 'caution' }, html('strong', {}, 'For this job: '), ...findingText(finding)));
     return html(
@@ -52,7 +52,7 @@ const STEP_OF_CODE: Readonly<Record<string, StepId>> = {
 };
 
 /** Where a finding matters, by the block of the job it is about. */
-function stepOf({ code, path }: Finding, present: ReadonlySet<StepId>): StepId {
+function stepOf({ code, path }: SaidFinding, present: ReadonlySet<StepId>): StepId {
   const own = STEP_OF_CODE[code];
   if (own && present.has(own)) return own;
   const block = path.split(/[.[]/u)[0];

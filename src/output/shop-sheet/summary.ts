@@ -94,12 +94,12 @@ function clampPlaces({ layout, say }: Shop): string {
 }
 
 /** Warnings and notes, each in full, with the step where they matter. */
-function findingsFirst({ plan }: Shop): HtmlElement[] {
-  if (plan.findings.length === 0) return [];
+function findingsFirst({ findings }: Shop): HtmlElement[] {
+  if (findings.length === 0) return [];
   return [
     html('h3', {}, 'Know before you start'),
     list(
-      ...plan.findings.map((finding) => [
+      ...findings.map((finding) => [
         html('strong', {}, finding.level === 'note' ? 'Note: ' : 'Warning: '),
         ...findingText(finding),
       ]),

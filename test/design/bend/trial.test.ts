@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { sayFindings } from '../../../src/findings/say';
 import { describe, expect, it } from 'vitest';
 import { toRadians } from '../../../src/base/angle';
 import { fitTrials } from '../../../src/design/bend/trial';
@@ -303,8 +304,9 @@ describe('strips that are refused or doubted', () => {
 
   it('says how far off and what is allowed', () => {
     const { findings } = fitTrials([strip(hardened, 1.6, 40, nearlyRight, 2.6)], hardened, 1.6);
-    expect(findings.find(({ code }) => code === 'trial-contradicts-sheet')).toMatchObject({
-      got: 'factor 2.60',
+    const said = sayFindings(findings, { units: 'mm' });
+    expect(said.find(({ code }) => code === 'trial-contradicts-sheet')).toMatchObject({
+      got: 'factor 2.6',
       allowed: '0.5 to 2',
       message: expect.stringContaining('2.6 times as strong') as string,
     });

@@ -289,8 +289,8 @@ describe('text from the job', () => {
       plan: {
         ...base.plan,
         title: words,
-        findings: base.plan.findings.map((finding) => ({ ...finding, message: words, hint: words })),
       },
+      findings: base.findings.map((finding) => ({ ...finding, worded: { message: words, hint: words } })),
     };
     const [plain, changed] = [read(sheetFor(base)), read(sheetFor(renamed))];
     expect(changed.complaints).toEqual([]);

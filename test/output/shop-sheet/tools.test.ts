@@ -329,16 +329,13 @@ describe('other ways to cut', () => {
     ).map(([code, where]) => ({ code, where, message: `found: ${code}` }));
     const planned = {
       ...page.planned,
-      plan: {
-        ...page.plan,
-        findings: findings.map(({ code, message }) => ({
-          level: 'note' as const,
-          code,
-          path: code === 'board-not-measured' || code === 'thick-for-laser' ? 'board' : 'cut',
-          message,
-          hint: 'none',
-        })),
-      },
+      findings: findings.map(({ code, message }) => ({
+        level: 'note' as const,
+        code,
+        path: code === 'board-not-measured' || code === 'thick-for-laser' ? 'board' : 'cut',
+        values: {},
+        worded: { message, hint: 'none' },
+      })),
     };
     const document = parse(writeShopSheet(planned, drawPieces(page.planned, tables), [], tables));
     const said = stepsOf(document);

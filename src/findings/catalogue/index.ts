@@ -1,0 +1,24 @@
+import type { Entry } from '../entry';
+import type { ValuesOf } from '../kinds';
+import { bendFindings } from './bend';
+import { trialFindings } from './trials';
+
+/** Every code there is, by area. A code is declared once, with its level, the kinds of its values, and its words. */
+export const catalogue = {
+  ...bendFindings,
+  ...trialFindings,
+};
+
+export type Code = keyof typeof catalogue;
+
+/** The values a code asks for. */
+export type ValuesFor<C extends Code> = ValuesOf<(typeof catalogue)[C]['kinds']>;
+
+/** The entry of a code; undefined for one that is not in the catalogue. */
+export function entryOf(code: string): Entry | undefined {
+  return isCode(code) ? catalogue[code] : undefined;
+}
+
+function isCode(code: string): code is Code {
+  return Object.hasOwn(catalogue, code);
+}
