@@ -21,24 +21,28 @@ const program = await build({
   },
 });
 
-const page = await build({
+const forPage = {
   ...common,
-  entryPoints: ['src/page/main.tsx'],
-  outdir: 'dist',
   write: false,
+  outdir: 'dist',
   platform: 'browser',
   target: 'es2022',
   jsx: 'automatic',
   jsxImportSource: 'preact',
-});
-// Nothing inside the script may look like its own end.
-const script = page.outputFiles[0].text.replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
+};
+/** A script to stand inside the page; nothing in it may look like its own end. */
+const inline = async (entry) => {
+  const made = await build({ ...forPage, entryPoints: [entry] });
+  return made.outputFiles[0].text.replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
+};
+// The 3-D view is large: a script of its own, which the browser comes to when the numbers stand.
+const [script, look] = [await inline('src/page/main.tsx'), await inline('src/page/look/element.ts')];
 const style = readFileSync('src/page/style.css', 'utf8');
 const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
-const policy = `default-src 'none'; script-src ${hash(script)}; style-src ${hash(style)}; img-src data:; base-uri 'none'; form-action 'none'`;
-const parts = { POLICY: policy, STYLE: style, SCRIPT: script };
+const policy = `default-src 'none'; script-src ${hash(script)} ${hash(look)}; style-src ${hash(style)}; img-src data:; base-uri 'none'; form-action 'none'`;
+const parts = { POLICY: policy, STYLE: style, SCRIPT: script, LOOK: look };
 const html = readFileSync('src/page/index.html', 'utf8').replaceAll(
-  /%(POLICY|STYLE|SCRIPT)%/g,
+  /%(POLICY|STYLE|SCRIPT|LOOK)%/g,
   (_, name) => parts[name],
 );
 

@@ -3,8 +3,11 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { toDegrees } from '../base/angle';
 import { formatForce } from '../base/units';
 import { buildModel } from '../output/picture/model';
-import type { Stretch } from '../output/picture/paint';
+import { stretchOf, type Stretch } from '../output/picture/paint';
 import { drawScene, type Eye } from './canvas';
+import { sceneOf } from './look/scene';
+import { LookAt, useLook } from './look-at';
+import { tellPart } from './tell-part';
 import type { Form } from './work';
 
 const FIRST: Eye = { turn: -0.75, height: 0.65 };
@@ -34,6 +37,12 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
     [joints, bend, layout, released, wrap],
   );
 
+  const deep = useLook();
+  const scene = useMemo(() => {
+    const path = released ? null : { path: stretchOf(model.pull, arrowAt(pull / LET_GO)), text: `pull ${force}` };
+    return deep ? sceneOf(model, bend.section.thickness, path) : null;
+  }, [deep, model, bend, released, pull, force]);
+
   useEffect(() => {
     const target = canvas.current;
     if (!target) return undefined;
@@ -48,7 +57,7 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
     const observer = new ResizeObserver(draw);
     observer.observe(target);
     return () => observer.disconnect();
-  }, [model, eye, dark, force, released, pull]);
+  }, [model, eye, dark, force, released, pull, deep]);
 
   const turnBy = (dx: number, dy: number): void =>
     setEye(({ turn, height }) => ({ turn: turn - dx, height: Math.max(-0.2, Math.min(1.5, height + dy)) }));
@@ -65,20 +74,32 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
   const says = released
     ? `let go: ${toDegrees(bend.angle).toFixed(1)}° between the legs`
     : `wrapped ${toDegrees(wrap).toFixed(0)}° of ${toDegrees(bend.wrap.chosen).toFixed(1)}°`;
+  const shows = `The form with ${layout.stations.length} stations and ${layout.backings.length} backing stations, the sheet ${says}${released ? '' : `, the free leg pulled up with ${force}`}.`;
   return (
     <section class={stale ? 'does stale' : 'does'} aria-labelledby="does">
       <h2 id="does" tabIndex={-1}>
         What it does
       </h2>
-      <canvas
-        ref={canvas}
-        tabIndex={0}
-        role="img"
-        aria-label={`The form with ${layout.stations.length} stations and ${layout.backings.length} backing stations, the sheet ${says}${released ? '' : `, the free leg pulled up with ${force}`}. Arrow keys turn it.`}
-        onPointerDown={(event) => event.currentTarget.setPointerCapture(event.pointerId)}
-        onPointerMove={drag}
-        onKeyDown={key}
-      />
+      {scene ? (
+        <LookAt
+          scene={scene}
+          dark={dark}
+          units={job.units}
+          length={bend.length}
+          tell={(name) => tellPart(name, form)}
+          says={shows}
+        />
+      ) : (
+        <canvas
+          ref={canvas}
+          tabIndex={0}
+          role="img"
+          aria-label={`${shows} Arrow keys turn it.`}
+          onPointerDown={(event) => event.currentTarget.setPointerCapture(event.pointerId)}
+          onPointerMove={drag}
+          onKeyDown={key}
+        />
+      )}
       <div class="pull">
         <label for="pull">Pull the sheet</label>
         <input

@@ -64,7 +64,14 @@ async function fresh(hash, options = {}, from = browser) {
   const context = await from.newContext({ acceptDownloads: true, viewport: { width: 1300, height: 900 }, ...options });
   const tab = await context.newPage();
   const complaints = [];
-  tab.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
+  tab.on(
+    'console',
+    (message) =>
+      ['error', 'warning'].includes(message.type()) &&
+      // The software renderer's remark on screenshots.
+      !message.text().includes('GPU stall due to ReadPixels') &&
+      complaints.push(message.text()),
+  );
   tab.on('pageerror', (problem) => complaints.push(problem.message));
   tab.on(
     'request',
