@@ -1,12 +1,6 @@
 import { Look } from './look';
-import type { Group, LookScene } from './scene';
+import type { Group, LookEvents, LookScene } from './scene';
 import type { Stand } from './stand';
-
-/** What a touch tells: the part's name, or how far apart two touched points are, mm. */
-export interface LookEvents {
-  readonly touched: (name: string | null) => void;
-  readonly measured: (distance: number | null) => void;
-}
 
 /** The element `<form-look>` as the rest of the page knows it; it is defined by a script of its own, after the numbers. */
 export interface LookElement extends HTMLElement {

@@ -24,8 +24,7 @@ import {
 } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 import { fills, inks } from './colours';
-import type { LookEvents } from './element';
-import type { Group, LookPart, LookScene } from './scene';
+import type { Group, LookEvents, LookPart, LookScene } from './scene';
 import { arrowAlong } from './arrow';
 import { geometryOf, segmentsOf } from './shapes';
 import { standAt, type Stand } from './stand';

@@ -38,6 +38,12 @@ export interface LookScene {
   readonly reach: readonly Point3[];
 }
 
+/** What a touch tells: the part's name, or how far apart two touched points are, mm. */
+export interface LookEvents {
+  readonly touched: (name: string | null) => void;
+  readonly measured: (distance: number | null) => void;
+}
+
 /** How far the bench reaches beyond what stands on it, and how thick it is drawn, mm. */
 const BENCH = { beyond: 60, thick: 12 } as const;
 
