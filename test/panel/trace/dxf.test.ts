@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
 import { boundsOf } from '../../../src/base/bounds';
 import { asCircle, loopLength, outlineArea } from '../../../src/panel/trace/outline';
@@ -88,10 +89,10 @@ describe('entities of DXF', () => {
       ]),
     );
     expect(outlineArea(made.outline)).toBeCloseTo(5000 + (Math.PI * 625) / 2 - Math.PI * 36, 8);
-    expect(box(made)).toEqual({ minX: 0, minY: 0, maxX: expect.closeTo(125, 9), maxY: 50 });
+    expect(box(made)).toEqual({ minX: 0, minY: 0, maxX: near(125, 9), maxY: 50 });
     expect(asCircle(made.outline.holes[0] ?? [])).toMatchObject({
-      x: expect.closeTo(30, 9),
-      radius: expect.closeTo(6, 9),
+      x: near(30, 9),
+      radius: near(6, 9),
     });
   });
 
@@ -148,16 +149,16 @@ describe('entities of DXF', () => {
     ];
     const made = read(file([...rectangle(-100, -50, 100, 100), ...circle(30, 10, 5, ...behind)]));
     expect(asCircle(made.outline.holes[0] ?? [])).toMatchObject({
-      x: expect.closeTo(-30, 9),
-      y: expect.closeTo(10, 9),
+      x: near(-30, 9),
+      y: near(10, 9),
     });
     // An arc seen from behind runs clockwise: from (−25, 0) over (0, 25) back to (25, 0).
     const half = read(file([...line(-25, 0, 25, 0), ...arc([0, 0, 25], 0, 180, ...behind)]));
     expect(box(half)).toEqual({
-      minX: expect.closeTo(-25, 9),
-      maxX: expect.closeTo(25, 9),
-      minY: expect.closeTo(0, 9),
-      maxY: expect.closeTo(25, 9),
+      minX: near(-25, 9),
+      maxX: near(25, 9),
+      minY: near(0, 9),
+      maxY: near(25, 9),
     });
   });
 
@@ -309,9 +310,9 @@ describe('blocks, units and layers', () => {
     ];
     const made = read(file([...rectangle(0, 0, 200, 100), ...insert('OUTER', 60, 40, [50, 90])], { blocks }));
     expect(asCircle(made.outline.holes[0] ?? [])).toMatchObject({
-      x: expect.closeTo(60, 8),
-      y: expect.closeTo(60, 8),
-      radius: expect.closeTo(6, 8),
+      x: near(60, 8),
+      y: near(60, 8),
+      radius: near(6, 8),
     });
   });
 

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
 import { boundsOf } from '../../../src/base/bounds';
 import type { Drawing } from '../../../src/base/drawing';
@@ -48,7 +49,7 @@ describe('joining', () => {
     expect(value?.vertices).toEqual([
       { x: 0, y: 0, bulge: 0 },
       { x: 100, y: 0, bulge: 0 },
-      { x: 100, y: expect.closeTo(50.045, 9), bulge: 0 },
+      { x: 100, y: near(50.045, 9), bulge: 0 },
       { x: 0, y: 50, bulge: 0 },
     ]);
     expect(findings).toEqual([
@@ -275,9 +276,9 @@ describe('our own drawings come back the same', () => {
     expect(outline?.holes).toHaveLength(2);
     const round = outline?.holes.map((hole) => asCircle(hole)).find((hole) => hole !== null);
     expect(round).toMatchObject({
-      x: expect.closeTo(100 + shift.dx, digits),
-      y: expect.closeTo(60 + shift.dy, digits),
-      radius: expect.closeTo(2.25, digits),
+      x: near(100 + shift.dx, digits),
+      y: near(60 + shift.dy, digits),
+      radius: near(2.25, digits),
     });
   });
 });

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import DxfParser from 'dxf-parser';
+import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
 import { boundsOf } from '../../../src/base/bounds';
 import type { Vertex } from '../../../src/base/drawing';
@@ -108,8 +109,8 @@ describe('Inkscape', () => {
     // Moved by (10, 5) after a turn of 10° about the page’s corner.
     const [cosine, sine] = [Math.cos(Math.PI / 18), Math.sin(Math.PI / 18)];
     expect(asCircle(hole?.hole ?? [])).toMatchObject({
-      x: expect.closeTo(10 + 220 * cosine - 70 * sine, 6),
-      y: expect.closeTo(203.2 - (5 + 220 * sine + 70 * cosine), 6),
+      x: near(10 + 220 * cosine - 70 * sine, 6),
+      y: near(203.2 - (5 + 220 * sine + 70 * cosine), 6),
     });
   });
 
@@ -129,17 +130,17 @@ describe('Inkscape', () => {
 describe('LibreCAD', () => {
   it('librecad.dxf: outline as drawn, both circles', () => {
     const traced = read('librecad.dxf');
-    expect(box(traced.outline.vertices)).toEqual({ minX: 20, minY: 10, maxX: expect.closeTo(320, 6), maxY: 180 });
+    expect(box(traced.outline.vertices)).toEqual({ minX: 20, minY: 10, maxX: near(320, 6), maxY: 180 });
     const [large, small] = holesOf(traced).map(({ hole }) => asCircle(hole));
     expect(large).toMatchObject({
-      x: expect.closeTo(200, 6),
-      y: expect.closeTo(120, 6),
-      radius: expect.closeTo(12, 6),
+      x: near(200, 6),
+      y: near(120, 6),
+      radius: near(12, 6),
     });
     expect(small).toMatchObject({
-      x: expect.closeTo(100, 6),
-      y: expect.closeTo(60, 6),
-      radius: expect.closeTo(6.5, 6),
+      x: near(100, 6),
+      y: near(60, 6),
+      radius: near(6.5, 6),
     });
     expect(traced.sizes).toBe('mm, as the file states');
   });

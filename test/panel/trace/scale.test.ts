@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
 import { boundsOf } from '../../../src/base/bounds';
 import { readOutline } from '../../../src/panel/trace/read-outline';
@@ -24,8 +25,8 @@ const codes = (...references: readonly Reference[]) =>
 describe('scale by reference lengths', () => {
   it('one gives both axes the same factor', () => {
     expect(scale(reference(30, { x: 0.5, y: 0.5 })).value).toEqual({
-      x: expect.closeTo(2, 12),
-      y: expect.closeTo(2, 12),
+      x: near(2, 12),
+      y: near(2, 12),
       growth: 1,
       residual: null,
     });
@@ -66,7 +67,11 @@ describe('scale by reference lengths', () => {
     const { value, findings } = scale(reference(first), reference(second));
     expect(value).toBeNull();
     expect(findings).toEqual([
-      expect.objectContaining({ code: 'references-weak', level: 'error', message: expect.stringContaining(words) }),
+      expect.objectContaining({
+        code: 'references-weak',
+        level: 'error',
+        message: expect.stringContaining(words) as unknown,
+      }),
     ]);
   });
 

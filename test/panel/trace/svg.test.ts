@@ -1,3 +1,4 @@
+import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
 import { loopArea } from '../../../src/base/area';
 import { boundsOf } from '../../../src/base/bounds';
@@ -61,9 +62,9 @@ describe('shapes of SVG', () => {
     const { outline } = read(page('<circle cx="200" cy="150" r="100"/><circle cx="230" cy="150" r="6.5"/>'));
     expect(outlineArea(outline)).toBeCloseTo(Math.PI * (100 ** 2 - 6.5 ** 2), 8);
     expect(asCircle(outline.holes[0] ?? [])).toMatchObject({
-      x: expect.closeTo(230, 9),
-      y: expect.closeTo(150, 9),
-      radius: expect.closeTo(6.5, 9),
+      x: near(230, 9),
+      y: near(150, 9),
+      radius: near(6.5, 9),
     });
     expect(loopArea(outline.holes[0] ?? [])).toBeLessThan(0);
   });
@@ -76,9 +77,7 @@ describe('shapes of SVG', () => {
       'M10 10 110 10 110 60 60 90 10 60 10 10',
     ]) {
       const { outline } = read(page(`<path d="${d}"/>`));
-      expect(outline.vertices).toEqual(
-        plain.vertices.map(({ x, y }) => ({ x: expect.closeTo(x, 9), y: expect.closeTo(y, 9), bulge: 0 })),
-      );
+      expect(outline.vertices).toEqual(plain.vertices.map(({ x, y }) => ({ x: near(x, 9), y: near(y, 9), bulge: 0 })));
     }
   });
 
@@ -189,12 +188,12 @@ describe('units, pages and transforms', () => {
       (100 * 25.4) / 96,
     ],
   ])('%s', (_, attributes, side) => {
-    expect(size(read(page(square, attributes)))).toEqual([expect.closeTo(side, 8), expect.closeTo(side, 8)]);
+    expect(size(read(page(square, attributes)))).toEqual([near(side, 8), near(side, 8)]);
   });
 
   it('an uneven page stretches both ways as told', () => {
     const made = read(page(square, 'width="400mm" height="600mm" viewBox="0 0 400 300" preserveAspectRatio="none"'));
-    expect(size(made)).toEqual([expect.closeTo(100, 8), expect.closeTo(200, 8)]);
+    expect(size(made)).toEqual([near(100, 8), near(200, 8)]);
   });
 
   it('the dots of an inch can be said', () => {
@@ -209,7 +208,7 @@ describe('units, pages and transforms', () => {
   it('lengths in attributes take their unit', () => {
     expect(
       size(read(page('<rect x="1cm" y="10mm" width="1in" height="25%"/>', 'width="400mm" height="300mm"'))),
-    ).toEqual([expect.closeTo(25.4, 8), expect.closeTo(75, 8)]);
+    ).toEqual([near(25.4, 8), near(75, 8)]);
   });
 
   it('transforms nest, the inner one first: turned by 90° and doubled, w and h change places', () => {
@@ -219,10 +218,10 @@ describe('units, pages and transforms', () => {
       ),
     );
     expect(box(made.outline.vertices)).toEqual({
-      minX: expect.closeTo(140, 8),
-      maxX: expect.closeTo(200, 8),
-      minY: expect.closeTo(200, 8),
-      maxY: expect.closeTo(280, 8),
+      minX: near(140, 8),
+      maxX: near(200, 8),
+      minY: near(200, 8),
+      maxY: near(280, 8),
     });
   });
 
@@ -257,9 +256,9 @@ describe('units, pages and transforms', () => {
     );
     expect(box(outline.vertices)).toEqual({ minX: 20, maxX: 120, minY: 220, maxY: 270 });
     expect(asCircle(outline.holes[0] ?? [])).toMatchObject({
-      x: expect.closeTo(70, 8),
-      y: expect.closeTo(245, 8),
-      radius: expect.closeTo(10, 8),
+      x: near(70, 8),
+      y: near(245, 8),
+      radius: near(10, 8),
     });
   });
 
@@ -270,7 +269,7 @@ describe('units, pages and transforms', () => {
     const { value, findings } = readOutline(page(inside), options);
     expect(value?.outline.holes).toHaveLength(1);
     expect(findings.map(({ message }) => message)).toEqual(
-      ['layer mark', 'text', 'a picture', 'what is hidden'].map((what) => expect.stringContaining(what)),
+      ['layer mark', 'text', 'a picture', 'what is hidden'].map((what) => expect.stringContaining(what) as unknown),
     );
     expect(read(page(inside), { layers: ['edge'] }).outline.holes).toHaveLength(0);
   });
