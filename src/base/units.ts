@@ -35,7 +35,10 @@ const FORCE_UNITS: Readonly<Record<string, number>> = {
   kN: 1000,
   lbf: NEWTONS_PER_POUND,
   lb: NEWTONS_PER_POUND,
+  lbs: NEWTONS_PER_POUND,
+  pounds: NEWTONS_PER_POUND,
   kgf: 9.80665,
+  kg: 9.80665,
 };
 
 /** ½ ¼ ⅞ and their like, each of one character, with the digit before it. No digit may follow, or `½2` would read as 1/22. */
@@ -88,11 +91,19 @@ export function parseLength(text: string, bare: LengthUnit): ParsedLength {
 
 /** A force, N: `200 N`, `45 lbf`; a bare number is N. Null where the text is none. */
 export function parseForce(text: string): number | null {
-  const match = new RegExp(String.raw`^(${NUMBER})\s*(N|kN|lbf|lb|kgf)?$`, 'u').exec(
+  const match = new RegExp(String.raw`^(${NUMBER})\s*(N|kN|lbf|lbs|lb|pounds|kgf|kg)?$`, 'u').exec(
     text.length > LONGEST ? '' : text.trim(),
   );
   if (!match) return null;
   return Number(match[1]) * (FORCE_UNITS[match[2] ?? 'N'] ?? NaN);
+}
+
+/** Degrees as text: `90`, `90°`, `90 deg`. */
+export const ANGLE_TEXT = /^\s*[+-]?(\d+(\.\d*)?|\.\d+)\s*(°|deg|degrees?)?\s*$/;
+
+/** An angle, degrees: `90`, `90°`, `90 deg`. Null where the text is none. */
+export function parseAngle(text: string): number | null {
+  return text.length <= LONGEST && ANGLE_TEXT.test(text) ? Number.parseFloat(text) : null;
 }
 
 function refuse(reason: string): ParsedLength {

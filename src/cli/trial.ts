@@ -32,7 +32,7 @@ export async function trial(io: Io, path: string, given: readonly Given[]): Prom
   const { job: read, findings, locate, units } = parseJob(await readJobFile(io, path), tables);
   if (!read) return report(io, findings, units);
   const own = read.trials.length;
-  const all = readTrials({ units: read.units, trials: [...read.trials.map(() => null), ...strips] });
+  const all = readTrials({ units: read.units, trials: [...read.trials.map(() => null), ...strips] }, tables);
   if (hasErrors(all.findings))
     return report(
       io,

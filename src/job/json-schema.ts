@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { jobFileSchema } from './schema';
+import { jobFields } from './fields/index';
 
 /** The job file’s shape as JSON Schema (draft 2020-12), for editors. */
 export function jobJsonSchema(): object {
-  return z.toJSONSchema(jobFileSchema, { io: 'input' });
+  return z.toJSONSchema(jobFields.shape.meta({ title: 'bendbuck job', description: jobFields.help }), { io: 'input' });
 }

@@ -4,7 +4,7 @@ import type { Tables } from '../tables/tables';
 import { explain } from './explain';
 import type { Job } from './job';
 import { readJob } from './read';
-import { jobFileSchema } from './schema';
+import { jobFields } from './fields/index';
 import { readSource, type Source } from './source';
 import { pathFromText, type Path } from './path';
 
@@ -23,7 +23,7 @@ export function parseJob(text: string, tables: Tables): ParsedJob {
   const { source, findings } = readSource(text);
   if (!source) return { units: 'mm', job: null, findings, locate: (later) => [...later] };
   const locate = (later: readonly Finding[]): Finding[] => withLines(later, source);
-  const shape = jobFileSchema.safeParse(source.data);
+  const shape = jobFields.shape.safeParse(source.data);
   const complaints = shape.success
     ? []
     : shape.error.issues.flatMap((issue) => explain(issue, valueAt(source.data, issue.path)));

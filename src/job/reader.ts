@@ -1,21 +1,20 @@
 import { error, type Finding } from '../base/findings';
 import { MM_PER_INCH } from '../base/inch';
 import { nearest } from '../base/suggest';
-import { parseForce, parseLength, type LengthUnit } from '../base/units';
+import { parseAngle, parseForce, parseLength, type LengthUnit } from '../base/units';
 import { findMetal, gaugeThickness } from '../tables/look-up';
 import type { Metal } from '../tables/schema';
 import type { Tables } from '../tables/tables';
-import { show, shorten, UNPRINTABLE } from './explain';
+import { cuttingTools, type CuttingTool } from './cutting-tool';
 import { pathText, type Path } from './path';
+import type { Setting } from './setting';
+import { show, shorten, UNPRINTABLE } from './show';
 
 /** What may be asked of a number; of a length, mm. Outside it the number is a slip of the pen, whatever the rest of the job says. */
 export interface Range {
   readonly min: number;
   readonly max: number;
 }
-
-/** Of the sheet, mm. */
-const THICKNESS: Range = { min: 0.1, max: 12.7 };
 
 /** Characters that leave no mark on paper. */
 const INVISIBLE = /[\p{Cf}\p{Z}]/gu;
@@ -27,10 +26,28 @@ export function isBlock(value: unknown): value is Record<string, unknown> {
 /** Reads values by path and gathers what is wrong with them. A value that is absent, or not of the schema's kind, reads as undefined. */
 export class Reader {
   readonly findings: Finding[] = [];
-  readonly units: LengthUnit;
+  readonly setting: Setting;
 
-  constructor(private readonly data: unknown) {
-    this.units = this.at(['units']) === 'in' ? 'in' : 'mm';
+  constructor(
+    private readonly data: unknown,
+    tables: Tables,
+  ) {
+    const units = this.at(['units']) === 'in' ? 'in' : 'mm';
+    const tool = cuttingTools.find((known) => known === this.at(['cut', 'with'])) ?? 'jigsaw';
+    this.setting = { tables, units, tool };
+  }
+
+  get tables(): Tables {
+    return this.setting.tables;
+  }
+
+  get units(): LengthUnit {
+    return this.setting.units;
+  }
+
+  /** What a message calls a place. */
+  place(path: Path): string {
+    return pathText(path);
   }
 
   at(path: Path): unknown {
@@ -40,12 +57,28 @@ export class Reader {
     }, this.data);
   }
 
+  /** One finding of a kind a place: a value that stands for two keys is complained of once. */
   refuse(code: string, path: Path, message: string, hint: string, got?: string, allowed?: string): undefined {
+    if (this.findings.some((found) => found.code === code && found.path === pathText(path))) return;
     this.findings.push(
       error(code, pathText(path), message, hint, {
         ...(got === undefined ? {} : { got }),
         ...(allowed === undefined ? {} : { allowed }),
       }),
+    );
+  }
+
+  /** A setting that belongs to other tools than the job's is a slip. */
+  refuseForTool(path: Path, owners: readonly CuttingTool[]): void {
+    if (this.at(path) === undefined) return;
+    const { tool } = this.setting;
+    this.refuse(
+      'not-for-this-tool',
+      path,
+      `${pathText(path)} belongs to a ${owners.join(' or ')}; this job cuts with a ${tool}`,
+      `leave it out, or let cut.with be ${owners.join(' or ')}`,
+      tool,
+      owners.join(', '),
     );
   }
 
@@ -107,18 +140,41 @@ export class Reader {
 
   number(path: Path, range: Range): number | undefined {
     const value = this.at(path);
-    if (typeof value !== 'number' || Number.isNaN(value)) return undefined;
-    if (value < range.min || value > range.max) {
-      return this.refuse(
-        'out-of-range',
-        path,
-        `${pathText(path)} is ${value}; it must lie between ${range.min} and ${range.max}`,
-        'check the number',
-        String(value),
-        `${range.min} to ${range.max}`,
-      );
-    }
-    return value;
+    return typeof value === 'number' ? this.inBounds(path, value, range, '') : undefined;
+  }
+
+  private inBounds(path: Path, value: number, { min, max }: Range, unit: string): number | undefined {
+    if (Number.isNaN(value)) return undefined;
+    if (value >= min && value <= max) return value;
+    return this.refuse(
+      'out-of-range',
+      path,
+      `${pathText(path)} is ${value}${unit}; it must lie between ${min}${unit} and ${max}${unit}`,
+      'check the number',
+      `${value}${unit}`,
+      `${min}${unit} to ${max}${unit}`,
+    );
+  }
+
+  /** A whole number. */
+  count(path: Path, range: Range): number | undefined {
+    const value = this.number(path, range);
+    if (value === undefined || Number.isInteger(value)) return value;
+    return this.refuse(
+      'not-whole',
+      path,
+      `${pathText(path)} is ${value}: they are counted in whole ones`,
+      'write a whole number',
+      String(value),
+      `${range.min} to ${range.max}`,
+    );
+  }
+
+  /** Degrees. */
+  angle(path: Path, range: Range): number | undefined {
+    const value = this.at(path);
+    const degrees = typeof value === 'string' ? parseAngle(value) : value;
+    return typeof degrees === 'number' ? this.inBounds(path, degrees, range, '°') : undefined;
   }
 
   force(path: Path, range: Range): number | undefined {
@@ -160,29 +216,27 @@ export class Reader {
     return this.inRange(path, read.mm, range);
   }
 
-  thickness(path: Path, metal: Metal | undefined, tables: Tables): number {
+  /** The sheet's thickness, mm: a length, or a gauge of the table its metal is sold by. */
+  thickness(path: Path, range: Range): number | undefined {
     const read = this.lengthOrGauge(path);
-    if (read === undefined) return NaN;
-    if ('mm' in read) return this.inRange(path, read.mm, THICKNESS) ?? NaN;
-    if (!metal) return NaN;
-    const found = gaugeThickness(tables, metal, read.gauge);
-    if (found !== null) return found;
-    const table = tables.gauges.find(({ id }) => id === metal.gauge);
-    const gauges = table ? Object.keys(table.inches) : [];
-    this.refuse(
-      'unknown-gauge',
-      path,
-      table ? `${read.gauge} ga is not in the gauge table of ${metal.name}` : `${metal.name} is not sold by gauge`,
-      'write the thickness as a length',
-      `${read.gauge} ga`,
-      gauges.length > 0 ? `${gauges[0]} to ${gauges.at(-1)} ga` : 'a length',
-    );
-    return NaN;
+    if (read === undefined) return undefined;
+    if ('mm' in read) return this.inRange(path, read.mm, range);
+    const metal = findMetal(this.tables, this.text(['sheet', 'material']) ?? '');
+    if (!metal) return undefined;
+    return gaugeThickness(this.tables, metal, read.gauge) ?? this.refuseGauge(path, metal, read.gauge);
   }
 
-  metal(path: Path, tables: Tables): Metal | undefined {
-    const id = this.named(path, 'metal', tables.metals);
-    return id === undefined ? undefined : findMetal(tables, id);
+  private refuseGauge(path: Path, metal: Metal, gauge: number): undefined {
+    const table = this.tables.gauges.find(({ id }) => id === metal.gauge);
+    const gauges = table ? Object.keys(table.inches) : [];
+    return this.refuse(
+      'unknown-gauge',
+      path,
+      table ? `${gauge} ga is not in the gauge table of ${metal.name}` : `${metal.name} is not sold by gauge`,
+      'write the thickness as a length',
+      `${gauge} ga`,
+      gauges.length > 0 ? `${gauges[0]} to ${gauges.at(-1)} ga` : 'a length',
+    );
   }
 
   /** The id of a row, where the text is one; a finding with the nearest match where it is not. */

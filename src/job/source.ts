@@ -11,8 +11,8 @@ import {
   type YAMLError,
 } from 'yaml';
 import { error, type Finding } from '../base/findings';
-import { shorten } from './explain';
 import { pathText, type Path } from './path';
+import { shorten } from './show';
 
 /** A job is a page of text; anything this long is something else, and is refused before it is read. Characters. */
 const LONGEST = 64 * 1024;

@@ -1,4 +1,6 @@
 import { parse, stringify } from 'yaml';
+import { fieldAt, nodeAtPath } from '../job/fields/look';
+import type { QuantityName } from '../job/fields/quantity';
 
 /**
  * What stands in the page's fields, as typed: a job file's shape with text in every leaf. It becomes a job only through the same
@@ -53,7 +55,8 @@ export function changed(
 export function draftFrom(text: string): Draft {
   try {
     const read = toDraft(parse(text, { maxAliasCount: 0, logLevel: 'silent' }) as unknown);
-    return typeof read === 'object' && !Array.isArray(read) ? spreadRadius(read) : {};
+    const whole = read === undefined ? {} : spread(read, []);
+    return typeof whole === 'object' && !Array.isArray(whole) ? whole : {};
   } catch {
     return {};
   }
@@ -70,13 +73,23 @@ function toDraft(value: unknown): Draft | string | undefined {
     : undefined;
 }
 
-/** One radius is shown as both ends of it. */
-function spreadRadius(draft: Draft): Draft {
-  const radius = nodeAt(draft, ['bend', 'radius']);
-  return typeof radius === 'string' ? changed(draft, ['bend', 'radius'], { from: radius, to: radius }) : draft;
+/** One value in place of a block is shown in each of the fields it stands for: one radius as both ends of it. */
+function spread(node: Draft | string, path: DraftPath): Draft | string {
+  const described = nodeAtPath(path);
+  if (typeof node === 'string')
+    return described?.node === 'block' && described.short.length > 0
+      ? Object.fromEntries(described.short.map((key) => [key, node]))
+      : node;
+  if (Array.isArray(node)) return node;
+  return Object.fromEntries(
+    Object.entries(node as Readonly<Record<string, Draft | string>>).map(([key, entry]) => [
+      key,
+      spread(entry, [...path, key]),
+    ]),
+  );
 }
 
-/** The draft as a job file: bare numbers as numbers, empty fields left out, equal radii as one. */
+/** The draft as a job file: bare numbers as numbers, empty fields left out, one value for a block where it says the same. */
 export function jobFileFrom(draft: Draft): string {
   return stringify(toData(draft, []) ?? {}, { lineWidth: 0 });
 }
@@ -85,8 +98,9 @@ function toData(node: Draft | string, path: DraftPath): unknown {
   if (typeof node === 'string') {
     const text = node.trim();
     if (text === '') return undefined;
-    if (path.at(-1) === 'bridges' && (text === 'true' || text === 'false')) return text === 'true';
-    return DECIMAL.test(text) && !isName(path) ? Number(text) : text;
+    const kind = fieldAt(path)?.kind.name;
+    if (kind === 'yes-no') return text === 'true' ? true : text === 'false' ? false : text;
+    return DECIMAL.test(text) && !(kind && NAMES.includes(kind)) ? Number(text) : text;
   }
   if (Array.isArray(node))
     return (node as readonly (Draft | string)[]).map((entry, index) => toData(entry, [...path, index]) ?? {});
@@ -95,14 +109,20 @@ function toData(node: Draft | string, path: DraftPath): unknown {
     return value === undefined ? [] : [[key, value] as const];
   });
   if (block.length === 0) return undefined;
-  const data = Object.fromEntries(block);
-  return path.at(-1) === 'radius' && data['from'] !== undefined && data['from'] === data['to'] ? data['from'] : data;
+  return inShort(Object.fromEntries(block), path);
 }
 
-/** Names stay text even where they look like numbers. */
-function isName(path: DraftPath): boolean {
-  return ['title', 'name', 'material', 'stock', 'size', 'spine', 'stations', 'backing'].includes(String(path.at(-1)));
+/** One value in place of a block that says no more than it. */
+function inShort(data: Readonly<Record<string, unknown>>, path: DraftPath): unknown {
+  const node = nodeAtPath(path);
+  const short = node?.node === 'block' ? node.short : [];
+  const values = Object.values(data);
+  const alike = values.length === short.length && short.every((key) => key in data && data[key] === values[0]);
+  return short.length > 0 && alike ? values[0] : data;
 }
+
+/** Kinds that stay text even where they look like numbers. */
+const NAMES: readonly QuantityName[] = ['text', 'choice', 'row', 'colour'];
 
 /** The part of the address that carries a draft, and back. */
 export function toAddress(draft: Draft): string {

@@ -1,259 +1,107 @@
-import { cuttingTools, paperOrientations, paperSizes, type CuttingTool } from '../job/job';
-import { CUT_SETTINGS } from '../job/read-cut';
+import { cuttingTools } from '../job/cutting-tool';
+import { fieldsOf, listsOf, nodeAtPath, type PlacedList } from '../job/fields/look';
+import type { Field } from '../job/fields/field';
+import { groups, type Group, type GroupName } from '../job/fields/groups';
+import type { Choice } from '../job/fields/quantity';
+import type { Setting } from '../job/setting';
 import { tables } from './work';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
 
-/** One field of the page: where it stands in a job, what it is called at the bench, and how it is entered. */
-export interface Field {
+/** One row of the form: a field of the job file, where it stands in the draft, and what it is called there. */
+export interface Row {
   readonly path: DraftPath;
   readonly label: string;
-  /** Unit shown after the field; `length` stands for the job's unit. */
-  readonly unit: 'length' | 'degrees' | 'N' | 'MPa' | '';
-  readonly choices?: readonly { readonly value: string; readonly text: string }[];
-  /** What holds when the field is empty. */
-  readonly otherwise?: string;
-  /** The tools it is for; every one unless said. */
-  readonly tools?: readonly CuttingTool[];
+  readonly field: Field;
 }
 
-export interface FieldGroup {
-  readonly title: string;
-  readonly open: boolean;
-  readonly fields: readonly Field[];
+/** A part of the form: its rows, and the lists that are shown in it. */
+export interface Section extends Group {
+  readonly name: GroupName;
+  readonly rows: readonly Row[];
+  readonly lists: readonly PlacedList[];
 }
 
-const metals = tables.metals.map(({ id, name }) => ({ value: id, text: name }));
-const boards = [
-  { value: '', text: 'as the others' },
-  ...tables.boards.map(({ id, name }) => ({ value: id, text: name })),
-];
-const screws = [
-  { value: '', text: 'by spine thickness' },
-  ...tables.screws.map(({ id, name }) => ({ value: id, text: name })),
-];
-const { rules, tools } = tables;
+const placed = fieldsOf();
+const lists = listsOf();
 
-const field = (label: string, path: DraftPath, unit: Field['unit'] = 'length', extra: Partial<Field> = {}): Field => ({
-  label,
-  path,
-  unit,
-  ...extra,
+/** The form: every field the job file has, in the order of the work. */
+export const sections: readonly Section[] = Object.entries(groups).flatMap(([name, group]): Section[] => {
+  const rows = placed.filter((each) => each.group === name);
+  const within = lists.filter(({ list }) => list.group === name);
+  return [
+    {
+      ...group,
+      name: name as GroupName,
+      rows: rows.map(({ path, field }) => ({ path, field, label: field.label })),
+      lists: within,
+    },
+  ];
 });
 
-/** A length of the `cut` block. */
-const setting = (label: string, key: string, otherwise: string): Field => {
-  const owners = CUT_SETTINGS[key];
-  return field(label, ['cut', key], 'length', { otherwise, ...(owners ? { tools: owners } : {}) });
-};
+/** The rows of one entry of a list. */
+export function rowsOfEntry({ path, list }: PlacedList, index: number): Row[] {
+  return Object.entries(list.entry.fields).flatMap(([key, field]): Row[] =>
+    field.node === 'field'
+      ? [{ path: [...path, index, key], field, label: `${list.one} ${index + 1}: ${field.label}` }]
+      : [],
+  );
+}
+
+/** What a new entry of a list begins with. */
+export function freshEntry({ list }: PlacedList, draft: Draft, index: number): Draft {
+  const setting = settingOf(draft);
+  return Object.fromEntries(
+    Object.entries(list.entry.fields).flatMap(([key, field]): (readonly [string, string])[] => {
+      if (field.node !== 'field' || field.fresh === undefined) return [];
+      const { fresh } = field;
+      return [
+        [key, typeof fresh === 'string' ? fresh.replace('#', String(index + 1)) : valueAt(draft, fresh, setting)],
+      ];
+    }),
+  );
+}
+
+/** What stands in a field, or what holds there. */
+function valueAt(draft: Draft, path: readonly string[], setting: Setting): string {
+  const node = nodeAtPath(path);
+  const standard = node?.node === 'field' ? node.standard?.(setting) : undefined;
+  return textAt(draft, path) || String(standard ?? '');
+}
+
+/** What the draft says that bounds, defaults and their words depend on. */
+export function settingOf(draft: Draft): Setting {
+  const tool = cuttingTools.find((known) => known === textAt(draft, ['cut', 'with'])) ?? 'jigsaw';
+  return { tables, units: textAt(draft, ['units']) === 'in' ? 'in' : 'mm', tool };
+}
 
 /** Whether a field is for the tool the draft cuts with. */
-export function isFor(field: Field, draft: Draft): boolean {
-  const tool = cuttingTools.find((known) => known === textAt(draft, ['cut', 'with'])) ?? 'jigsaw';
-  return field.tools?.includes(tool) ?? true;
+export function isFor({ tools }: Field, draft: Draft): boolean {
+  return tools?.includes(settingOf(draft).tool) ?? true;
+}
+
+/** What a field may be chosen from, the first being what holds unless said; null for one that is typed. */
+export function choicesOf({ kind, unlessSaid, standard }: Field, setting: Setting): readonly Choice[] | null {
+  if (!kind.choices) return null;
+  const all = kind.choices(setting.tables);
+  if (!unlessSaid) return all;
+  const usual = standard ? String(standard(setting)) : '';
+  return [{ value: '', text: unlessSaid(setting) }, ...all.filter(({ value }) => value !== usual)];
+}
+
+/** The text in a field as the form shows it: what holds anyway is not told from an empty field where one chooses. */
+export function shownText({ kind, standard }: Field, text: string, setting: Setting): string {
+  return kind.choices && standard && String(standard(setting)) === text ? '' : text;
 }
 
 /** The `cut` block for another tool: what belongs to others is taken out. */
 export function cutFor(draft: Draft, tool: string): Draft | undefined {
   const held = nodeAt(draft, ['cut']);
-  const kept = Object.entries(typeof held === 'object' && !Array.isArray(held) ? held : {}).filter(
-    ([key]) => key !== 'with' && (CUT_SETTINGS[key]?.some((owner) => owner === (tool || 'jigsaw')) ?? true),
-  );
+  const kept = Object.entries(typeof held === 'object' && !Array.isArray(held) ? held : {}).filter(([key]) => {
+    const node = nodeAtPath(['cut', key]);
+    return (
+      key !== 'with' && (node?.node !== 'field' || (node.tools?.some((owner) => owner === (tool || 'jigsaw')) ?? true))
+    );
+  });
   const block = { ...(tool === '' ? {} : { with: tool }), ...Object.fromEntries(kept) };
   return Object.keys(block).length > 0 ? block : undefined;
 }
-
-/** The fields in the order of the work. */
-export const groups: readonly FieldGroup[] = [
-  {
-    title: 'Part and sheet',
-    open: true,
-    fields: [
-      field('Title', ['title'], ''),
-      field('Units', ['units'], '', {
-        choices: [
-          { value: 'mm', text: 'mm' },
-          { value: 'in', text: 'inch' },
-        ],
-      }),
-      field('Metal', ['sheet', 'material'], '', { choices: metals }),
-      field('Thickness, or gauge as 18 ga', ['sheet', 'thickness']),
-    ],
-  },
-  {
-    title: 'Bend',
-    open: true,
-    fields: [
-      field('Angle turned from flat', ['bend', 'angle'], 'degrees'),
-      field('Length along the tangent line', ['bend', 'length']),
-      field('Inside radius at end A', ['bend', 'radius', 'from']),
-      field('Inside radius at end B', ['bend', 'radius', 'to']),
-      field('The radii are', ['bend', 'radiusOf'], '', {
-        choices: [
-          { value: '', text: 'the part’s, after release' },
-          { value: 'form', text: 'the form’s, as cut' },
-        ],
-      }),
-      field('Held leg', ['bend', 'legs', 'held']),
-      field('Free leg', ['bend', 'legs', 'free']),
-    ],
-  },
-  {
-    title: 'Board',
-    open: true,
-    fields: [
-      field('Board', ['board', 'stock'], '', {
-        choices: [{ value: '', text: 'MDF 18 mm; 6 mm for a laser' }, ...boards.slice(1)],
-      }),
-      field('Thickness as measured', ['board', 'thickness'], 'length', { otherwise: 'the table’s' }),
-      field('Spine', ['board', 'spine'], '', { choices: boards }),
-      field('Stations', ['board', 'stations'], '', { choices: boards }),
-      field('Backing stations', ['board', 'backing'], '', { choices: boards }),
-    ],
-  },
-  {
-    title: 'How the boards are cut',
-    open: true,
-    fields: [
-      field('Cut with', ['cut', 'with'], '', {
-        choices: [{ value: '', text: 'jigsaw' }, ...cuttingTools.slice(1).map((value) => ({ value, text: value }))],
-      }),
-      setting('Smallest radius the blade turns', 'turn', `${tools.bladeTurn} mm`),
-      setting('Diameter of the bit', 'bit', `${tools.bit} mm`),
-      setting('Depth of the grooves', 'groove', 'a third of the spine'),
-      field('Hold-down bridges', ['cut', 'bridges'], '', {
-        choices: [
-          { value: '', text: 'none' },
-          { value: 'true', text: 'leave them' },
-        ],
-        tools: ['router'],
-      }),
-      setting('Kerf', 'kerf', `${tools.kerf} mm`),
-      field('Layers to each board', ['cut', 'layers'], '', {
-        otherwise: `up to ${tools.stackTo} mm`,
-        tools: ['laser'],
-      }),
-      setting('Dowels or bolts through the layers', 'dowel', `${tools.dowel} mm`),
-      setting('Fit: groove or slot wider by', 'fit', 'usual'),
-      setting('Between parts on a board', 'gap', 'usual'),
-      setting('Uncut edge of a board', 'border', 'usual'),
-      ...(['outline', 'hole', 'mark', 'label'] as const).map((operation) =>
-        field(`Colour of ${operation}s in the files`, ['cut', 'colours', operation], '', { otherwise: 'ours' }),
-      ),
-    ],
-  },
-  {
-    title: 'Pull, clamps, screws',
-    open: false,
-    fields: [
-      field('Hand-force limit', ['effort', 'handForce'], 'N', { otherwise: `${rules.handForceLimit}` }),
-      field('Safety against tipping', ['effort', 'safety'], '', { otherwise: `${rules.safetyFactor}` }),
-      field('Most extra metal to leave', ['effort', 'maxLeverage'], 'length', { otherwise: 'no limit' }),
-      field('Clamp hole', ['clamps', 'hole'], 'length', { otherwise: `${rules.clampHole} mm` }),
-      field('Wood round a clamp hole', ['clamps', 'wood'], 'length', { otherwise: `${rules.clampWood} mm` }),
-      field('Force of one clamp', ['clamps', 'rating'], 'N', { otherwise: `${rules.clampRating}` }),
-      field('Screw', ['screws', 'size'], '', { choices: screws }),
-      field('Wood over a screw’s tip', ['screws', 'cover'], 'length', { otherwise: `${rules.screwCover} mm` }),
-      field('Longest clear span', ['stations', 'maxSpan'], 'length', { otherwise: `${rules.maxSpan} mm` }),
-      field('Most sag of the sheet', ['stations', 'maxSag'], 'length', { otherwise: `${rules.maxSag} mm` }),
-    ],
-  },
-  {
-    title: 'Sheet data of your own',
-    open: false,
-    fields: [
-      field('Smallest bend radius over thickness', ['sheet', 'minBendRatio'], '', { otherwise: 'the metal’s' }),
-      field('Neutral-line factor K', ['neutral'], '', { otherwise: 'DIN 6935' }),
-    ],
-  },
-  {
-    title: 'Finishing block',
-    open: false,
-    fields: [
-      field('Middle of the block, from end A', ['block', 'at'], 'length', { otherwise: 'no block' }),
-      field('Its length', ['block', 'length'], 'length', { otherwise: 'no block' }),
-      field('Its board', ['block', 'stock'], '', {
-        choices: [{ value: '', text: 'the stations’' }, ...boards.slice(1)],
-      }),
-    ],
-  },
-  {
-    title: 'Paper for full-size drawings',
-    open: false,
-    fields: [
-      field('Size', ['paper', 'size'], '', {
-        choices: [
-          { value: '', text: 'A4, or letter for inch jobs' },
-          ...paperSizes.map((value) => ({ value, text: value })),
-        ],
-      }),
-      field('Orientation', ['paper', 'orientation'], '', {
-        choices: [
-          { value: '', text: 'whichever needs fewer pages' },
-          ...paperOrientations.slice(1).map((value) => ({ value, text: value })),
-        ],
-      }),
-      field('Width of a roll', ['paper', 'width'], 'length', { otherwise: 'for rolls' }),
-      field('Edge the printer leaves blank', ['paper', 'margin'], 'length', { otherwise: 'usual' }),
-      field('Overlap of pages', ['paper', 'overlap'], 'length', { otherwise: 'usual' }),
-    ],
-  },
-];
-
-/** A list of like things: shown one under another, each with its fields. */
-export interface FieldList {
-  readonly key: string;
-  readonly title: string;
-  /** What one of them is called. */
-  readonly one: string;
-  /** What holds while the list is empty, and what it is for. */
-  readonly empty: string;
-  readonly open: boolean;
-  readonly fields: readonly (Omit<Field, 'path'> & { readonly name: string })[];
-  /** What a new one begins with. */
-  readonly fresh: (draft: Draft, index: number) => Draft;
-}
-
-export const lists: readonly FieldList[] = [
-  {
-    key: 'runs',
-    title: 'Runs',
-    one: 'run',
-    empty: 'One run over the whole length. Add runs where shorter edges share the form.',
-    open: true,
-    fields: [
-      { name: 'name', label: 'name', unit: '' },
-      { name: 'from', label: 'from', unit: 'length' },
-      { name: 'to', label: 'to', unit: 'length' },
-    ],
-    fresh: (draft, index) => ({ name: `edge ${index + 1}`, from: '0', to: textAt(draft, ['bend', 'length']) }),
-  },
-  {
-    key: 'trials',
-    title: 'Trial strips',
-    one: 'strip',
-    empty:
-      'None: springback by the tables. Bend a strip at least 8 thicknesses wide round a disc, let go, and enter what you measured.',
-    open: false,
-    fields: [
-      { name: 'radius', label: 'radius of the disc', unit: 'length' },
-      { name: 'bent', label: 'angle bent', unit: 'degrees' },
-      { name: 'left', label: 'angle left', unit: 'degrees' },
-      { name: 'width', label: 'width of the strip', unit: 'length', otherwise: 'not said' },
-    ],
-    fresh: (draft) => ({ radius: textAt(draft, ['bend', 'radius', 'from']), bent: '', left: '' }),
-  },
-  {
-    key: 'offcuts',
-    title: 'Offcuts to use first',
-    one: 'offcut',
-    empty: 'None: whole boards.',
-    open: false,
-    fields: [
-      { name: 'stock', label: 'board', unit: '', choices: boards.slice(1) },
-      { name: 'width', label: 'width', unit: 'length' },
-      { name: 'length', label: 'length', unit: 'length' },
-      { name: 'thickness', label: 'thickness as measured', unit: 'length', otherwise: 'as the job’s boards' },
-    ],
-    fresh: (draft) => ({ stock: textAt(draft, ['board', 'stock']) || 'mdf-18', width: '', length: '' }),
-  },
-];

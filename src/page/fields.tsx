@@ -3,7 +3,21 @@ import { useRef } from 'preact/hooks';
 import type { SaidFinding } from '../findings/say';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
 import { pathText } from '../job/path';
-import { cutFor, groups, isFor, lists, type Field, type FieldList } from './field-list';
+import { homeOf } from '../job/fields/label';
+import type { PlacedList } from '../job/fields/look';
+import type { Field } from '../job/fields/field';
+import {
+  choicesOf,
+  cutFor,
+  freshEntry,
+  isFor,
+  rowsOfEntry,
+  sections,
+  settingOf,
+  shownText,
+  type Row,
+  type Section,
+} from './field-list';
 
 export interface FieldsProps {
   readonly draft: Draft;
@@ -19,31 +33,45 @@ export function Fields(props: FieldsProps): JSX.Element {
       <h2 id="bending" tabIndex={-1}>
         What you are bending
       </h2>
-      {groups.slice(0, 2).map((group) => (
-        <fieldset key={group.title}>
-          <legend>{group.title}</legend>
-          {group.fields.map((field) => (
-            <FieldRow key={pathText(field.path)} field={field} {...props} />
-          ))}
-        </fieldset>
-      ))}
-      {lists.map((list) => (
-        <List key={list.key} list={list} {...props} />
-      ))}
-      {groups.slice(2).map((group) => (
-        <Fold
-          key={group.title}
-          title={group.title}
-          open={group.open || group.fields.some((field) => textAt(props.draft, field.path) !== '')}
-        >
-          {group.fields
-            .filter((field) => isFor(field, props.draft))
-            .map((field) => (
-              <FieldRow key={pathText(field.path)} field={field} {...props} />
-            ))}
-        </Fold>
-      ))}
+      {sections.map((section) =>
+        section.begins === 'always' ? (
+          <fieldset key={section.name}>
+            <legend>{section.title}</legend>
+            <Rows section={section} {...props} />
+          </fieldset>
+        ) : (
+          <Fold
+            key={section.name}
+            title={section.title}
+            open={section.begins === 'open' || inUse(section, props.draft)}
+          >
+            <Rows section={section} {...props} />
+          </Fold>
+        ),
+      )}
     </section>
+  );
+}
+
+/** Whether anything in a section is filled in. */
+function inUse({ rows, lists }: Section, draft: Draft): boolean {
+  return (
+    rows.some(({ path }) => textAt(draft, path) !== '') || lists.some(({ path }) => nodeAt(draft, path) !== undefined)
+  );
+}
+
+function Rows({ section, ...props }: FieldsProps & { section: Section }): JSX.Element {
+  return (
+    <>
+      {section.rows
+        .filter(({ field }) => isFor(field, props.draft))
+        .map((row) => (
+          <FieldRow key={pathText(row.path)} row={row} {...props} />
+        ))}
+      {section.lists.map((placed) => (
+        <List key={pathText(placed.path)} placed={placed} {...props} />
+      ))}
+    </>
   );
 }
 
@@ -59,43 +87,33 @@ function Fold({ title, open, children }: { title: string; open: boolean; childre
   );
 }
 
-/** The findings that stand at a field: at its path, at a block around it that has no field of its own, or at a key below it. */
-export function findingsAt(findings: readonly SaidFinding[], path: DraftPath): readonly SaidFinding[] {
-  const text = pathText(path);
-  const around = path.length > 1 ? pathText(path.slice(0, -1)) : '';
-  const first = (block: string): boolean =>
-    block === around &&
-    ['from', 'stock', 'handForce', 'hole', 'size', 'maxSpan', 'name', 'radius', 'at', 'width', 'with'].includes(
-      String(path.at(-1)),
-    );
-  return findings.filter(
-    (finding) =>
-      finding.path === text || finding.path.startsWith(`${text}.`) || (finding.path !== '' && first(finding.path)),
-  );
-}
-
-function FieldRow({ field, draft, findings, change, settle }: FieldsProps & { field: Field }): JSX.Element {
-  const name = pathText(field.path);
-  const value = textAt(draft, field.path);
-  const units = textAt(draft, ['units']) === 'in' ? 'in' : 'mm';
-  const mine = findingsAt(findings, field.path);
+function FieldRow({ row, draft, findings, change, settle }: FieldsProps & { row: Row }): JSX.Element {
+  const { field, path } = row;
+  const name = pathText(path);
+  const setting = settingOf(draft);
+  const choices = choicesOf(field, setting);
+  const value = shownText(field, textAt(draft, path), setting);
+  const mine = findings.filter((finding) => homeOf(finding.path) === name);
   const wrong = mine.some(({ level }) => level === 'error');
   const described = mine.length > 0 ? { 'aria-describedby': `${name}-says` } : {};
   const set = (event: TargetedEvent<HTMLInputElement | HTMLSelectElement>): void => {
     const typed = event.currentTarget.value;
     if (name === 'cut.with') change(['cut'], cutFor(draft, typed));
-    else change(field.path, typed === '' && field.choices ? undefined : typed);
+    else change(path, typed === '' && choices ? undefined : typed);
   };
+  const unit = unitOf(field, value, setting.units);
   return (
     <div class={wrong ? 'field wrong' : 'field'}>
-      <label for={name}>{field.label}</label>
+      <label for={name} title={`${field.help}.`}>
+        {row.label}
+      </label>
       <span class="entry">
-        {field.choices ? (
+        {choices ? (
           <select id={name} value={value} onChange={set} onBlur={settle} aria-invalid={wrong} {...described}>
-            {field.choices.some((choice) => choice.value === value) ? null : (
+            {choices.some((choice) => choice.value === value) ? null : (
               <option value={value}>{value === '' ? 'choose' : value}</option>
             )}
-            {field.choices.map((choice) => (
+            {choices.map((choice) => (
               <option key={choice.value} value={choice.value}>
                 {choice.text}
               </option>
@@ -108,25 +126,33 @@ function FieldRow({ field, draft, findings, change, settle }: FieldsProps & { fi
             value={value}
             onInput={set}
             onBlur={settle}
-            placeholder={field.otherwise ?? ''}
+            placeholder={field.unlessSaid?.(setting) ?? ''}
             autocomplete="off"
             spellcheck={false}
             aria-invalid={wrong}
             {...described}
           />
         )}
-        {unitOf(field, value, units) === '' ? null : <span class="unit">{unitOf(field, value, units)}</span>}
+        {unit === '' ? null : <span class="unit">{unit}</span>}
       </span>
       {mine.length > 0 ? <FieldFindings id={`${name}-says`} findings={mine} /> : null}
     </div>
   );
 }
 
-/** The unit a typed value has: its own where it carries one. */
-function unitOf(field: Field, value: string, units: string): string {
-  if (field.unit === 'length') return /[a-z"'″′]/iu.test(value) ? '' : units;
-  if (field.unit === 'N') return /[a-z]/iu.test(value) ? '' : 'N';
-  return field.unit === 'degrees' ? '°' : field.unit;
+/** The unit a typed value has where it carries none of its own. */
+function unitOf({ kind }: Field, value: string, units: string): string {
+  switch (kind.name) {
+    case 'length':
+    case 'thickness':
+      return /[a-z"'″′]/iu.test(value) ? '' : units;
+    case 'force':
+      return /[a-z]/iu.test(value) ? '' : 'N';
+    case 'angle':
+      return /[a-z°]/iu.test(value) ? '' : '°';
+    default:
+      return '';
+  }
 }
 
 function FieldFindings({ id, findings }: { id: string; findings: readonly SaidFinding[] }): JSX.Element {
@@ -142,33 +168,29 @@ function FieldFindings({ id, findings }: { id: string; findings: readonly SaidFi
   );
 }
 
-function List({ list, ...props }: FieldsProps & { list: FieldList }): JSX.Element {
+function List({ placed, ...props }: FieldsProps & { placed: PlacedList }): JSX.Element {
   const { draft, change } = props;
-  const { key, one } = list;
-  const listed = nodeAt(draft, [key]);
+  const { path, list } = placed;
+  const listed = nodeAt(draft, path);
   const entries = Array.isArray(listed) ? listed : [];
-  const add = (): void => change([key, entries.length], list.fresh(draft, entries.length));
-  const remove = (index: number): void => change(entries.length === 1 ? [key] : [key, index], undefined);
+  const add = (): void => change([...path, entries.length], freshEntry(placed, draft, entries.length));
+  const remove = (index: number): void => change(entries.length === 1 ? path : [...path, index], undefined);
   return (
-    <Fold title={list.title} open={list.open || entries.length > 0}>
+    <>
       {entries.length === 0 ? <p class="quiet">{list.empty}</p> : null}
       {entries.map((_, index) => (
-        <div class="run" key={index} role="group" aria-label={`${one} ${index + 1}`}>
-          {list.fields.map(({ name, ...field }) => (
-            <FieldRow
-              key={name}
-              field={{ ...field, path: [key, index, name], label: `${one} ${index + 1}: ${field.label}` }}
-              {...props}
-            />
+        <div class="run" key={index} role="group" aria-label={`${list.one} ${index + 1}`}>
+          {rowsOfEntry(placed, index).map((row) => (
+            <FieldRow key={pathText(row.path)} row={row} {...props} />
           ))}
           <button type="button" onClick={() => remove(index)}>
-            Take {one} {index + 1} out
+            Take {list.one} {index + 1} out
           </button>
         </div>
       ))}
       <button type="button" onClick={add}>
-        Add {one === 'offcut' ? 'an' : 'a'} {one}
+        Add {/^[aeiou]/u.test(list.one) ? 'an' : 'a'} {list.one}
       </button>
-    </Fold>
+    </>
   );
 }

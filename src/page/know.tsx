@@ -2,7 +2,7 @@ import { Fragment, type JSX } from 'preact';
 import { toDegrees } from '../base/angle';
 import type { SaidFinding } from '../findings/say';
 import { formatForce, formatLength, toFractionalInches } from '../base/units';
-import { fieldName } from './field-name';
+import { homeOf, labelOf } from '../job/fields/label';
 import type { Form } from './work';
 
 /** Section 3: what you must know. */
@@ -92,7 +92,7 @@ function Findings({ findings }: { findings: readonly SaidFinding[] }): JSX.Eleme
             {finding.hint === '' ? '' : ` — ${finding.hint}`}{' '}
             {finding.path === '' ? null : (
               <button type="button" class="link" title={finding.path} onClick={() => goTo(finding.path)}>
-                {fieldName(finding.path)}
+                {labelOf(finding.path)}
               </button>
             )}
           </li>
@@ -106,7 +106,7 @@ function Findings({ findings }: { findings: readonly SaidFinding[] }): JSX.Eleme
 function goTo(path: string): void {
   const entries = [...document.querySelectorAll<HTMLElement>('input[id], select[id]')];
   const found =
-    entries.find(({ id }) => id === path) ??
+    entries.find(({ id }) => id === (homeOf(path) ?? path)) ??
     entries.find(({ id }) => id.startsWith(path)) ??
     entries.find(({ id }) => path.startsWith(id));
   found?.closest('details')?.setAttribute('open', '');

@@ -70,7 +70,7 @@ describe('the cut block', () => {
     ['a jigsaw’s kerf, where no tool is named', { kerf: 0.2 }, 'not-for-this-tool', 'cut.kerf'],
     ['an unknown tool', { with: 'plasma' }, 'bad-value', 'cut.with'],
     ['an unknown key', { with: 'laser', kerff: 0.2 }, 'unknown-key', 'cut.kerff'],
-    ['half a layer', { with: 'laser', layers: 2.5 }, 'layers-not-whole', 'cut.layers'],
+    ['half a layer', { with: 'laser', layers: 2.5 }, 'not-whole', 'cut.layers'],
     ['no layers', { with: 'laser', layers: 0 }, 'out-of-range', 'cut.layers'],
     ['a beam as wide as a saw', { with: 'laser', kerf: 4 }, 'out-of-range', 'cut.kerf'],
     ['a negative fit', { with: 'router', fit: -0.1 }, 'out-of-range', 'cut.fit'],

@@ -183,7 +183,7 @@ describe('a wrong job', () => {
       got: '12',
       hint: 'put it in quotes: "12"',
     });
-    expect(broken('angle: 90', 'angle: 90 deg')[0]).toMatchObject({
+    expect(broken('angle: 90', 'angle: square')[0]).toMatchObject({
       allowed: 'a number',
       hint: 'write the number alone, without unit or quotes',
     });

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseJob } from '../../src/job/parse';
 import { changed, draftFrom, fromAddress, jobFileFrom, textAt, toAddress } from '../../src/page/draft';
-import { cutFor, groups, isFor } from '../../src/page/field-list';
+import { cutFor, isFor, sections } from '../../src/page/field-list';
 import { begin, edit, redo, settle, undo } from '../../src/page/history';
 import { tables } from '../helpers/starters';
 
@@ -49,8 +49,8 @@ describe('the cut block', () => {
     expect(cutFor(draft, '')).toEqual({ gap: '12' });
     expect(cutFor({ cut: { with: 'laser', kerf: '0.1' } }, '')).toBeUndefined();
     const shown = (tool: string): string[] =>
-      groups.flatMap(({ fields }) =>
-        fields.filter((field) => isFor(field, { cut: { with: tool } })).map(({ path }) => path.join('.')),
+      sections.flatMap(({ rows }) =>
+        rows.filter(({ field }) => isFor(field, { cut: { with: tool } })).map(({ path }) => path.join('.')),
       );
     expect(shown('laser')).toContain('cut.kerf');
     expect(shown('laser')).not.toContain('cut.bit');

@@ -1,0 +1,3 @@
+/** Ways of cutting the boards. */
+export const cuttingTools = ['jigsaw', 'router', 'laser'] as const;
+export type CuttingTool = (typeof cuttingTools)[number];

@@ -1,0 +1,241 @@
+import { z } from 'zod';
+import type { CuttingTool } from '../cutting-tool';
+import type { Path } from '../path';
+import { isBlock, type Reader } from '../reader';
+import { settle, type Of, type Setting } from '../setting';
+import type { GroupName } from './groups';
+import type { Kind, Quantity } from './quantity';
+
+/** What is said of a field, wherever it is spoken of. */
+export interface Words {
+  /** What the page calls it. */
+  readonly label: string;
+  /** What it is, in one sentence without a full stop: for the schema, the README and the page. */
+  readonly help: string;
+  /** One value as a maker would write it. */
+  readonly example?: string;
+  /** Where the page shows it, where that is not with its block. */
+  readonly group?: GroupName;
+  /** The tools it is for; every one unless said. Where the job cuts with another, it is refused. */
+  readonly tools?: readonly CuttingTool[];
+  /** What the page puts into it when a new entry of a list is begun: text, or the path of a field to copy. `#` counts entries. */
+  readonly fresh?: string | readonly string[];
+}
+
+/** A field described: one key of the job file with one value. `Value` is what the job has of it. */
+export interface Field<Value = unknown> extends Words {
+  readonly node: 'field';
+  readonly kind: Kind;
+  readonly required: boolean;
+  /** What holds where it is left out, as words; null for a required field. */
+  readonly unlessSaid: ((setting: Setting) => string) | null;
+  /** The value that holds then, as the job has it; null where no single one does. */
+  readonly standard: ((setting: Setting) => Plain) | null;
+  readonly shape: z.ZodType;
+  readonly read: (reader: Reader, path: Path) => Value;
+}
+
+/** Several fields under one key. `short`: the keys a single value in place of the block stands for. */
+export interface Block<Value = unknown> {
+  readonly node: 'block';
+  readonly help: string;
+  readonly group: GroupName | null;
+  readonly required: boolean;
+  readonly fields: Readonly<Record<string, Node>>;
+  readonly short: readonly string[];
+  readonly shape: z.ZodType;
+  readonly read: (reader: Reader, path: Path) => Value;
+  /** The same with each field where `placeOf` says. */
+  readonly readAt: (reader: Reader, placeOf: (key: string) => Path) => Value;
+}
+
+/** A list of like blocks. */
+export interface List<Value = unknown> {
+  readonly node: 'list';
+  readonly help: string;
+  /** What one of them is called. */
+  readonly one: string;
+  /** What holds while the list is empty, and what it is for. */
+  readonly empty: string;
+  readonly group: GroupName;
+  readonly required: false;
+  readonly entry: Block;
+  readonly shape: z.ZodType;
+  readonly read: (reader: Reader, path: Path) => Value;
+}
+
+export type Node<Value = unknown> = Field<Value> | Block<Value> | List<Value>;
+
+/** What the job has of a described field, block or list. */
+export type Read<Described> = Described extends { readonly read: (reader: Reader, path: Path) => infer Value }
+  ? Value
+  : never;
+
+/** What the job has of several, by key. */
+export type ReadEach<Fields> = { readonly [Key in keyof Fields]: Read<Fields[Key]> };
+
+/** What a field's value may be in the job; null beside it where it may be left out. */
+type Plain = string | number | boolean;
+
+interface Required<Value> extends Words {
+  readonly is: Quantity<Value>;
+  readonly required: true;
+}
+interface WithStandard<Value> extends Words {
+  readonly is: Quantity<Value>;
+  /** The value that holds where the field is left out, in the job’s units; its words are made from it unless given. */
+  readonly unless: Of<NoInfer<Value>>;
+  readonly unlessWords?: Of<string>;
+}
+interface WithoutStandard<Value> extends Words {
+  readonly is: Quantity<Value>;
+  /** What holds where the field is left out, as words; the job then has null. */
+  readonly without: Of<string>;
+}
+
+/** Describes a field that must be there; one with a value that holds unless said; or one that may be left out (null). */
+export function field<Value extends Plain>(said: Required<Value> | WithStandard<Value>): Field<Value>;
+export function field<Value extends Plain>(said: WithoutStandard<Value>): Field<Value | null>;
+export function field<Value extends Plain>(
+  said: Required<Value> | WithStandard<Value> | WithoutStandard<Value>,
+): Field<Value> | Field<Value | null> {
+  if ('required' in said) return describe(said, said.is, { read: () => said.is.none, words: null, standard: null });
+  if ('without' in said)
+    return describe<Value, null>(said, said.is, {
+      read: () => null,
+      words: (setting) => settle(said.without, setting),
+      standard: null,
+    });
+  const standard = (setting: Setting): Value => settle<Value>(said.unless, setting);
+  return describe<Value, Value>(said, said.is, {
+    read: ({ setting }) => standard(setting),
+    words: (setting) => settle(said.unlessWords ?? said.is.print(standard(setting), setting), setting),
+    standard,
+  });
+}
+
+/** What stands for a field that is left out. */
+interface Absent<Value> {
+  readonly read: (reader: Reader) => Value;
+  readonly words: Field['unlessSaid'];
+  readonly standard: Field['standard'];
+}
+
+function describe<Value, Missing>(said: Words, is: Quantity<Value>, absent: Absent<Missing>): Field<Value | Missing> {
+  const { label, help, example, group, tools, fresh } = said;
+  return {
+    node: 'field',
+    label,
+    help,
+    ...(example === undefined ? {} : { example }),
+    ...(group === undefined ? {} : { group }),
+    ...(tools === undefined ? {} : { tools }),
+    ...(fresh === undefined ? {} : { fresh }),
+    kind: is,
+    required: absent.words === null,
+    unlessSaid: absent.words,
+    standard: absent.standard,
+    shape: oneOf(is.shapes).meta({ description: is.writing === '' ? help : `${help}. ${is.writing}` }),
+    read: (reader, path) => {
+      if (tools && !tools.includes(reader.setting.tool)) reader.refuseForTool(path, tools);
+      return is.read(reader, path) ?? absent.read(reader);
+    },
+  };
+}
+
+function oneOf(shapes: readonly z.ZodType[]): z.ZodType {
+  const [only] = shapes;
+  return shapes.length === 1 && only ? only.clone() : z.union(shapes);
+}
+
+interface BlockWords {
+  readonly help: string;
+  readonly group?: GroupName;
+  readonly required?: boolean;
+}
+
+/** Describes a block of fields. */
+export function block<const Fields extends Readonly<Record<string, Node>>>(
+  { help, group, required = false }: BlockWords,
+  fields: Fields,
+): Block<ReadEach<Fields>> {
+  const readAt = (reader: Reader, placeOf: (key: string) => Path): ReadEach<Fields> =>
+    readEach(fields, (key, each) => each.read(reader, placeOf(key)));
+  return {
+    node: 'block',
+    help,
+    group: group ?? null,
+    required,
+    fields,
+    short: [],
+    shape: objectOf(fields).meta({ description: help }),
+    read: (reader, path) => readAt(reader, (key) => [...path, key]),
+    readAt,
+  };
+}
+
+/** The same with one value in place of the block, which stands for each of `keys`: `38`, or `{ from, to }`. */
+export function shortened<Value>(long: Block<Value>, keys: readonly string[]): Block<Value> {
+  const first = long.fields[keys[0] ?? ''];
+  const shapes = first?.node === 'field' ? first.kind.shapes : [];
+  return {
+    ...long,
+    short: keys,
+    shape: z.union([...shapes, objectOf(long.fields)]).meta({ description: long.help }),
+    read: (reader, path) => {
+      const value = reader.at(path);
+      if (value === undefined || isBlock(value)) return long.read(reader, path);
+      return long.readAt(reader, (key) => (keys.includes(key) ? path : [...path, key]));
+    },
+  };
+}
+
+/** The same for a block that means nothing where it is left out. */
+export function orNull<Value>(inner: Block<Value>): Block<Value | null> {
+  return { ...inner, read: (reader, path) => (isBlock(reader.at(path)) ? inner.read(reader, path) : null) };
+}
+
+interface ListWords {
+  readonly help: string;
+  readonly one: string;
+  readonly empty: string;
+  readonly group: GroupName;
+  readonly least?: number;
+  readonly most: number;
+}
+
+/** Describes a list of like blocks; left out, the job has an empty one. */
+export function list<const Fields extends Readonly<Record<string, Node>>>(
+  { least = 0, most, ...words }: ListWords,
+  fields: Fields,
+): List<readonly ReadEach<Fields>[]> {
+  const entry = block({ help: words.help }, fields);
+  return {
+    node: 'list',
+    ...words,
+    required: false,
+    entry,
+    shape: z.array(objectOf(fields)).min(least).max(most).meta({ description: words.help }),
+    read: (reader, path) => {
+      const entries = reader.at(path);
+      return Array.isArray(entries) ? entries.map((_, index) => entry.read(reader, [...path, index])) : [];
+    },
+  };
+}
+
+function objectOf(fields: Readonly<Record<string, Node>>): z.ZodType {
+  return z.strictObject(
+    Object.fromEntries(
+      Object.entries(fields).map(([key, { required, shape }]) => [key, required ? shape : shape.optional()]),
+    ),
+  );
+}
+
+/** Every field read, under its key. */
+function readEach<Fields extends Readonly<Record<string, Node>>>(
+  fields: Fields,
+  read: (key: string, each: Node) => unknown,
+): ReadEach<Fields> {
+  // TypeScript does not follow a type from key to key through Object.entries; each value here is what its own field reads.
+  return Object.fromEntries(Object.entries(fields).map(([key, each]) => [key, read(key, each)])) as ReadEach<Fields>;
+}

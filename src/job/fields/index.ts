@@ -1,0 +1,61 @@
+import { bend } from './bend';
+import { finishingBlock } from './block';
+import { board } from './board';
+import { cut } from './cut';
+import { block, field, type Read } from './field';
+import { clamps, effort, screws, stations } from './hold';
+import { offcuts } from './offcuts';
+import { paper } from './paper';
+import { choice, ratio, title } from './quantities';
+import { runs } from './runs';
+import { sheet } from './sheet';
+import { trials } from './trials';
+
+/**
+ * The job file described: every key once, in the order of the work. The schema, the reader, the page's form, the README's table and
+ * the words of messages all come from here.
+ */
+export const jobFields = block(
+  { help: 'One bend of one sheet-metal part, and the form to bend it on', required: true },
+  {
+    title: field({
+      label: 'Title',
+      help: 'What the part is; names the output folder',
+      example: 'Rowing-skiff splash coaming',
+      group: 'sheet',
+      is: title,
+      required: true,
+    }),
+    units: field({
+      label: 'Units',
+      help: 'Unit of bare numbers, and of what is printed',
+      group: 'sheet',
+      is: choice(['mm', 'in'], { in: 'inch' }),
+      unless: 'mm',
+    }),
+    sheet,
+    bend,
+    runs,
+    trials,
+    offcuts,
+    board,
+    cut,
+    effort,
+    clamps,
+    screws,
+    stations,
+    neutral: field({
+      label: 'Neutral-line factor K',
+      help: 'Neutral-line factor K, where you use your own',
+      example: '0.44',
+      group: 'own',
+      is: ratio(0.2, 0.5),
+      without: 'DIN 6935’s',
+    }),
+    block: finishingBlock,
+    paper,
+  },
+);
+
+/** What stands in a job file, read, with defaults filled in where they follow from a field alone. */
+export type Given = Read<typeof jobFields>;

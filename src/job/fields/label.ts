@@ -1,0 +1,60 @@
+import { pathFromText, pathText, type Path } from '../path';
+import { groups } from './groups';
+import { jobFields } from './index';
+import { fieldsOf, listsOf, nodeAtPath, type Placed } from './look';
+
+const placed: readonly (Placed & { readonly text: string })[] = fieldsOf().map((each) => ({
+  ...each,
+  text: pathText(each.path),
+}));
+
+/** More fields than this go by their group's title. */
+const FEW = 2;
+
+/**
+ * What the page's form calls a place of the job: its field's label; for a block, its fields' labels or, where they are many, their
+ * group's title; for a key below a field, that field; in a list, `run 2: to`. A path the form does not show stays as it is.
+ */
+export function labelOf(path: string): string {
+  const listed = labelInList(path);
+  if (listed !== null) return listed;
+  const exact = placed.find(({ text }) => text === path);
+  if (exact) return exact.field.label;
+  const below = placed.filter(({ text }) => text.startsWith(`${path}.`));
+  if (below.length > FEW)
+    return [...new Set(below.flatMap(({ group }) => (group ? [groups[group].title] : [])))].join(', ');
+  if (below.length > 0) return below.map(({ field }) => field.label).join(', ');
+  return placed.find(({ text }) => path.startsWith(`${text}.`))?.field.label ?? path;
+}
+
+/** `runs[1].to` → `run 2: to`. */
+function labelInList(path: string): string | null {
+  const steps = pathFromText(path);
+  const found = listsOf().find((one) => one.path.every((step, index) => steps[index] === step));
+  if (!found) return null;
+  const [index, key] = steps.slice(found.path.length);
+  if (typeof index !== 'number') return groups[found.list.group].title;
+  const field = typeof key === 'string' ? found.list.entry.fields[key] : undefined;
+  return `${found.list.one} ${index + 1}${field?.node === 'field' ? `: ${field.label}` : ''}`;
+}
+
+/**
+ * The path of the field that shows what is found at a path: the field itself, the field above it, or the first field of the block or
+ * of the list's entry. Null for a whole list, and where no field is near.
+ */
+export function homeOf(path: string): string | null {
+  const steps = pathFromText(path);
+  for (let depth = steps.length; depth > 0; depth--) {
+    const node = nodeAtPath(steps.slice(0, depth));
+    if (node?.node === 'field') return pathText(steps.slice(0, depth));
+    if (node?.node === 'block' && depth === steps.length) return firstBelow(steps);
+  }
+  return null;
+}
+
+function firstBelow(path: Path): string | null {
+  const node = path.length === 0 ? jobFields : nodeAtPath(path);
+  if (node?.node === 'field') return pathText(path);
+  const [key] = node?.node === 'block' ? Object.keys(node.fields) : [];
+  return key === undefined ? null : firstBelow([...path, key]);
+}
