@@ -30,6 +30,9 @@ export function explain(issue: z.core.$ZodIssue, value: unknown): Finding[] {
           ? missing(path, knownKeys(path))
           : wrongKind(path, value, KINDS[issue.expected] ?? issue.expected),
       ];
+    case 'invalid_format':
+      // Only numbers with a unit of their own have a format.
+      return [wrongKind(path, value, 'a number')];
     case 'invalid_union':
       return [value === undefined ? missing(path) : unionTrouble(issue, value)].flat();
     case 'too_small':

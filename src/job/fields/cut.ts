@@ -116,6 +116,7 @@ export const cut = block(
       groove: colourOf('grooves'),
       mark: colourOf('marks'),
       label: colourOf('labels'),
+      board: colourOf('the board’s own edge'),
     } satisfies Readonly<Record<Operation, Field>>),
   },
 );
