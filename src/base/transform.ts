@@ -36,6 +36,30 @@ export function moveDrawing(drawing: Drawing, move: Move): Drawing {
   };
 }
 
+/** The drawing with every length multiplied by `factor`: places, radii and heights of text; bulges and angles stay. */
+export function scaleDrawing(drawing: Drawing, factor: number): Drawing {
+  const at = ([x, y]: readonly [number, number]): readonly [number, number] => [x * factor, y * factor];
+  return {
+    shapes: drawing.shapes.map((shape): Shape => {
+      switch (shape.kind) {
+        case 'loop':
+          return {
+            ...shape,
+            vertices: shape.vertices.map(({ x, y, bulge }) => ({ x: x * factor, y: y * factor, bulge })),
+          };
+        case 'circle':
+          return { ...shape, x: shape.x * factor, y: shape.y * factor, radius: shape.radius * factor };
+        case 'line':
+          return { ...shape, from: at(shape.from), to: at(shape.to) };
+        case 'stroke':
+          return { ...shape, points: shape.points.map(at) };
+        case 'text':
+          return { ...shape, x: shape.x * factor, y: shape.y * factor, height: shape.height * factor };
+      }
+    }),
+  };
+}
+
 /** Exact cosine and sine of whole quarter turns, so that a turned board stays square. */
 function quarterTurn(angle: number): readonly [number, number] | null {
   const quarters = angle / (Math.PI / 2);

@@ -69,7 +69,7 @@ export async function makeFiles(
   ];
   return [
     ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
-      { path: `${path}.dxf`, content: writeDxf(drawing, colours.dxf), mime: 'image/vnd.dxf' },
+      { path: `${path}.dxf`, content: writeDxf(drawing, { colours: colours.dxf }), mime: 'image/vnd.dxf' },
       {
         path: `${path}.svg`,
         content: writeSvg(drawing, { title, check: job.units, colours: colours.svg }),

@@ -67,9 +67,9 @@ describe('a job’s colours', () => {
       ['hole', SVG_COLOURS.hole],
       ['outline', '#ff0000'],
     ]);
-    const layers = [...writeDxf(drawing, dxf).matchAll(/0\r\nLAYER\r\n2\r\n(\w+)\r\n70\r\n0\r\n62\r\n(\d+)/gu)].map(
-      ([, name, index]) => [name, Number(index)],
-    );
+    const layers = [
+      ...writeDxf(drawing, { colours: dxf }).matchAll(/0\r\nLAYER\r\n70\r\n0\r\n2\r\n(\w+)\r\n62\r\n(\d+)/gu),
+    ].map(([, name, index]) => [name, Number(index)]);
     expect(layers).toHaveLength(operations.length + 1);
     expect(layers).toContainEqual(['outline', 1]);
     expect(layers).toContainEqual(['label', 5]);

@@ -119,12 +119,26 @@ describe('a DXF read by dxf-parser', () => {
           for (const [index, { x, y, bulge }] of vertices.entries()) {
             const found = polylines[0]?.vertices[index] ?? { x: NaN, y: NaN, bulge: NaN };
             expect(Math.hypot(found.x - x, found.y - y)).toBeLessThan(1e-6);
-            expect(Math.abs(found.bulge - bulge)).toBeLessThan(1e-12);
+            const next = vertices[(index + 1) % vertices.length] ?? { x, y };
+            const straight = (Math.abs(bulge) * Math.hypot(next.x - x, next.y - y)) / 2 < 5e-7;
+            expect(Math.abs(found.bulge - bulge)).toBeLessThanOrEqual(straight ? Math.abs(bulge) : 1e-12);
           }
           expect(polylines[0]?.vertices).toHaveLength(vertices.length);
         },
       ),
     );
+  });
+
+  it('has no bulge on a straight side, and a point in every real (format owner’s reference: groups 10 to 59 are reals)', () => {
+    for (const options of [{}, { kind: 'lines' }, { units: 'in' }] as const) {
+      const tags = tagsOf(writeDxf({ shapes: [...drawing.shapes, stroke] }, options));
+      const reals = tags.filter(([code]) => Number(code) >= 10 && Number(code) <= 59);
+      expect(reals.length).toBeGreaterThan(20);
+      for (const [code, value] of reals) expect(value, code).toMatch(/^-?\d+\.\d+$/u);
+    }
+    // The half disc's one arc; the format of the text style has a group 42 of its own.
+    const bulges = tagsOf(writeDxf({ shapes: [halfDisc, stroke] })).filter(([code]) => code === '42');
+    expect(bulges.map(([, value]) => value)).toEqual(['2.5', '1.0']);
   });
 
   it('colours layers 1 to 255, each its own unless the caller says otherwise', () => {
@@ -134,8 +148,95 @@ describe('a DXF read by dxf-parser', () => {
         .map(([, value]) => Number(value));
     expect(new Set(Object.values(DXF_COLOURS)).size).toBe(operations.length);
     expect(colours(writeDxf(drawing))).toEqual([7, ...operations.map((operation) => DXF_COLOURS[operation])]);
-    expect(colours(writeDxf(drawing, { outline: 1 }))[1]).toBe(1);
-    for (const outline of [0, 256, 1.5, NaN]) expect(() => writeDxf(drawing, { outline })).toThrow(InternalError);
+    expect(colours(writeDxf(drawing, { colours: { outline: 1 } }))[1]).toBe(1);
+    for (const outline of [0, 256, 1.5, NaN])
+      expect(() => writeDxf(drawing, { colours: { outline } })).toThrow(InternalError);
+  });
+});
+
+describe('a DXF of lines and arcs', () => {
+  /** Ends of a LINE or an ARC, by school trigonometry from centre, radius and angles. */
+  const endsOf = (tags: ReadonlyMap<string, string>): [number, number][] => {
+    const at = (code: string): number => Number(tags.get(code));
+    if (tags.has('11'))
+      return [
+        [at('10'), at('20')],
+        [at('11'), at('21')],
+      ];
+    return ['50', '51'].map((code) => {
+      const angle = (at(code) * Math.PI) / 180;
+      return [at('10') + at('40') * Math.cos(angle), at('20') + at('40') * Math.sin(angle)];
+    });
+  };
+  const entities = (text: string): { type: string; tags: Map<string, string> }[] => {
+    const tags = tagsOf(text);
+    const begin = tags.findIndex(([code, value]) => code === '2' && value === 'ENTITIES') + 1;
+    const starts = tags.flatMap(([code], index) => (code === '0' && index >= begin ? [index] : []));
+    return starts
+      .slice(0, -2)
+      .map((from, index) => ({ type: tags[from]?.[1] ?? '', tags: new Map(tags.slice(from + 1, starts[index + 1])) }));
+  };
+
+  it('has a line for every straight side and an arc for every round one, and no polyline', () => {
+    const found = entities(writeDxf({ shapes: [halfDisc, stroke] }, { kind: 'lines' }));
+    expect(found.map(({ type }) => type)).toEqual(['LINE', 'LINE', 'LINE', 'ARC']);
+    const arc = found[3]?.tags;
+    expect(['8', '10', '20', '40', '50', '51'].map((code) => arc?.get(code))).toEqual([
+      'outline',
+      '0.0',
+      '0.0',
+      '50.0',
+      '0.0',
+      '180.0',
+    ]);
+  });
+
+  it.each(['mm', 'in'] as const)('has ends that meet, all round, in %s', (units) => {
+    const coordinates = fc.double({ min: -3000, max: 3000, noNaN: true });
+    const corner = fc.record({ x: coordinates, y: coordinates, bulge: fc.double({ min: -5, max: 5, noNaN: true }) });
+    fc.assert(
+      fc.property(fc.array(corner, { minLength: 2, maxLength: 8 }), (vertices) => {
+        const shapes = [{ kind: 'loop' as const, operation: 'outline' as const, vertices }];
+        const found = entities(writeDxf({ shapes }, { kind: 'lines', units }));
+        const scale = units === 'mm' ? 1 : 25.4;
+        expect(found).toHaveLength(vertices.length);
+        for (const [index, { x, y, bulge }] of vertices.entries()) {
+          const { type, tags } = found[index] ?? { type: '', tags: new Map<string, string>() };
+          const next = vertices[(index + 1) % vertices.length] ?? { x, y };
+          const flat = (Math.abs(bulge) * Math.hypot(next.x - x, next.y - y)) / 2 < 1.001e-4;
+          if (!flat) expect(type).toBe(bulge === 0 ? 'LINE' : 'ARC');
+          const ends = endsOf(tags);
+          const [from, to] = type === 'ARC' && bulge < 0 ? [ends[1], ends[0]] : ends;
+          // Both corners as written; an arc all but straight has its middle thousands of km away and the last digits with it.
+          const radius = type === 'ARC' ? Number(tags.get('40')) : 0;
+          const slack = 1e-9 + 4e-15 * radius + 0.5000001 * (units === 'mm' ? 1e-6 : 1e-8);
+          for (const [end, want] of [
+            [from, { x, y }],
+            [to, next],
+          ] as const) {
+            expect(Math.abs((end?.[0] ?? NaN) - want.x / scale)).toBeLessThan(slack);
+            expect(Math.abs((end?.[1] ?? NaN) - want.y / scale)).toBeLessThan(slack);
+          }
+        }
+      }),
+    );
+  });
+});
+
+describe('a DXF in inches', () => {
+  it('says so, $INSUNITS 1 and $MEASUREMENT 0, and every length is that of the mm file over 25.4', () => {
+    const written = writeDxf(drawing, { units: 'in' });
+    const header = new DxfParser().parseSync(written)?.header ?? {};
+    expect([header['$INSUNITS'], header['$MEASUREMENT']]).toEqual([1, 0]);
+    expect(header['$EXTMAX']).toMatchObject({ x: 1.96850394, y: 1.96850394 });
+    const read = readDxf(written);
+    expect(read.circles).toEqual([{ layer: 'hole', x: 0.39370079, y: 0.78740157, radius: 0.08858268 }]);
+    expect(read.polylines[0]?.vertices).toEqual([
+      { x: -1.96850394, y: 0, bulge: 0 },
+      { x: 1.96850394, y: 0, bulge: 1 },
+    ]);
+    expect(entityTags(written, 'TEXT').get('40')).toBe('0.19685039');
+    expect(entityTags(written, 'TEXT').get('50')).toBe('90.0');
   });
 });
 
@@ -196,15 +297,21 @@ describe('labels in a DXF', () => {
       'TEXT',
     );
     expect(['50', '72', '73', '11', '21', '40'].map((code) => middle.get(code))).toEqual([
-      '30',
+      '30.0',
       '1',
       '0',
-      '1',
-      '2',
-      '5',
+      '1.0',
+      '2.0',
+      '5.0',
     ]);
     const start = entityTags(writeDxf({ shapes: [halfDisc, label('A')] }), 'TEXT');
-    expect(['50', '72', '10', '20', '11'].map((code) => start.get(code))).toEqual(['0', '0', '1', '2', undefined]);
+    expect(['50', '72', '10', '20', '11'].map((code) => start.get(code))).toEqual([
+      '0.0',
+      '0',
+      '1.0',
+      '2.0',
+      undefined,
+    ]);
     expect(entityTags(writeDxf({ shapes: [halfDisc, label('A', { anchor: 'end' })] }), 'TEXT').get('72')).toBe('2');
   });
 

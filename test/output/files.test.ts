@@ -199,7 +199,7 @@ describe.each(starters.flatMap((name) => (['router', 'laser'] as const).map((too
       const dxf = textOf(
         coloured.find(({ path }) => path === 'parts/S1.dxf' || path === 'parts/S1-1.dxf')?.content ?? '',
       );
-      expect(dxf).toMatch(/\r\nLAYER\r\n2\r\noutline\r\n70\r\n0\r\n62\r\n1\r\n/u);
+      expect(dxf).toMatch(/\r\nLAYER\r\n70\r\n0\r\n2\r\noutline\r\n62\r\n1\r\n/u);
     });
   },
 );

@@ -1,0 +1,133 @@
+import { boundsOf } from '../../base/bounds';
+import { cutOrder, operations, type Drawing, type Operation } from '../../base/drawing';
+import { InternalError } from '../../base/errors';
+import { scaleDrawing } from '../../base/transform';
+import { entitiesOf, type DxfKind } from './entities';
+import { place, UNIT_SIZE, type DxfUnits, type Tag } from './tags';
+
+export { dxfKinds, type DxfKind } from './entities';
+export type { DxfUnits } from './tags';
+
+/**
+ * DXF release 11/12 (AC1009), the oldest that every reader opens: closed polylines with bulges, or lines and arcs; circles, lines,
+ * single-line text or the open polylines it is engraved by; entities in the order they are cut; one layer an operation, all declared;
+ * mm or inches. Source: the format owner's published group-code reference.
+ */
+
+/** Colour indexes of the layers: ours, any of which a job may change. 3 green, 4 cyan, 5 blue, 6 magenta, 7 black or white, 8 grey, 9 light grey, 30 orange. */
+export const DXF_COLOURS: Readonly<Record<Operation, number>> = {
+  board: 9,
+  outline: 7,
+  hole: 4,
+  pilot: 6,
+  countersink: 3,
+  groove: 30,
+  mark: 8,
+  label: 5,
+};
+
+/** $INSUNITS and $MEASUREMENT, as the format numbers them. */
+const UNITS = { mm: { insertion: 4, measurement: 1 }, in: { insertion: 1, measurement: 0 } };
+
+export interface DxfOptions {
+  /** Polylines unless said. */
+  readonly kind?: DxfKind;
+  /** Unit of every number in the file, mm unless said. */
+  readonly units?: DxfUnits;
+  /** Overrides of single layers' colours, 1 to 255. */
+  readonly colours?: Readonly<Partial<Record<Operation, number>>>;
+}
+
+/**
+ * A drawing, in mm, as DXF text. Nothing is merged or left out.
+ * Throws InternalError on a number that cannot be drawn, a loop or stroke of fewer than two points, a colour outside 1…255, an empty drawing.
+ */
+export function writeDxf(
+  drawing: Drawing,
+  { kind = 'polylines', units = 'mm', colours = {} }: DxfOptions = {},
+): string {
+  const drawn = units === 'mm' ? drawing : scaleDrawing(drawing, 1 / UNIT_SIZE[units]);
+  const shapes = cutOrder.flatMap((operation) => drawn.shapes.filter((shape) => shape.operation === operation));
+  const tags: Tag[] = [
+    ...header(drawn, units),
+    ...tables({ ...DXF_COLOURS, ...colours }),
+    ...section('BLOCKS', []),
+    ...section(
+      'ENTITIES',
+      shapes.flatMap((shape) => entitiesOf(shape, kind, units)),
+    ),
+    [0, 'EOF'],
+  ];
+  return tags.map(([code, value]) => `${code}\r\n${value}\r\n`).join('');
+}
+
+function section(name: string, tags: readonly Tag[]): Tag[] {
+  return [[0, 'SECTION'], [2, name], ...tags, [0, 'ENDSEC']];
+}
+
+function header(drawing: Drawing, units: DxfUnits): Tag[] {
+  const { minX, minY, maxX, maxY } = boundsOf(drawing);
+  return section('HEADER', [
+    [9, '$ACADVER'],
+    [1, 'AC1009'],
+    [9, '$INSUNITS'],
+    [70, String(UNITS[units].insertion)],
+    [9, '$MEASUREMENT'],
+    [70, String(UNITS[units].measurement)],
+    [9, '$EXTMIN'],
+    ...place(minX, minY, units),
+    [9, '$EXTMAX'],
+    ...place(maxX, maxY, units),
+  ]);
+}
+
+/** A layer's name comes after another of its groups: a reader that takes the first for a handle would lose it. */
+function tables(colours: Readonly<Record<Operation, number>>): Tag[] {
+  const layer = (name: string, colour: number): Tag[] => [
+    [0, 'LAYER'],
+    [70, '0'],
+    [2, name],
+    [62, colourIndex(colour)],
+    [6, 'CONTINUOUS'],
+  ];
+  const table = (name: string, count: number, tags: readonly Tag[]): Tag[] => [
+    [0, 'TABLE'],
+    [2, name],
+    [70, String(count)],
+    ...tags,
+    [0, 'ENDTAB'],
+  ];
+  return section('TABLES', [
+    ...table('LTYPE', 1, [
+      [0, 'LTYPE'],
+      [2, 'CONTINUOUS'],
+      [70, '0'],
+      [3, 'Solid line'],
+      [72, '65'],
+      [73, '0'],
+      [40, '0.0'],
+    ]),
+    ...table('LAYER', operations.length + 1, [
+      ...layer('0', 7),
+      ...operations.flatMap((operation) => layer(operation, colours[operation])),
+    ]),
+    ...table('STYLE', 1, [
+      [0, 'STYLE'],
+      [2, 'STANDARD'],
+      [70, '0'],
+      [40, '0.0'],
+      [41, '1.0'],
+      [50, '0.0'],
+      [71, '0'],
+      [42, '2.5'],
+      [3, 'txt'],
+      [4, ''],
+    ]),
+  ]);
+}
+
+function colourIndex(colour: number): string {
+  if (!(Number.isInteger(colour) && colour >= 1 && colour <= 255))
+    throw new InternalError(`a DXF colour index must be 1 to 255, not ${colour}`);
+  return String(colour);
+}
