@@ -1,6 +1,7 @@
 import { drawBlock } from '../drawing/aids';
 import { InternalError } from '../base/errors';
 import { drawParts } from '../drawing/parts';
+import { withOverall } from '../drawing/parts/overall';
 import type { Part } from '../drawing/parts/part';
 import type { Planned } from './pipeline';
 import { layOutSheets, spacingFor, type Watch } from '../drawing/boards';
@@ -12,7 +13,12 @@ import { fitToTool } from '../drawing/tooling';
 /** Every piece of board of a planned job, drawn as the job's tool needs it: the form, what tries its joints, the finishing block. Throws where the job cannot be built. */
 export function drawPieces({ bend, layout, joints, block, job }: Planned, tables: Tables): Part[] {
   if (!bend || !layout || !joints) throw new InternalError('pieces asked for a job that cannot be built');
-  return fitToTool([...drawParts(layout, bend, job, joints, tables), ...drawBlock(block, job)], job.cut, tables);
+  const parts = [...drawParts(layout, bend, job, joints, tables), ...drawBlock(block, job)];
+  return fitToTool(
+    parts.map((part) => withOverall(part, job.units)),
+    job.cut,
+    tables,
+  );
 }
 
 /** The pieces laid out on boards as the job asks, their narrow waste hatched where a saw follows the lines. */

@@ -13,7 +13,7 @@ import { tabbedEdge } from './tabbed-edge';
 const TICK = 4;
 
 /** From one line of a label to the next, as a share of its height. */
-const LINE_PITCH = 1.6;
+const LINE_PITCH = 1.5;
 /** Clear of edges and screw lines, mm. */
 const MARGIN = 2;
 
