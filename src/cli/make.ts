@@ -1,7 +1,7 @@
 import { join, relative, resolve } from 'node:path';
 import { fileName } from '../base/file-name';
 import { hasErrors } from '../base/findings';
-import type { ShopSheetOptions } from '../output/shop-sheet';
+import type { FileOptions } from '../output/files';
 import { EXIT, type ExitCode, type Io } from './io';
 import { storeSet } from './files';
 import { readFont } from './font';
@@ -10,7 +10,7 @@ import { startProgress } from './progress';
 import { printFindings } from './report';
 
 /** `make`: every file of the job in a folder of its own, or nothing at all. */
-export async function make(io: Io, path: string, out: string, options: ShopSheetOptions = {}): Promise<ExitCode> {
+export async function make(io: Io, path: string, out: string, options: FileOptions = {}): Promise<ExitCode> {
   const progress = startProgress(io, 'working the form out');
   try {
     const { plan, planned, tables, findings, units } = await work(io, path);

@@ -1,5 +1,6 @@
 import { Command, CommanderError, Option } from 'commander';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
+import type { FileOptions } from '../output/files';
 import type { Given } from './trial';
 
 /** Runs one command line and gives back its exit code. Each command is loaded when it is asked for, so that all start quickly. */
@@ -64,7 +65,16 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
         'both',
       ]),
     )
-    .action(async (job: string, { out, ...options }: { out: string; units?: 'mm' | 'in' | 'both' }) =>
+    .addOption(
+      new Option(
+        '--dxf <kind>',
+        'write outlines as closed polylines (unless said), or as separate lines and arcs',
+      ).choices(['polylines', 'lines']),
+    )
+    .addOption(
+      new Option('--file-units <unit>', 'unit of the DXF files’ numbers, mm unless said').choices(['mm', 'in']),
+    )
+    .action(async (job: string, { out, ...options }: FileOptions & { out: string }) =>
       done(await (await import('./make')).make(io, job, out, options)),
     );
   const strips: Given[] = [];

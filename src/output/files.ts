@@ -17,20 +17,28 @@ import { findBoard } from '../tables/look-up';
 import type { Tables } from '../tables/tables';
 import { operationRows } from '../drawing/tooling/operations';
 import { coloursFor } from './colour';
-import { writeDxf } from './dxf';
+import { writeDxf, type DxfKind, type DxfUnits } from './dxf';
 import { writeOperations } from './operations';
 import { writeSvg } from './svg';
 
+/** How the files are written, where it is not as the job says. */
+export interface FileOptions extends ShopSheetOptions {
+  /** How a DXF's outlines are written; as polylines unless said. */
+  readonly dxf?: DxfKind;
+  /** Unit of the DXFs' numbers; mm unless said. */
+  readonly fileUnits?: DxfUnits;
+}
+
 /**
  * parts → sheets → files: everything `make` stores for a planned job that has no error finding. Throws where it has one.
- * `font`: the bytes of the printed drawings' typeface, DejaVu Sans Condensed; `options` are the shop sheet's; `watch` follows
+ * `font`: the bytes of the printed drawings' typeface, DejaVu Sans Condensed; the options are the drawings' and the shop sheet's; `watch` follows
  * the laying out of boards.
  */
 export async function makeFiles(
   planned: Planned,
   tables: Tables,
   font: Uint8Array,
-  options: ShopSheetOptions = {},
+  { dxf = 'polylines', fileUnits = 'mm', ...options }: FileOptions = {},
   watch: Watch = {},
 ): Promise<OutputFile[]> {
   const { bend, layout, joints, job, plan } = planned;
@@ -69,7 +77,11 @@ export async function makeFiles(
   ];
   return [
     ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
-      { path: `${path}.dxf`, content: writeDxf(drawing, { colours: colours.dxf }), mime: 'image/vnd.dxf' },
+      {
+        path: `${path}.dxf`,
+        content: writeDxf(drawing, { kind: dxf, units: fileUnits, colours: colours.dxf }),
+        mime: 'image/vnd.dxf',
+      },
       {
         path: `${path}.svg`,
         content: writeSvg(drawing, { title, check: job.units, colours: colours.svg }),
