@@ -1,11 +1,15 @@
 import boards from '../../shared/boards.json';
+import clamps from '../../shared/clamps.json';
 import gauges from '../../shared/gauges.json';
+import handForces from '../../shared/hand-forces.json';
 import screws from '../../shared/screws.json';
 import metals from '../../shared/sheet-metals.json';
 import rules from '../../shared/shop-rules.json';
 import tools from '../../shared/tools.json';
+import yokeBolts from '../../shared/yoke-bolts.json';
+import yokeStock from '../../shared/yoke-stock.json';
 import { InternalError } from '../base/errors';
-import type { Board, GaugeTable, Metal, Screw } from './schema';
+import type { Board, ClampKind, GaugeTable, HandForce, Metal, Screw, YokeBolt, YokeStock } from './schema';
 import type { ShopRules, Tables, ToolRules } from './tables';
 
 /**
@@ -18,6 +22,10 @@ export function loadTables(): Tables {
     gauges: gauges.rows satisfies GaugeTable[],
     boards: boards.rows as Board[],
     screws: screws.rows as Screw[],
+    clamps: clamps.rows satisfies ClampKind[],
+    handForces: handForces.rows satisfies HandForce[],
+    yokeStock: yokeStock.rows as YokeStock[],
+    yokeBolts: yokeBolts.rows as YokeBolt[],
     rules: {
       screwCover: rule('screwCover'),
       minBiteDiameters: rule('minBiteDiameters'),
@@ -41,6 +49,20 @@ export function loadTables(): Tables {
       swingExtraDegrees: rule('swingExtraDegrees'),
       partGap: rule('partGap'),
       boardBorder: rule('boardBorder'),
+      clampThroat: rule('clampThroat'),
+      maxDeparture: rule('maxDeparture'),
+      maxLegBow: rule('maxLegBow'),
+      squarePullAbove: rule('squarePullAbove'),
+      maxLegTurn: rule('maxLegTurn'),
+      maxYokeTail: rule('maxYokeTail'),
+      maxHeldSpread: rule('maxHeldSpread'),
+      clampForceSpread: rule('clampForceSpread'),
+      maxHeldLift: rule('maxHeldLift'),
+      maxHandle: rule('maxHandle'),
+      yokeBoltBehind: rule('yokeBoltBehind'),
+      yokeBoltPast: rule('yokeBoltPast'),
+      plankShort: rule('plankShort'),
+      gaugePast: rule('gaugePast'),
     },
     tools: {
       bladeTurn: tool('bladeTurn'),

@@ -18,8 +18,13 @@ export const metalSchema = z.strictObject({
   tensile: positive,
   /** Elongation at fracture, as a fraction (0.3 = 30 %). */
   elongation: positive,
-  /** Swift curve: strength in MPa, exponent without unit. Null: taken as perfectly plastic. */
-  hardening: z.strictObject({ strength: positive, exponent: z.number().positive().max(0.7) }).nullable(),
+  /**
+   * Swift curve σ = strength·(initialStrain + ε)^exponent, strength in MPa: it first yields at strength·initialStrain^exponent and meets the
+   * yield at 0.2 %. Null: taken as perfectly plastic.
+   */
+  hardening: z
+    .strictObject({ strength: positive, exponent: positive.max(0.7), initialStrain: positive.max(0.3) })
+    .nullable(),
   /** Smallest inside bend radius as multiples of thickness, by thickness; the first row whose `upTo` (mm) is not exceeded. */
   minBendRatio: z.array(z.strictObject({ upTo: positive, ratio: z.number().min(0) })).min(1),
   /** kg/m³. */
@@ -80,6 +85,49 @@ export const screwSchema = z.strictObject({
 });
 export type Screw = z.infer<typeof screwSchema>;
 
+/** N. A kind of clamp, tightened by hand. */
+export const clampKindSchema = z.strictObject({ id: z.string(), name: z.string(), force: positive, source });
+export type ClampKind = z.infer<typeof clampKindSchema>;
+
+/** N. What one person pulls with two hands in a posture. */
+export const handForceSchema = z.strictObject({ id: z.string(), name: z.string(), force: positive, source });
+export type HandForce = z.infer<typeof handForceSchema>;
+
+/** mm, N·mm², mm³, MPa. A steel angle or a batten a yoke is made from, bending away from the sheet. */
+export const yokeStockSchema = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  kind: z.enum(['angle', 'batten']),
+  system: z.enum(['in', 'mm']),
+  /** Along the lever. */
+  width: positive,
+  /** Square to the sheet. */
+  depth: positive,
+  /** Of an angle's flanges; a batten's depth. */
+  thickness: positive,
+  /** E·I. */
+  stiffness: positive,
+  /** I over the distance to the outside. */
+  sectionModulus: positive,
+  /** The most it is trusted with. */
+  stress: positive,
+  source,
+});
+export type YokeStock = z.infer<typeof yokeStockSchema>;
+
+/** mm, N. A bolt of a yoke. */
+export const yokeBoltSchema = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  system: z.enum(['in', 'mm']),
+  diameter: positive,
+  hole: positive,
+  /** The most it is trusted with. */
+  force: positive,
+  source,
+});
+export type YokeBolt = z.infer<typeof yokeBoltSchema>;
+
 /** Shop rules that hold for any form; mm, N, MPa, degrees. Each may be overridden where the job file has a field for it. */
 export const shopRuleSchema = z.strictObject({
   id: z.string(),
@@ -103,6 +151,10 @@ export const tablesSchema = z.strictObject({
   gauges: z.array(gaugeTableSchema),
   boards: z.array(boardSchema),
   screws: z.array(screwSchema),
+  clamps: z.array(clampKindSchema),
+  handForces: z.array(handForceSchema),
+  yokeStock: z.array(yokeStockSchema),
+  yokeBolts: z.array(yokeBoltSchema),
   rules: z.array(shopRuleSchema),
   tools: z.array(toolRuleSchema),
 });

@@ -1,4 +1,4 @@
-import type { Board, GaugeTable, Metal, Screw } from './schema';
+import type { Board, ClampKind, GaugeTable, HandForce, Metal, Screw, YokeBolt, YokeStock } from './schema';
 
 /** The numbers that belong to shop practice rather than to a job; see `shared/shop-rules.json` for units and sources. */
 export interface ShopRules {
@@ -25,6 +25,20 @@ export interface ShopRules {
   /** Wood left between parts laid out on a board, and uncut along its edges, mm. */
   readonly partGap: number;
   readonly boardBorder: number;
+  readonly clampThroat: number;
+  readonly maxDeparture: number;
+  readonly maxLegBow: number;
+  readonly squarePullAbove: number;
+  readonly maxLegTurn: number;
+  readonly maxYokeTail: number;
+  readonly maxHeldSpread: number;
+  readonly clampForceSpread: number;
+  readonly maxHeldLift: number;
+  readonly maxHandle: number;
+  readonly yokeBoltBehind: number;
+  readonly yokeBoltPast: number;
+  readonly plankShort: number;
+  readonly gaugePast: number;
 }
 
 /** The numbers that belong to jigsaws, routers and lasers; see `shared/tools.json` for what each is, its unit and source. */
@@ -74,6 +88,10 @@ export interface Tables {
   readonly gauges: readonly GaugeTable[];
   readonly boards: readonly Board[];
   readonly screws: readonly Screw[];
+  readonly clamps: readonly ClampKind[];
+  readonly handForces: readonly HandForce[];
+  readonly yokeStock: readonly YokeStock[];
+  readonly yokeBolts: readonly YokeBolt[];
   readonly rules: ShopRules;
   readonly tools: ToolRules;
 }

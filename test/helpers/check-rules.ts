@@ -168,16 +168,15 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
   // Moment per width again, by Simpson's rule with the stress by bisection.
   const factor = sheet.factor;
   const planeModulus = sheet.modulus / (1 - sheet.poisson ** 2);
-  const planeYield = (2 / Math.sqrt(3)) * sheet.yield * factor;
+  const { hardening } = sheet;
+  const first = hardening ? hardening.strength * hardening.initialStrain ** hardening.exponent : sheet.yield;
+  const planeYield = (2 / Math.sqrt(3)) * first * factor;
   const stress = (strain: number): number => {
     if (planeModulus * strain <= planeYield) return planeModulus * strain;
-    if (!sheet.hardening) return planeYield;
-    const { strength, exponent } = sheet.hardening;
+    if (!hardening) return planeYield;
+    const { strength, exponent, initialStrain } = hardening;
     const flow = (plastic: number): number =>
-      (2 / Math.sqrt(3)) *
-      factor *
-      strength *
-      ((sheet.yield / strength) ** (1 / exponent) + (2 / Math.sqrt(3)) * plastic) ** exponent;
+      (2 / Math.sqrt(3)) * factor * strength * (initialStrain + (2 / Math.sqrt(3)) * plastic) ** exponent;
     let [low, high] = [0, strain];
     for (let step = 0; step < 60; step++) {
       const middle = (low + high) / 2;

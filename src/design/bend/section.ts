@@ -11,7 +11,7 @@ export interface Section {
   readonly thickness: number;
   /** E/(1 − ν²), MPa. */
   readonly planeModulus: number;
-  /** First yield in plane strain, 2Y/√3, MPa. */
+  /** First yield in plane strain, MPa: 2/√3 of the stress the curve starts from, K·ε₀ⁿ, or Y where nothing hardens. */
   readonly planeYield: number;
   /** Swift curve in plane strain: σ = strength·(initialStrain + 2/√3·ε_plastic)^exponent; null for perfectly plastic. */
   readonly hardening: {
@@ -30,16 +30,16 @@ export function sectionOf(
   thickness: number,
   factor: number,
 ): Section {
-  const planeYield = PLANE_STRAIN * metal.yield * factor;
   const hardening = metal.hardening;
+  const first = hardening ? hardening.strength * hardening.initialStrain ** hardening.exponent : metal.yield;
   return {
     thickness,
     planeModulus: metal.modulus / (1 - metal.poisson ** 2),
-    planeYield,
+    planeYield: PLANE_STRAIN * first * factor,
     hardening: hardening && {
       planeStrength: PLANE_STRAIN * hardening.strength * factor,
       exponent: hardening.exponent,
-      initialStrain: (metal.yield / hardening.strength) ** (1 / hardening.exponent),
+      initialStrain: hardening.initialStrain,
     },
   };
 }

@@ -1,5 +1,5 @@
 import { rootBetween } from '../../base/solve';
-import { momentPerWidth } from './moment';
+import { bendingCurve, parameterAt, type BendingCurve } from './curve';
 import { elasticRadius, type Section } from './section';
 
 /**
@@ -7,7 +7,9 @@ import { elasticRadius, type Section } from './section';
  * Infinity where nothing set. 1/ρ_finished = 1/ρ_form − 12·m(ρ_form)/(E′t³). Inverse: {@link formRadiusFor}.
  */
 export function finishedRadius(section: Section, formed: number): number {
-  const curvature = finishedCurvature(section, formed);
+  if (formed >= elasticRadius(section)) return Infinity;
+  const curve = bendingCurve(section);
+  const curvature = curvatureLeft(curve, parameterAt(curve, 1 / formed));
   return curvature > 0 ? 1 / curvature : Infinity;
 }
 
@@ -16,17 +18,17 @@ export function finishedRadius(section: Section, formed: number): number {
  * the largest radius at which nothing sets). Inverse: {@link finishedRadius}.
  */
 export function formRadiusFor(section: Section, finished: number): number {
-  const elastic = 1 / elasticRadius(section);
   const wanted = 1 / finished;
-  if (wanted === 0) return 1 / elastic;
-  let tight = elastic + wanted;
-  while (finishedCurvature(section, 1 / tight) < wanted) tight *= 2;
-  return 1 / rootBetween((curvature) => finishedCurvature(section, 1 / curvature) - wanted, elastic, tight);
+  if (wanted === 0) return elasticRadius(section);
+  const curve = bendingCurve(section);
+  let high = 2;
+  while (curvatureLeft(curve, high) < wanted) high *= 2;
+  return 1 / curve.at(rootBetween((parameter) => curvatureLeft(curve, parameter) - wanted, high / 2, high)).curvature;
 }
 
-/** Curvature left, 1/mm, after release from mid-surface radius `formed`. */
-function finishedCurvature(section: Section, formed: number): number {
-  if (formed >= elasticRadius(section)) return 0;
-  const release = (12 * momentPerWidth(section, formed)) / (section.planeModulus * section.thickness ** 3);
-  return Math.max(0, 1 / formed - release);
+/** Curvature left, 1/mm, after release from the state at a parameter of the curve. */
+function curvatureLeft(curve: BendingCurve, parameter: number): number {
+  if (parameter <= 1) return 0;
+  const { curvature, moment } = curve.at(parameter);
+  return Math.max(0, curvature - moment / curve.stiffness);
 }

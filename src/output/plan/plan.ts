@@ -80,7 +80,7 @@ export interface PlanSheet {
   readonly yield: number;
   readonly modulus: number;
   readonly poisson: number;
-  readonly hardening: { readonly strength: number; readonly exponent: number } | null;
+  readonly hardening: { readonly strength: number; readonly exponent: number; readonly initialStrain: number } | null;
   /** Factor on the flow curve from trial strips; 1 without. */
   readonly factor: number;
 }

@@ -23,7 +23,7 @@ function metalTable({ bend, job }: Shop): HtmlElement {
       [
         'hardening',
         metal.hardening
-          ? `strength ${metal.hardening.strength} MPa, exponent ${metal.hardening.exponent} (Swift curve)`
+          ? `strength ${metal.hardening.strength} MPa, exponent ${metal.hardening.exponent}, initial strain ${metal.hardening.initialStrain} (Swift curve)`
           : 'none known: taken as perfectly plastic',
         'as above',
       ],

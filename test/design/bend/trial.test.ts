@@ -18,10 +18,7 @@ function stressAt(sheet: Sheet, factor: number, strain: number): number {
   const { hardening } = sheet;
   const flow = (plastic: number): number =>
     hardening
-      ? root *
-        factor *
-        hardening.strength *
-        ((sheet.yield / hardening.strength) ** (1 / hardening.exponent) + root * plastic) ** hardening.exponent
+      ? root * factor * hardening.strength * (hardening.initialStrain + root * plastic) ** hardening.exponent
       : root * factor * sheet.yield;
   if (planeModulus * strain <= flow(0)) return planeModulus * strain;
   let [low, high] = [0, strain];
@@ -53,7 +50,12 @@ function strip(sheet: Sheet, thickness: number, radius: number, bent: number, fa
   return { radius, bent, left: bent * shareLeft(sheet, thickness, radius + thickness / 2, factor), width: null };
 }
 
-const hardened: Sheet = { modulus: 70_000, poisson: 0.33, yield: 145, hardening: { strength: 220, exponent: 0.06 } };
+const hardened: Sheet = {
+  modulus: 70_000,
+  poisson: 0.33,
+  yield: 145,
+  hardening: { strength: 220, exponent: 0.06, initialStrain: 0.00096 },
+};
 const plastic: Sheet = { modulus: 200_000, poisson: 0.3, yield: 250, hardening: null };
 const nearlyRight = toRadians(92);
 
@@ -67,7 +69,8 @@ const sheets: fc.Arbitrary<Sheet> = fc
   })
   .map(({ initialStrain, exponent, ...sheet }) => ({
     ...sheet,
-    hardening: exponent === null ? null : { strength: sheet.yield * initialStrain ** -exponent, exponent },
+    hardening:
+      exponent === null ? null : { strength: sheet.yield * initialStrain ** -exponent, exponent, initialStrain },
   }));
 const factors = fc.double({ min: 0.55, max: 1.9, noNaN: true });
 
