@@ -23,12 +23,19 @@ export interface Finding {
 export type Level = 'error' | 'warning' | 'note';
 
 /** A value of a finding, as data. */
-export type Value = number | string | null | readonly string[] | readonly [number, number] | Placed | readonly Placed[];
+export type Value =
+  number | string | null | readonly string[] | readonly [number, number] | Placed | readonly Placed[] | Measure;
 
 /** A named thing with a length of its own or a place: `S1`, 4 mm. */
 export interface Placed {
   readonly name: string;
   readonly mm: number | null;
+}
+
+/** A number that brings its kind along, for findings about any field: 200 N, 38 mm, 5. */
+export interface Measure {
+  readonly of: 'given' | 'bound' | 'force' | 'degrees' | 'number';
+  readonly value: number;
 }
 
 /** A finding in words. */

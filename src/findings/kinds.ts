@@ -1,4 +1,4 @@
-import type { Placed } from '../base/findings';
+import type { Measure, Placed } from '../base/findings';
 
 /** The kinds of value a finding may hold: what the data is, by how it is said. Lengths in mm, angles in radians, forces in N, stresses in MPa. */
 export interface Quantities {
@@ -8,6 +8,8 @@ export interface Quantities {
   fine: number;
   /** As the maker wrote it, with digits enough to tell it from its neighbours. */
   given: number;
+  /** An end of a range, as a round number: 2 mm, 0.079 in. */
+  bound: number;
   /** Length by width of a board: 600 × 400 mm. */
   size: readonly [number, number];
   /** 95.3°. */
@@ -34,6 +36,8 @@ export interface Quantities {
   place: Placed;
   /** Things and their sizes: S1 (4 mm) and S2 (5 mm). */
   sized: readonly Placed[];
+  /** A value of any field, of the kind it brings along. */
+  measure: Measure;
   /** Another field of the job, by its path: said as the reader knows it. */
   field: string;
 }
@@ -59,9 +63,11 @@ export type SaidOf<K extends Kind> = K extends readonly (infer Choice)[]
   ? Choice
   : K extends 'count'
     ? number
-    : K extends `${string}?`
-      ? string | null
-      : string;
+    : K extends 'count?'
+      ? number | null
+      : K extends `${string}?`
+        ? string | null
+        : string;
 
 export type ValuesOf<K extends Kinds> = { readonly [Name in keyof K]: ValueOf<K[Name]> };
 export type SaidValues<K extends Kinds> = { readonly [Name in keyof K]: SaidOf<K[Name]> };

@@ -1,6 +1,6 @@
 import { toDegrees } from '../base/angle';
 import { InternalError } from '../base/errors';
-import type { Placed, Value } from '../base/findings';
+import type { Measure, Placed, Value } from '../base/findings';
 import { formatForce, MM_PER_INCH, toFractionalInches, type LengthUnit } from '../base/units';
 import type { Kind, Quantity } from './kinds';
 
@@ -23,6 +23,11 @@ const SAYERS: Readonly<Record<Quantity, (value: Value | undefined, to: Listener)
   length: (value, to) => inUnits(to, (unit) => sayLength(number(value), unit)),
   fine: (value, to) => inUnits(to, (unit) => sayFine(number(value), unit)),
   given: (value, to) => inUnits(to, (unit) => sayGiven(number(value), unit)),
+  bound: (value, to) => inUnits(to, (unit) => sayBound(number(value), unit)),
+  measure: (value, to) => {
+    const { of, value: amount } = measured(value);
+    return of === 'degrees' ? `${sayNumber(amount)}°` : SAYERS[of](amount, to);
+  },
   size: (value, to) => inUnits(to, (unit) => saySize(pair(value), unit)),
   angle: (value) => `${rounded(toDegrees(number(value)), 1)}°`,
   reading: (value) => `${rounded(toDegrees(number(value)), 2)}°`,
@@ -30,7 +35,7 @@ const SAYERS: Readonly<Record<Quantity, (value: Value | undefined, to: Listener)
   stress: (value, to) => inUnits(to, (unit) => sayStress(number(value), unit)),
   ratio: (value) => rounded(number(value), 2),
   percent: (value) => `${rounded(100 * number(value), 1)} %`,
-  number: (value) => String(Number(number(value).toPrecision(8))),
+  number: (value) => sayNumber(number(value)),
   count: (value) => number(value),
   text,
   names: (value) => joined(texts(value)),
@@ -70,6 +75,15 @@ export function sayFine(mm: number, units: LengthUnit): string {
 /** As written, to eight digits. */
 export function sayGiven(mm: number, units: LengthUnit): string {
   return units === 'mm' ? `${Number(mm.toPrecision(8))} mm` : `${Number((mm / MM_PER_INCH).toPrecision(8))} in`;
+}
+
+/** As a round number: the ends of ranges are round in mm. */
+function sayBound(mm: number, units: LengthUnit): string {
+  return units === 'mm' ? `${rounded(mm, 3)} mm` : `${rounded(mm / MM_PER_INCH, 3)} in`;
+}
+
+function sayNumber(value: number): string {
+  return String(Number(value.toPrecision(8)));
 }
 
 /** `600 × 400 mm`, `24 × 15.75 in`. */
@@ -132,6 +146,12 @@ function placed(value: unknown): Placed {
     if (typeof name === 'string' && (mm === null || typeof mm === 'number')) return { name, mm };
   }
   throw new InternalError(`a finding holds ${JSON.stringify(value)} where a thing and its place are said`);
+}
+
+function measured(value: Value | undefined): Measure {
+  return typeof value === 'object' && value !== null && 'of' in value && 'value' in value
+    ? value
+    : misfit(value, 'a measure');
 }
 
 function things(value: Value | undefined): readonly Placed[] {

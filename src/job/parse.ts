@@ -1,4 +1,5 @@
-import { error, hasErrors, type Finding } from '../base/findings';
+import { hasErrors, type Finding } from '../base/findings';
+import { finding } from '../findings/finding';
 import type { LengthUnit } from '../base/units';
 import type { Tables } from '../tables/tables';
 import { explain } from './explain';
@@ -38,10 +39,7 @@ const MOST = 100;
 function firstFew(findings: readonly Finding[]): readonly Finding[] {
   if (findings.length <= MOST) return findings;
   const rest = findings.length - MOST;
-  return [
-    ...findings.slice(0, MOST),
-    error('more-mistakes', '', `and ${rest} more mistakes`, 'mend these first, then check again'),
-  ];
+  return [...findings.slice(0, MOST), finding('more-mistakes', '', { rest })];
 }
 
 function valueAt(data: unknown, path: Path): unknown {

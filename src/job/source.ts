@@ -10,7 +10,8 @@ import {
   type Pair,
   type YAMLError,
 } from 'yaml';
-import { error, type Finding } from '../base/findings';
+import type { Finding } from '../base/findings';
+import { finding } from '../findings/finding';
 import { pathText, type Path } from './path';
 import { shorten } from './show';
 
@@ -41,11 +42,7 @@ interface Read {
  */
 export function readSource(text: string): Read {
   if (text.length > LONGEST) {
-    return stop(
-      'job-too-long',
-      `the job is ${text.length} characters long; a job is a page of text, at most ${LONGEST}`,
-      { got: `${text.length} characters`, allowed: `at most ${LONGEST}` },
-    );
+    return stop(finding('job-too-long', '', { what: 'characters', count: text.length, most: LONGEST }));
   }
   if (nestsTooDeep(text)) return tooDeep();
   try {
@@ -79,9 +76,7 @@ function readPlain(text: string): Read {
   if (unreadable.length > 0) return { source: null, findings: unreadable };
   const { lines, findings, values } = walk(document, lineAt);
   if (values > MOST_VALUES) {
-    return stop('job-too-long', `the job holds more than ${MOST_VALUES} keys and values; a job is a page of text`, {
-      allowed: `at most ${MOST_VALUES} keys and values`,
-    });
+    return stop(finding('job-too-long', '', { what: 'keys and values', count: null, most: MOST_VALUES }));
   }
   if (findings.length > 0) return { source: null, findings };
   if (problems.length > 0) return { source: null, findings: explainUnreadable(problems, lineAt) };
@@ -114,11 +109,11 @@ function nestsTooDeep(text: string): boolean {
 }
 
 function tooDeep(): Read {
-  return stop('job-too-deep', 'the job is nested deeper than any job needs');
+  return stop(finding('job-too-deep', ''));
 }
 
-function stop(code: string, message: string, extra: { got?: string; allowed?: string } = {}): Read {
-  return { source: null, findings: [error(code, '', message, 'check that this is the right file', extra)] };
+function stop(why: Finding): Read {
+  return { source: null, findings: [why] };
 }
 
 interface Walked {
@@ -134,32 +129,19 @@ function walk(document: Document.Parsed, lineAt: (offset: number) => number): Wa
   const findings: Finding[] = [];
   let values = 0;
 
-  const refuse = (code: string, path: Path, message: string, hint: string, line: number): void => {
-    if (findings.length < MOST_UNREADABLE) findings.push(error(code, pathText(path), message, hint, { line }));
+  const refuse = (found: Finding, line: number): void => {
+    if (findings.length < MOST_UNREADABLE) findings.push({ ...found, line });
   };
   const mark = (path: Path, line: number): void => {
     if (!lines.has(pathText(path))) lines.set(pathText(path), line);
   };
   const plain = (node: Node, path: Path): void => {
     const line = lineAt(node.range?.[0] ?? 0);
-    if (isAlias(node))
-      refuse(
-        'yaml-alias',
-        path,
-        `a job may not use YAML aliases (*${shorten(node.source)})`,
-        'write the value out',
-        line,
-      );
+    if (isAlias(node)) refuse(finding('yaml-alias', pathText(path), { name: shorten(node.source) }), line);
     else if (node.anchor !== undefined)
-      refuse('yaml-anchor', path, `a job may not use YAML anchors (&${shorten(node.anchor)})`, 'remove it', line);
+      refuse(finding('yaml-anchor', pathText(path), { name: shorten(node.anchor) }), line);
     else if (node.tag !== undefined)
-      refuse(
-        'yaml-tag',
-        path,
-        `a job may not use YAML tags (${shorten(node.tag.replace('tag:yaml.org,2002:', '!!'))})`,
-        'remove it; write the value alone',
-        line,
-      );
+      refuse(finding('yaml-tag', pathText(path), { tag: shorten(node.tag.replace('tag:yaml.org,2002:', '!!')) }), line);
   };
   const visitPairs = (pairs: readonly Pair<Node, Node | null>[], path: Path): void => {
     const seen = new Set<string>();
@@ -167,8 +149,7 @@ function walk(document: Document.Parsed, lineAt: (offset: number) => number): Wa
       const name = isScalar(key) ? String(key.value) : '';
       const line = lineAt(key.range?.[0] ?? 0);
       plain(key, [...path, name]);
-      if (seen.has(name))
-        refuse('key-twice', [...path, name], `“${shorten(name)}” is written twice`, 'keep one of the two', line);
+      if (seen.has(name)) refuse(finding('key-twice', pathText([...path, name]), { key: shorten(name) }), line);
       seen.add(name);
       mark([...path, name], line);
       if (value) visit(value, [...path, name]);
@@ -186,26 +167,6 @@ function walk(document: Document.Parsed, lineAt: (offset: number) => number): Wa
   return { lines, findings, values };
 }
 
-/** The commoner ways of getting YAML wrong, by the library's own codes: what is wrong, and what to do. */
-const SLIPS: Readonly<Partial<Record<YAMLError['code'], readonly [string, string]>>> = {
-  MULTIPLE_DOCS: ['a second job begins here, and a file holds one', 'put it in a file of its own'],
-  TAB_AS_INDENT: ['a line begins with a tab', 'indent with spaces'],
-  BAD_INDENT: [
-    'a line is indented differently from its neighbours, or a { or [ is not closed',
-    'line up the keys of one block; close every bracket',
-  ],
-  BLOCK_AS_IMPLICIT_KEY: [
-    'there is a colon too many, or a line is indented differently from its neighbours',
-    'one “key: value” to a line, the keys of one block lined up; quote text that holds a colon',
-  ],
-  MULTILINE_IMPLICIT_KEY: ['a key runs over two lines', 'put a colon after the key, on the same line'],
-  MISSING_CHAR: ['a colon, comma or closing quote is missing', 'mend this line or the one before'],
-  NON_STRING_KEY: ['a key must be a plain word', 'mend this line'],
-  BAD_DIRECTIVE: ['a line may not begin with %', 'remove it'],
-  BAD_SCALAR_START: ['text may not begin with @ or `', 'put it in quotes'],
-  BAD_ALIAS: ['* and & have a meaning of their own in YAML', 'put the text in quotes'],
-};
-
 /** The first few mistakes of spelling, one a line. */
 function explainUnreadable(problems: readonly YAMLError[], lineAt: (offset: number) => number): Finding[] {
   const byLine = new Map<number, YAMLError>();
@@ -216,11 +177,8 @@ function explainUnreadable(problems: readonly YAMLError[], lineAt: (offset: numb
   return [...byLine]
     .sort(([a], [b]) => a - b)
     .slice(0, MOST_UNREADABLE)
-    .map(([line, { code, message }]) => {
-      const [what, hint] = SLIPS[code] ?? [
-        shorten(message.replace(/\.$/u, '')),
-        'mend this line; the starters show how a job is written',
-      ];
-      return error('unreadable', '', `the job is not proper YAML or JSON: ${what}`, hint, { line });
-    });
+    .map(([line, { code, message }]) => ({
+      ...finding('unreadable', '', { slip: code, library: shorten(message.replace(/\.$/u, '')) }),
+      line,
+    }));
 }

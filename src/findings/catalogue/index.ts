@@ -1,10 +1,16 @@
 import type { Entry } from '../entry';
 import type { ValuesOf } from '../kinds';
 import { bendFindings } from './bend';
+import { jobFindings } from './job';
+import { jobRuleFindings } from './job-rules';
+import { jobTextFindings } from './job-text';
 import { trialFindings } from './trials';
 
 /** Every code there is, by area. A code is declared once, with its level, the kinds of its values, and its words. */
 export const catalogue = {
+  ...jobTextFindings,
+  ...jobFindings,
+  ...jobRuleFindings,
   ...bendFindings,
   ...trialFindings,
 };

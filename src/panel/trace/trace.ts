@@ -62,7 +62,7 @@ export class Troubles {
 
   /** The same thing is said once, and no more than a page of things. */
   private add(finding: Finding): void {
-    const key = `${finding.code} ${finding.message}`;
+    const key = `${finding.code} ${finding.worded?.message ?? JSON.stringify(finding.values)}`;
     if (this.seen.has(key) || this.findings.length >= MOST_FINDINGS) return;
     this.seen.add(key);
     this.findings.push(finding);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
+import { inWords } from '../../helpers/in-words';
 import { boundsOf } from '../../../src/base/bounds';
 import { asCircle, loopLength, outlineArea } from '../../../src/panel/trace/outline';
 import { readOutline, type OutlineOptions, type TracedOutline } from '../../../src/panel/trace/read-outline';
@@ -70,7 +71,12 @@ const rectangle = (x: number, y: number, w: number, h: number): Group[] => [
 
 function read(source: string, more: Partial<OutlineOptions> = {}): TracedOutline {
   const { value, findings } = readOutline(source, { ...options, ...more });
-  if (!value) throw new Error(findings.map(({ code, message }) => `${code}: ${message}`).join('\n'));
+  if (!value)
+    throw new Error(
+      inWords(findings)
+        .map(({ code, message }) => `${code}: ${message}`)
+        .join('\n'),
+    );
   return value;
 }
 
@@ -386,7 +392,11 @@ describe('blocks, units and layers', () => {
     ];
     const { value, findings } = readOutline(file(entities, { tables }), options);
     expect(value?.outline.vertices).toHaveLength(4);
-    expect(findings.map(({ level, message }) => `${level} ${message}`).sort()).toEqual([
+    expect(
+      inWords(findings)
+        .map(({ level, message }) => `${level} ${message}`)
+        .sort(),
+    ).toEqual([
       'note left out of the drawing: MTEXT entities',
       'note left out of the drawing: layer Mark',
       'note left out of the drawing: what is hidden, 2 times',
@@ -508,7 +518,7 @@ describe('DXF that is refused, with the place', () => {
     const { value, findings } = readOutline(source, options);
     expect(value).toBeNull();
     expect(
-      findings
+      inWords(findings)
         .filter(({ level }) => level === 'error')
         .map(({ message }) => message)
         .join('\n'),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
+import { inWords } from '../../helpers/in-words';
 import { boundsOf } from '../../../src/base/bounds';
 import type { Drawing } from '../../../src/base/drawing';
 import { moveDrawing } from '../../../src/base/transform';
@@ -36,7 +37,9 @@ const rectangle = (where: string, x: number, y: number, w: number, h: number): T
 function trouble(...traces: readonly Trace[]): string {
   const { value, findings } = outlineFrom(traces, telling);
   expect(value).toBeNull();
-  return findings.map(({ code, message }) => `${code}: ${message}`).join('\n');
+  return inWords(findings)
+    .map(({ code, message }) => `${code}: ${message}`)
+    .join('\n');
 }
 
 describe('joining', () => {
@@ -52,7 +55,7 @@ describe('joining', () => {
       { x: 100, y: near(50.045, 9), bulge: 0 },
       { x: 0, y: 50, bulge: 0 },
     ]);
-    expect(findings).toEqual([
+    expect(inWords(findings)).toEqual([
       expect.objectContaining({ code: 'outline-gaps', level: 'note', message: 'a gap of 0.090 mm was closed' }),
     ]);
     expect(trouble(...gap(0.11))).toBe(
@@ -63,8 +66,16 @@ describe('joining', () => {
 
   it('inch jobs are told inches', () => {
     const { findings } = outlineFrom([trace('a', run([0, 0], [254, 0]))], { ...telling, lengths: 'in' });
-    expect(findings.map(({ message }) => message).join()).toContain('the line ends at (10.00 in, 0.00 in)');
-    expect(findings.map(({ message, hint }) => message + hint).join()).not.toContain('mm');
+    expect(
+      inWords(findings)
+        .map(({ message }) => message)
+        .join(),
+    ).toContain('the line ends at (10.00 in, 0.00 in)');
+    expect(
+      inWords(findings)
+        .map(({ message, hint }) => message + hint)
+        .join(),
+    ).not.toContain('mm');
   });
 
   it('the order and direction of the pieces make no difference to the shape', () => {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import DxfParser from 'dxf-parser';
 import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
+import { inWords } from '../../helpers/in-words';
 import { boundsOf } from '../../../src/base/bounds';
 import type { Vertex } from '../../../src/base/drawing';
 import { loopArea } from '../../../src/base/area';
@@ -14,7 +15,12 @@ const text = (name: string): string => readFileSync(`test/panel/trace/fixtures/$
 function read(name: string): TracedOutline {
   const format = name.endsWith('.svg') ? 'svg' : 'dxf';
   const { value, findings } = readOutline(text(name), { path: 'outline.file', format, lengths: 'mm' });
-  if (!value) throw new Error(findings.map(({ message }) => message).join('\n'));
+  if (!value)
+    throw new Error(
+      inWords(findings)
+        .map(({ message }) => message)
+        .join('\n'),
+    );
   return value;
 }
 

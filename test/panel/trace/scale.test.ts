@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
+import { inWords } from '../../helpers/in-words';
 import { boundsOf } from '../../../src/base/bounds';
 import { readOutline } from '../../../src/panel/trace/read-outline';
 import { scaleFrom, type Reference } from '../../../src/panel/trace/scale';
@@ -143,7 +144,12 @@ describe('an outline traced at half size', () => {
       lengths: 'mm',
       ...(references ? { scale: references } : {}),
     });
-    if (!value) throw new Error(findings.map(({ message }) => message).join());
+    if (!value)
+      throw new Error(
+        inWords(findings)
+          .map(({ message }) => message)
+          .join(),
+      );
     const { minX, minY, maxX, maxY } = boundsOf({
       shapes: [{ kind: 'loop', operation: 'outline', vertices: value.outline.vertices }],
     });

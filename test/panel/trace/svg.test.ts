@@ -1,5 +1,6 @@
 import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
+import { inWords } from '../../helpers/in-words';
 import { loopArea } from '../../../src/base/area';
 import { boundsOf } from '../../../src/base/bounds';
 import type { Vertex } from '../../../src/base/drawing';
@@ -10,7 +11,12 @@ const options: OutlineOptions = { path: 'outline.file', format: 'svg', lengths: 
 
 function read(text: string, more: Partial<OutlineOptions> = {}): TracedOutline {
   const { value, findings } = readOutline(text, { ...options, ...more });
-  if (!value) throw new Error(findings.map(({ code, message }) => `${code}: ${message}`).join('\n'));
+  if (!value)
+    throw new Error(
+      inWords(findings)
+        .map(({ code, message }) => `${code}: ${message}`)
+        .join('\n'),
+    );
   return value;
 }
 
@@ -268,7 +274,7 @@ describe('units, pages and transforms', () => {
       '<image href="data:image/png;base64,AAAA"/><path style="display:none" d="M0 0L1 1"/><g id="other"><circle cx="50" cy="25" r="5"/></g>';
     const { value, findings } = readOutline(page(inside), options);
     expect(value?.outline.holes).toHaveLength(1);
-    expect(findings.map(({ message }) => message)).toEqual(
+    expect(inWords(findings).map(({ message }) => message)).toEqual(
       ['layer mark', 'text', 'a picture', 'what is hidden'].map((what) => expect.stringContaining(what) as unknown),
     );
     expect(read(page(inside), { layers: ['edge'] }).outline.holes).toHaveLength(0);
