@@ -1,5 +1,6 @@
 import { centreFromTangent, centreLength, tangentFromCentre } from '../../base/cone';
-import { error, hasErrors, type Finding, type Staged } from '../../base/findings';
+import { hasErrors, type Finding, type Staged } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import { InternalError } from '../../base/errors';
 import type { BendPlan } from '../bend/bend-plan';
 import { contactOf } from '../form/contact';
@@ -144,34 +145,15 @@ function placeHoles(
 
 function badCount(count: number, thickness: number): Finding {
   return count === 0
-    ? error(
-        'block-too-thick',
-        'block',
-        `the bend is shorter than one layer of board ${thickness.toFixed(1)} mm thick`,
-        'choose a thinner board with block.stock',
-      )
-    : error(
-        'block-too-many-layers',
-        'block.length',
-        `the finishing block takes more than ${MOST_LAYERS} layers of board ${thickness.toFixed(1)} mm thick`,
-        'make it shorter or choose a thicker board',
-        { allowed: `at most ${MOST_LAYERS} layers` },
-      );
+    ? finding('block-too-thick', 'block', { thickness })
+    : finding('block-too-many-layers', 'block.length', { most: MOST_LAYERS, thickness });
 }
 
 function holeFindings(holes: BlockLayout['holes'], wood: number): Finding[] {
   const [left, right] = holes;
   const apart = left && right ? right.x - left.x - left.diameter : -1;
   if (apart >= wood) return [];
-  return [
-    error(
-      'block-without-room-for-dowels',
-      'block',
-      `the finishing block’s smallest layer leaves ${Math.max(0, apart).toFixed(1)} mm between its two dowel holes; ${wood} mm are needed`,
-      'move it toward the larger radius, or leave it out and dress over a station',
-      { got: `${Math.max(0, apart).toFixed(1)} mm`, allowed: `at least ${wood} mm` },
-    ),
-  ];
+  return [finding('block-without-room-for-dowels', 'block', { between: Math.max(0, apart), needed: wood })];
 }
 
 function boardFindings(
@@ -186,15 +168,11 @@ function boardFindings(
     Math.min(board.length, board.width) - 2 * border,
   ];
   if (long <= boardLong && short <= boardShort) return [];
-  const size = `${long.toFixed(0)} × ${short.toFixed(0)} mm`;
-  const room = `${boardLong.toFixed(0)} × ${boardShort.toFixed(0)} mm`;
   return [
-    error(
-      'larger-than-board',
-      'block',
-      `a layer of the finishing block is ${size}; ${board.name} gives ${room} inside its border`,
-      'choose a larger board with block.stock',
-      { got: size, allowed: `at most ${room}` },
-    ),
+    finding('block-larger-than-board', 'block', {
+      size: [long, short],
+      board: board.name,
+      room: [boardLong, boardShort],
+    }),
   ];
 }

@@ -1,4 +1,5 @@
-import { note, warning, type Finding, type Staged } from '../../base/findings';
+import type { Finding, Staged } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import type { BendPlan } from '../bend/bend-plan';
 import type { FixtureLayout } from '../fixture/fixture';
 import type { BoardChoice, Job } from '../../job/job';
@@ -38,33 +39,27 @@ function checkStock({ board, cut }: Job, tables: Tables): Finding[] {
   return [
     ...(loose
       ? [
-          warning(
-            'loose-fit',
-            'cut.fit',
-            `with ${cut.fit.toFixed(2)} mm of play a ${cut.with === 'router' ? 'groove' : 'slot'} no longer places what stands in it`,
-            'cut the fit test piece and take the tightest that goes together',
-            { got: `${cut.fit.toFixed(2)} mm`, allowed: `up to ${tables.tools.looseFit} mm` },
-          ),
+          finding('loose-fit', 'cut.fit', {
+            fit: cut.fit,
+            opening: cut.with === 'router' ? 'groove' : 'slot',
+            most: tables.tools.looseFit,
+          }),
         ]
       : []),
     ...(thick.length > 0
       ? [
-          warning(
-            'thick-for-laser',
-            'board',
-            `${thick.join(' and ')}: a small laser cuts up to ${tables.tools.laserThickest} mm clean and square`,
-            'use a board of 3 to 6 mm, which is stacked, or ask the shop that cuts it',
-          ),
+          finding('thick-for-laser', 'board', {
+            boards: thick,
+            most: tables.tools.laserThickest,
+          }),
         ]
       : []),
     ...(unmeasured.length > 0
       ? [
-          note(
-            'board-not-measured',
-            'board',
-            `${cut.with === 'router' ? 'grooves' : 'slots'} are cut to the thickness ${unmeasured.join(' and ')} should have`,
-            'measure your board at several places, give the thickness in the job, and cut the fit test piece first',
-          ),
+          finding('board-not-measured', 'board', {
+            openings: cut.with === 'router' ? 'grooves' : 'slots',
+            boards: unmeasured,
+          }),
         ]
       : []),
   ];

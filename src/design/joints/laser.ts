@@ -1,4 +1,5 @@
-import { error, note, warning, type Finding, type Staged } from '../../base/findings';
+import type { Finding, Staged } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import type { LengthUnit } from '../../base/units';
 import type { BendPlan } from '../bend/bend-plan';
 import { contactOf } from '../form/contact';
@@ -90,43 +91,16 @@ function layersOf(low: number, high: number, count: number, bend: BendPlan): Lay
 }
 
 function checkBoards(boards: readonly StackedBoard[], { dowel }: LaserCut): Finding[] {
-  const names = (lacking: readonly StackedBoard[]): string => lacking.map(({ name }) => name).join(', ');
+  const names = (lacking: readonly StackedBoard[]): string[] => lacking.map(({ name }) => name);
   const tabless = boards.filter(({ tabs }) => tabs.length === 0);
   const dowelless = boards.filter(({ layers, dowels }) => layers.length > 1 && dowels.length === 0);
   const thinner = boards.flatMap(({ name, dowels: [one] }) =>
-    one && one.diameter < dowel - 1e-9 ? [`${name} (${one.diameter.toFixed(1)} mm)`] : [],
+    one && one.diameter < dowel - 1e-9 ? [{ name, mm: one.diameter }] : [],
   );
   return [
-    ...(thinner.length > 0
-      ? [
-          note(
-            'dowels-thinner',
-            'cut.dowel',
-            `dowels of ${dowel.toFixed(1)} mm have no room everywhere: thinner ones go through ${thinner.join(', ')}`,
-            'the dowel table says which goes where; a smaller cut.dowel makes them alike',
-          ),
-        ]
-      : []),
-    ...(tabless.length > 0
-      ? [
-          warning(
-            'no-room-for-tabs',
-            'cut',
-            `there is no room for a tab beside the screws of ${names(tabless)}`,
-            'stand them by their drawn lines and screw holes, or name a smaller screw with screws.size',
-          ),
-        ]
-      : []),
-    ...(dowelless.length > 0
-      ? [
-          note(
-            'no-room-for-dowels',
-            'cut.dowel',
-            `there is no room for dowels through the layers of ${names(dowelless)}`,
-            'line the layers up by their tabs in the slots while the glue sets',
-          ),
-        ]
-      : []),
+    ...(thinner.length > 0 ? [finding('dowels-thinner', 'cut.dowel', { dowel, thinner })] : []),
+    ...(tabless.length > 0 ? [finding('no-room-for-tabs', 'cut', { boards: names(tabless) })] : []),
+    ...(dowelless.length > 0 ? [finding('no-room-for-dowels', 'cut.dowel', { boards: names(dowelless) })] : []),
   ];
 }
 
@@ -137,14 +111,7 @@ function checkMiddle({ layers, stations, backings }: FixtureLayout): Finding[] {
     ...(layers.backing % 2 === 0 && backings.length > 0 ? ['backing stations'] : []),
   ];
   if (even.length === 0) return [];
-  return [
-    note(
-      'screws-in-glue-line',
-      'cut.layers',
-      `the ${even.join(' and ')} have an even number of layers: their screws run along the glue between the two middle ones`,
-      'choose an odd number with cut.layers, or clamp the stack across its faces while you drill and drive',
-    ),
-  ];
+  return [finding('screws-in-glue-line', 'cut.layers', { boards: even })];
 }
 
 /**
@@ -154,18 +121,7 @@ function checkMiddle({ layers, stations, backings }: FixtureLayout): Finding[] {
 function checkFit(boards: readonly StackedBoard[], { kerf, fit }: LaserCut): Finding[] {
   const least = kerf * (1 - Math.SQRT1_2);
   if (fit >= least || boards.every(({ slots }) => slots.length === 0)) return [];
-  return [
-    warning(
-      'fit-tighter-than-beam',
-      'cut.fit',
-      `slots only ${fit.toFixed(2)} mm wider than their tabs: the round corners a ${kerf.toFixed(2)} mm beam leaves will hold the tabs off`,
-      'round the tabs’ corners with a file, or allow more fit',
-      {
-        got: `${fit.toFixed(2)} mm`,
-        allowed: `at least ${least.toFixed(2)} mm`,
-      },
-    ),
-  ];
+  return [finding('fit-tighter-than-beam', 'cut.fit', { fit, beam: kerf, least })];
 }
 
 /** Where the beam is wider than half of what it cuts out, what is left is no longer that shape. */
@@ -186,16 +142,5 @@ function checkKerf(
   // The notches beside the tabs must leave half the wood between a tab and its neighbours.
   const most = Math.min(narrowest / 2, tools.jointWood / 2 / tools.tabRelief);
   if (kerf <= most) return [];
-  return [
-    error(
-      'kerf-too-wide',
-      'cut.kerf',
-      `a beam ${kerf.toFixed(2)} mm wide cannot cut openings ${narrowest.toFixed(2)} mm across and the notches beside the tabs`,
-      'measure the kerf again, or use a thicker board or larger screws',
-      {
-        got: `${kerf.toFixed(2)} mm`,
-        allowed: `at most ${most.toFixed(2)} mm`,
-      },
-    ),
-  ];
+  return [finding('kerf-too-wide', 'cut.kerf', { kerf, opening: narrowest, most })];
 }

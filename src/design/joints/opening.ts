@@ -1,4 +1,5 @@
-import { error, type Finding } from '../../base/findings';
+import type { Finding } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import type { Spine } from '../fixture/fixture';
 import type { Opening } from './joints';
 
@@ -28,7 +29,7 @@ export function openingFor({ low, high }: Across, spine: Spine, fit: number, woo
 export function checkWalls(
   openings: readonly (Opening & { readonly holds: string })[],
   wood: number,
-  what: string,
+  what: 'grooves' | 'slots',
 ): Finding[] {
   const sorted = [...openings].sort((a, b) => a.low - b.low);
   return sorted.slice(1).flatMap((opening, index) => {
@@ -36,13 +37,12 @@ export function checkWalls(
     const wall = before ? opening.low - before.high : Infinity;
     if (!before || wall >= wood - SLACK) return [];
     return [
-      error(
-        `${what}-too-close`,
-        'runs',
-        `the ${what} of ${before.holds} and ${opening.holds} leave ${Math.max(0, wall).toFixed(1)} mm of wood between them`,
-        'move the run ends apart, cut the stations from thinner board, or cut with a jigsaw',
-        { got: `${Math.max(0, wall).toFixed(1)} mm`, allowed: `at least ${wood} mm` },
-      ),
+      finding(what === 'grooves' ? 'grooves-too-close' : 'slots-too-close', 'runs', {
+        first: before.holds,
+        second: opening.holds,
+        wall: Math.max(0, wall),
+        least: wood,
+      }),
     ];
   });
 }

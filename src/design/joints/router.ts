@@ -1,4 +1,5 @@
-import { error, note, type Finding, type Staged } from '../../base/findings';
+import type { Finding, Staged } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import { jointDepth } from '../fixture/joint-depth';
 import type { FixtureLayout, Station } from '../fixture/fixture';
 import type { RouterCut } from '../../job/job';
@@ -39,31 +40,21 @@ function checkDepth(depth: number, layout: FixtureLayout, tools: ToolRules): Fin
   const most = Math.min(thickness * tools.grooveMost, thickness - Math.max(0, ...heads) - tools.underHead);
   if (depth >= tools.grooveLeast && depth <= most) return [];
   return [
-    error(
-      'groove-depth',
-      'cut.groove',
-      `grooves ${depth.toFixed(1)} mm deep in a ${thickness.toFixed(1)} mm spine ${depth < tools.grooveLeast ? 'hold nothing' : 'leave too little wood under the screw heads behind them'}`,
-      most > tools.grooveLeast ? 'change cut.groove' : 'use a thicker spine board, or cut with a jigsaw',
-      { got: `${depth.toFixed(1)} mm`, allowed: `${tools.grooveLeast} to ${most.toFixed(1)} mm` },
-    ),
+    finding('groove-depth', 'cut.groove', {
+      depth,
+      spine: thickness,
+      trouble: depth < tools.grooveLeast ? 'shallow' : 'deep',
+      least: tools.grooveLeast,
+      most,
+      mend: most > tools.grooveLeast ? 'change depth' : 'change board',
+    }),
   ];
 }
 
 function checkWidths(grooves: readonly Groove[], { bit }: RouterCut): Finding[] {
   const narrowest = Math.min(...grooves.map(({ low, high }) => high - low));
   if (narrowest >= bit - SLACK) return [];
-  return [
-    error(
-      'groove-narrower-than-bit',
-      'cut.bit',
-      `the bit is ${bit.toFixed(2)} mm across; the stations’ grooves are ${narrowest.toFixed(2)} mm wide`,
-      'use a smaller bit or thicker stations',
-      {
-        got: `${bit.toFixed(2)} mm`,
-        allowed: `at most ${narrowest.toFixed(2)} mm`,
-      },
-    ),
-  ];
+  return [finding('groove-narrower-than-bit', 'cut.bit', { bit, groove: narrowest })];
 }
 
 /** Holes the bit cannot go into: they are drilled. */
@@ -74,13 +65,17 @@ function smallHoles(layout: FixtureLayout, { bit }: RouterCut): Finding[] {
   const clamps = layout.clampHoles.map(({ diameter }) => ({ what: 'clamp holes', diameter }));
   const small = [...screws, ...clamps].filter(({ diameter }) => diameter < bit);
   if (small.length === 0) return [];
-  const kinds = [...new Set(small.map(({ what, diameter }) => `${what} of ${diameter.toFixed(1)} mm`))].join(' and ');
-  return [
-    note(
-      'smaller-than-bit',
-      'cut.bit',
-      `the ${bit.toFixed(2)} mm bit does not go into the ${kinds}: they are drilled, with a drill of their own size`,
-      'drill them at the centres the bit marks, or use a smaller bit',
-    ),
-  ];
+  const holes = small
+    .filter((hole, index) => small.findIndex((other) => isLike(hole, other)) === index)
+    .map(({ what, diameter }) => ({ name: what, mm: diameter }));
+  return [finding('smaller-than-bit', 'cut.bit', { bit, holes })];
+}
+
+interface Hole {
+  readonly what: string;
+  readonly diameter: number;
+}
+
+function isLike(a: Hole, b: Hole): boolean {
+  return a.what === b.what && Math.abs(a.diameter - b.diameter) < SLACK;
 }

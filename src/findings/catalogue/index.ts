@@ -1,6 +1,9 @@
 import type { Entry } from '../entry';
 import type { ValuesOf } from '../kinds';
 import { bendFindings } from './bend';
+import { blockFindings } from './block';
+import { formFindings } from './form';
+import { jointFindings } from './joints';
 import { jobFindings } from './job';
 import { jobRuleFindings } from './job-rules';
 import { jobTextFindings } from './job-text';
@@ -13,6 +16,9 @@ export const catalogue = {
   ...jobRuleFindings,
   ...bendFindings,
   ...trialFindings,
+  ...formFindings,
+  ...jointFindings,
+  ...blockFindings,
 };
 
 export type Code = keyof typeof catalogue;
