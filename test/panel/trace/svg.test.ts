@@ -24,7 +24,7 @@ function errorsOf(text: string): string[] {
   const { value, findings } = readOutline(text, options);
   const errors = findings.filter(({ level }) => level === 'error');
   expect(value === null).toBe(errors.length > 0);
-  return errors.map(({ code, message }) => `${code}: ${message}`);
+  return inWords(errors).map(({ code, message }) => `${code}: ${message}`);
 }
 
 const page = (inside: string, attributes = 'width="400mm" height="300mm" viewBox="0 0 400 300"'): string =>
