@@ -3,7 +3,7 @@ import { fileName } from '../base/file-name';
 import { hasErrors } from '../base/findings';
 import type { FileOptions } from '../output/files';
 import { EXIT, type ExitCode, type Io } from './io';
-import { storeSet } from './files';
+import { putInOrder, storeSet } from './files';
 import { readFont } from './font';
 import { work } from './plan';
 import { startProgress } from './progress';
@@ -11,6 +11,7 @@ import { printFindings } from './report';
 
 /** `make`: every file of the job in a folder of its own, or nothing at all. */
 export async function make(io: Io, path: string, out: string, options: FileOptions = {}): Promise<ExitCode> {
+  putInOrder(resolve(io.cwd, out));
   const progress = startProgress(io, 'working the form out');
   try {
     const { plan, planned, tables, findings, units } = await work(io, path);
@@ -29,11 +30,12 @@ export async function make(io: Io, path: string, out: string, options: FileOptio
     });
     progress.say('writing');
     const folder = join(resolve(io.cwd, out), fileName(plan.title));
-    await storeSet(folder, files);
+    const kept = await storeSet(folder, files);
     progress.stop();
     io.err(printFindings(findings, units, io.errColour));
     io.out(`Wrote ${files.length} files to ${relative(io.cwd, folder) || folder}\n`);
     for (const file of files) io.out(`  ${file.path}\n`);
+    if (kept.length > 0) io.err(`Kept what was put there meanwhile:\n${kept.map((path) => `  ${path}\n`).join('')}`);
     return EXIT.done;
   } finally {
     progress.stop();
