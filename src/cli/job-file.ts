@@ -1,5 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { resolve } from 'node:path';
+import { decodeJob } from '../job/decode';
+import { systemCode } from './file-trouble';
 import { EXIT, Stop, type Io } from './io';
 
 /** Far more than the longest job that is read; the rest of a longer file is left alone. Bytes. */
@@ -7,16 +9,18 @@ const MOST = 1024 * 1024;
 
 /** The text of a job file, or of standard input for `-`. A file that cannot be read stops the command: the command line is wrong. */
 export async function readJobFile(io: Io, path: string): Promise<string> {
+  const bytes = await readBytes(io, path);
+  const { text, problem } = decodeJob(bytes, bytes.length === MOST);
+  if (text === null) throw new Stop(`${path}: ${problem}`, EXIT.wrong);
+  return text;
+}
+
+async function readBytes(io: Io, path: string): Promise<Uint8Array> {
   try {
-    return decode(await firstBytes(path === '-' ? io.input : createReadStream(resolve(io.cwd, path))));
+    return await firstBytes(path === '-' ? io.input : createReadStream(resolve(io.cwd, path)));
   } catch (problem) {
     throw new Stop(`${path}: ${whyUnreadable(problem)}`, EXIT.wrong);
   }
-}
-
-/** Where the text was cut off, its last character may be cut too. */
-function decode(bytes: Uint8Array): string {
-  return new TextDecoder('utf-8', { fatal: true }).decode(bytes, { stream: bytes.length === MOST });
 }
 
 async function firstBytes(stream: NodeJS.ReadableStream): Promise<Uint8Array> {
@@ -31,8 +35,7 @@ async function firstBytes(stream: NodeJS.ReadableStream): Promise<Uint8Array> {
 }
 
 function whyUnreadable(problem: unknown): string {
-  if (problem instanceof TypeError) return 'this is not a text file in UTF-8';
-  const code = (problem as NodeJS.ErrnoException).code;
+  const code = systemCode(problem);
   if (code === 'ENOENT') return 'there is no such file';
   if (code === 'EISDIR') return 'this is a folder, not a job file';
   if (code === 'EACCES') return 'this file may not be read';

@@ -1,8 +1,8 @@
 import { spawn } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
-import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
+import { InternalError } from '../base/errors';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
 import { readJobFile } from './job-file';
 import { packageFolder } from './package-folder';
@@ -18,24 +18,44 @@ export async function page(io: Io, job: string | undefined, options: PageOptions
   if (!Number.isInteger(port) || port < 0 || port > 65535)
     throw new Stop(`--port takes a number from 0 to 65535, not ${JSON.stringify(options.port)}`, EXIT.wrong);
   const hash = job === undefined ? '' : `#job=${encodeURIComponent(await readJobFile(io, job))}`;
-  const server = await serve(await readFile(join(packageFolder(), 'dist/bendbuck.html'), 'utf8'), port);
-  const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+  const server = await serve(await readFile(join(packageFolder(), 'dist/bendbuck.html')), port);
+  const address = `http://127.0.0.1:${portOf(server)}/${hash}`;
   const stopped = new Promise<void>((done) => {
     for (const signal of ['SIGINT', 'SIGTERM'] as const)
       process.once(signal, () => server.close(() => done()).closeAllConnections());
   });
   io.out(`The page is at ${address}\nIt is served to this machine only. Ctrl-C stops it.\n`);
-  if (options.open) openBrowser(address + hash);
+  if (options.open) openBrowser(address);
   await stopped;
   return EXIT.done;
 }
 
-/** A server of one page: loopback only, by its own name only, nothing of a request ever reaches the disk. */
-export async function serve(html: string, port: number): Promise<Server> {
-  const policy = /http-equiv="Content-Security-Policy" content="([^"]*)"/u.exec(html)?.[1] ?? "default-src 'none'";
-  const server = createServer((request, response) =>
-    answer(request, response, html, policy, (server.address() as AddressInfo).port),
+/** A page for one person at one machine: as many connections as a few browsers have open. */
+const MOST_CONNECTIONS = 32;
+/** How long a connection may take to ask, or be given nothing because it does not read, ms. */
+const PATIENCE = 10_000;
+/** How long a connection may last, however it dribbles, ms. */
+const LONGEST = 60_000;
+
+/**
+ * A server of one page: loopback only, by its own name only, nothing of a request ever reaches the disk. The page is held once, whoever asks;
+ * a connection gets one answer, and what does not read is let go.
+ */
+export async function serve(html: Uint8Array, port: number): Promise<Server> {
+  const page = Buffer.from(html);
+  const policy =
+    /http-equiv="Content-Security-Policy" content="([^"]*)"/u.exec(page.toString('latin1', 0, 4096))?.[1] ??
+    "default-src 'none'";
+  const server = createServer(
+    { headersTimeout: PATIENCE, requestTimeout: PATIENCE, connectionsCheckingInterval: PATIENCE / 4 },
+    (request, response) => answer(request, response, { page, policy, port: portOf(server) }),
   );
+  server.maxConnections = MOST_CONNECTIONS;
+  server.setTimeout(PATIENCE, (socket) => socket.destroy());
+  server.on('connection', (socket) => {
+    const end = setTimeout(() => socket.destroy(), LONGEST);
+    socket.once('close', () => clearTimeout(end));
+  });
   await new Promise<void>((done, fail) => {
     server.once('error', (problem: NodeJS.ErrnoException) =>
       fail(
@@ -50,16 +70,23 @@ export async function serve(html: string, port: number): Promise<Server> {
   return server;
 }
 
-function answer(request: IncomingMessage, response: ServerResponse, html: string, policy: string, port: number): void {
+function portOf(server: Server): number {
+  const address = server.address();
+  if (address === null || typeof address === 'string') throw new InternalError('the server listens on no port');
+  return address.port;
+}
+
+interface Served {
+  readonly page: Buffer;
+  readonly policy: string;
+  readonly port: number;
+}
+
+function answer(request: IncomingMessage, response: ServerResponse, { page, policy, port }: Served): void {
   request.resume();
-  const say = (
-    status: number,
-    body: string,
-    type = 'text/plain; charset=utf-8',
-    extra: Readonly<Record<string, string>> = {},
-  ): void => {
+  const say = (status: number, body: string | Buffer, extra: Readonly<Record<string, string>> = {}): void => {
     response.writeHead(status, {
-      'Content-Type': type,
+      'Content-Type': `${body === page ? 'text/html' : 'text/plain'}; charset=utf-8`,
       'Content-Length': Buffer.byteLength(body),
       'Content-Security-Policy': `${policy}; frame-ancestors 'none'`,
       'X-Content-Type-Options': 'nosniff',
@@ -67,6 +94,7 @@ function answer(request: IncomingMessage, response: ServerResponse, html: string
       'Cross-Origin-Opener-Policy': 'same-origin',
       'Cross-Origin-Resource-Policy': 'same-origin',
       'Cache-Control': 'no-store',
+      Connection: 'close',
       ...extra,
     });
     response.end(request.method === 'HEAD' ? undefined : body);
@@ -74,10 +102,9 @@ function answer(request: IncomingMessage, response: ServerResponse, html: string
   // A page of another site that had its name point here would come with its own name.
   if (request.headers.host !== `127.0.0.1:${port}` && request.headers.host !== `localhost:${port}`)
     return say(421, 'This server answers to its own address only.\n');
-  if (request.method !== 'GET' && request.method !== 'HEAD')
-    return say(405, 'Only GET.\n', undefined, { Allow: 'GET, HEAD' });
+  if (request.method !== 'GET' && request.method !== 'HEAD') return say(405, 'Only GET.\n', { Allow: 'GET, HEAD' });
   if (request.url !== '/') return say(404, 'There is one page here, at /.\n');
-  return say(200, html, 'text/html; charset=utf-8');
+  return say(200, page);
 }
 
 /** Opens the system's browser; where that cannot be done the printed address serves as well. */

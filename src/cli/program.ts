@@ -1,10 +1,12 @@
 import { Command, CommanderError, Option } from 'commander';
+import { clean, cleanButOurs } from './clean';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
 import type { FileOptions } from '../output/files';
 import type { Given } from './trial';
 
 /** Runs one command line and gives back its exit code. Each command is loaded when it is asked for, so that all start quickly. */
-export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
+export async function run(args: readonly string[], terminal: Io): Promise<ExitCode> {
+  const io = cleaned(terminal);
   let code: ExitCode = EXIT.done;
   const done = (result: ExitCode): void => {
     code = result;
@@ -15,7 +17,7 @@ export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
   } catch (problem) {
     if (problem instanceof CommanderError) return problem.exitCode === 0 ? EXIT.done : EXIT.wrong;
     if (problem instanceof Stop) {
-      io.err(`${problem.message}\n`);
+      io.err(`${clean(problem.message)}\n`);
       return problem.code;
     }
     io.err(
@@ -25,11 +27,21 @@ export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
   }
 }
 
+/** Nothing that stands in a job, a path or a command line reaches the terminal as more than text. */
+function cleaned(io: Io): Io {
+  const { out, err, colour, errColour, progress } = io;
+  return {
+    ...io,
+    out: (text) => out(colour ? cleanButOurs(text) : clean(text)),
+    err: (text) => err(errColour || progress ? cleanButOurs(text) : clean(text)),
+  };
+}
+
 function program(io: Io, done: (code: ExitCode) => void): Command {
   const bendbuck = new Command('bendbuck')
     .description('Works out and draws the wooden form that bends one sheet-metal part by hand, springback included.')
     .exitOverride()
-    .configureOutput({ writeOut: io.out, writeErr: io.err })
+    .configureOutput({ writeOut: io.out, writeErr: (text) => io.err(clean(text)) })
     .showHelpAfterError('(bendbuck --help lists the commands)')
     .addHelpText(
       'after',

@@ -1,5 +1,6 @@
 import type { Finding } from '../base/findings';
 import type { LengthUnit } from '../base/units';
+import { onOneLine } from './clean';
 import { sayFindings, type SaidFinding } from '../findings/say';
 
 /** Findings as lines of text, in words of the unit: the one place where they are printed. */
@@ -12,12 +13,12 @@ export function printFindings(findings: readonly Finding[], units: LengthUnit, c
 const PAINT = { error: '31;1', warning: '33;1', note: '36' } as const;
 
 function printFinding({ level, path, line, message, got, allowed, hint, code }: SaidFinding, colour: boolean): string {
-  const where = [line === undefined ? '' : `line ${line}`, path].filter((part) => part !== '').join(', ');
+  const where = [line === undefined ? '' : `line ${line}`, onOneLine(path)].filter((part) => part !== '').join(', ');
   const lines = [
-    `${paint(level, PAINT[level], colour)}${where === '' ? '' : ` at ${where}`}: ${message} [${code}]`,
-    ...(got === undefined ? [] : [`    got:     ${got}`]),
-    ...(allowed === undefined ? [] : [`    allowed: ${clip(allowed)}`]),
-    ...(hint === '' ? [] : [`    try:     ${hint}`]),
+    `${paint(level, PAINT[level], colour)}${where === '' ? '' : ` at ${where}`}: ${onOneLine(message)} [${code}]`,
+    ...(got === undefined ? [] : [`    got:     ${onOneLine(got)}`]),
+    ...(allowed === undefined ? [] : [`    allowed: ${onOneLine(clip(allowed))}`]),
+    ...(hint === '' ? [] : [`    try:     ${onOneLine(hint)}`]),
   ];
   return `${lines.join('\n')}\n`;
 }

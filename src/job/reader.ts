@@ -144,7 +144,7 @@ export class Reader {
   }
 
   private inBounds(path: Path, value: number, { min, max }: Range, unit: string): number | undefined {
-    if (Number.isNaN(value)) return undefined;
+    if (!Number.isFinite(value)) return undefined;
     if (value >= min && value <= max) return value;
     return this.refuse(
       'out-of-range',
@@ -180,8 +180,9 @@ export class Reader {
   force(path: Path, range: Range): number | undefined {
     const value = this.at(path);
     if (typeof value !== 'number' && typeof value !== 'string') return undefined;
+    if (typeof value === 'number' && !Number.isFinite(value)) return undefined;
     const force = typeof value === 'number' ? value : parseForce(value);
-    if (force === null)
+    if (force === null || !Number.isFinite(force))
       return this.refuse(
         'bad-force',
         path,

@@ -1,6 +1,7 @@
 import { request } from 'node:http';
 import { connect, type AddressInfo } from 'node:net';
 import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serve } from '../../src/cli/page';
 import { bendbuck, freshFolder, start } from '../helpers/program';
@@ -11,7 +12,7 @@ describe('the page’s server', () => {
   let server: Awaited<ReturnType<typeof serve>>;
   let port = 0;
   beforeAll(async () => {
-    server = await serve(html, 0);
+    server = await serve(Buffer.from(html), 0);
     port = (server.address() as AddressInfo).port;
   });
   afterAll(() => {
@@ -51,7 +52,7 @@ describe('the page’s server', () => {
     expect(answer.status).toBe(200);
     expect(answer.body).toBe(html);
     expect(answer.headers['content-security-policy']).toMatch(
-      /default-src 'none'; script-src 'sha256-[^']+'; style-src 'sha256-[^']+'; .*frame-ancestors 'none'/u,
+      /default-src 'none'; script-src 'sha256-[^']+'(?: 'sha256-[^']+')*; style-src 'sha256-[^']+'; .*frame-ancestors 'none'/u,
     );
     expect(answer.headers['content-security-policy']).not.toMatch(/unsafe|https?:|\*/u);
     expect((await ask('/', { host: `localhost:${port}` })).status).toBe(200);
@@ -79,6 +80,42 @@ describe('the page’s server', () => {
     expect([head.status, head.body]).toEqual([200, '']);
   });
 
+  it('holds the page once and bounds its connections, whatever clients that do not read ask', async () => {
+    const request = `GET / HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\n\r\n`;
+    const before = process.memoryUsage().arrayBuffers;
+    const sockets = Array.from({ length: 300 }, () => connect(port, '127.0.0.1').on('error', () => undefined));
+    await Promise.all(
+      sockets.map(
+        (socket) => new Promise((done) => socket.once('connect', () => socket.write(request.repeat(50), done))),
+      ),
+    );
+    await new Promise((done) => setImmediate(done));
+    const open = await new Promise<number>((done) => server.getConnections((_, count) => done(count)));
+    expect(open).toBeLessThanOrEqual(32);
+    expect(process.memoryUsage().arrayBuffers - before).toBeLessThan(4 * html.length + 32 * 1024 * 1024);
+    const waits = [server.timeout, server.headersTimeout, server.requestTimeout];
+    expect(waits.every((wait) => wait > 0 && wait <= 10_000)).toBe(true);
+    for (const socket of sockets) socket.destroy();
+    await expect
+      .poll(() =>
+        ask('/').then(
+          ({ status }) => status,
+          () => 0,
+        ),
+      )
+      .toBe(200);
+  });
+
+  it('answers once on a connection, and closes it', async () => {
+    const socket = connect(port, '127.0.0.1');
+    socket.write(`HEAD / HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\n\r\n`.repeat(3));
+    let said = '';
+    socket.on('data', (chunk: Buffer) => (said += chunk.toString()));
+    await new Promise((done) => socket.on('close', done));
+    expect(said.match(/HTTP\/1\.1 /gu)).toHaveLength(1);
+    expect(said).toMatch(/^Connection: close\r$/mu);
+  });
+
   it('survives what is not HTTP', async () => {
     await new Promise<void>((done) => {
       const socket = connect(port, '127.0.0.1', () => socket.end('\u0000\u0001 nonsense\r\n\r\n'));
@@ -91,13 +128,15 @@ describe('the page’s server', () => {
 });
 
 describe('the page command', () => {
-  it('says where the page is and stops when told', async () => {
-    const child = start(freshFolder(), ['page', '--no-open']);
+  it('says where the page is with the job in it, and stops when told', async () => {
+    const job = resolve('templates/plain-curve.yaml');
+    const child = start(freshFolder(), ['page', job, '--no-open']);
     const said = await new Promise<string>((done) => {
       child.stdout?.once('data', (chunk: Buffer) => done(chunk.toString()));
       child.once('close', (code) => done(`ended with ${code}`));
     });
-    expect(said).toMatch(/http:\/\/127\.0\.0\.1:\d+\//u);
+    const [address = ''] = /http:\/\/127\.0\.0\.1:\d+\/#job=\S+/u.exec(said) ?? [];
+    expect(decodeURIComponent(new URL(address).hash)).toBe(`#job=${readFileSync(job, 'utf8')}`);
     child.kill('SIGINT');
     expect(await new Promise((done) => child.on('close', done))).toBe(0);
   });
@@ -112,6 +151,7 @@ describe('the page file', () => {
   it('is whole in itself: no address of anything else', () => {
     const outside = html.replaceAll(/<script[\s\S]*<\/script>/gu, '').match(/(?:src|href)="(?!data:)[^"]*"/gu) ?? [];
     expect(outside).toEqual([]);
-    expect(html.match(/<script/gu)).toHaveLength(1);
+    const policy = /script-src ([^;]*);/u.exec(html)?.[1] ?? '';
+    expect(html.match(/<script/gu)).toHaveLength(policy.split(' ').length);
   });
 });
