@@ -14,7 +14,7 @@ import type { Watch } from '../drawing/boards';
 import type { Sheet } from '../drawing/boards/sheet';
 import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
 import { findBoard } from '../tables/look-up';
-import type { Tables } from '../tables/tables';
+import { tablesIn, type Tables } from '../tables/tables';
 import { operationRows } from '../drawing/tooling/operations';
 import { coloursFor } from './colour';
 import { writeDxf, type DxfKind, type DxfUnits } from './dxf';
@@ -36,7 +36,7 @@ export interface FileOptions extends ShopSheetOptions {
  */
 export async function makeFiles(
   planned: Planned,
-  tables: Tables,
+  all: Tables,
   font: Uint8Array,
   { dxf = 'polylines', fileUnits = 'mm', ...options }: FileOptions = {},
   watch: Watch = {},
@@ -44,6 +44,7 @@ export async function makeFiles(
   const { bend, layout, joints, job, plan } = planned;
   if (!bend || !layout || !joints || hasErrors(plan.findings))
     throw new InternalError('files asked for a job that cannot be built');
+  const tables = tablesIn(all, job.units);
   const colours = coloursFor(job.cut.colours);
   const parts = drawPieces(planned, tables);
   const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];

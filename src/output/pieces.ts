@@ -7,11 +7,12 @@ import type { Planned } from './pipeline';
 import { layOutSheets, spacingFor, type Watch } from '../drawing/boards';
 import { hatchNarrowWaste } from '../drawing/boards/hatch';
 import type { Sheet } from '../drawing/boards/sheet';
-import type { Tables } from '../tables/tables';
+import { tablesIn, type Tables } from '../tables/tables';
 import { fitToTool } from '../drawing/tooling';
 
 /** Every piece of board of a planned job, drawn as the job's tool needs it: the form, what tries its joints, the finishing block. Throws where the job cannot be built. */
-export function drawPieces({ bend, layout, joints, block, job }: Planned, tables: Tables): Part[] {
+export function drawPieces({ bend, layout, joints, block, job }: Planned, all: Tables): Part[] {
+  const tables = tablesIn(all, job.units);
   if (!bend || !layout || !joints) throw new InternalError('pieces asked for a job that cannot be built');
   const parts = [...drawParts(layout, bend, job, joints, tables), ...drawBlock(block, job)];
   return fitToTool(
@@ -25,9 +26,10 @@ export function drawPieces({ bend, layout, joints, block, job }: Planned, tables
 export function layOutPieces(
   parts: readonly Part[],
   { job, layout }: Planned,
-  tables: Tables,
+  all: Tables,
   watch: Watch = {},
 ): Sheet[] {
+  const tables = tablesIn(all, job.units);
   if (!layout) throw new InternalError('boards asked for a job that cannot be built');
   const boards = layOutSheets(parts, tables, spacingFor(job, layout, tables), watch);
   const { narrowWaste, hatchSpacing } = tables.tools;

@@ -8,7 +8,7 @@ import type { Job } from '../job/job';
 import { layOutJoints } from '../design/joints';
 import type { Joints } from '../design/joints/joints';
 import type { Plan, PlanBlock } from './plan/plan';
-import type { Tables } from '../tables/tables';
+import { tablesIn, type Tables } from '../tables/tables';
 import { toPlan } from './plan/to-plan';
 
 /** A job worked out: the plan to print, and the stages' own results for drawing it. */
@@ -25,7 +25,8 @@ export interface Planned {
 }
 
 /** job → bend → form → fixture → joints, and the finishing block: the numbers, without drawings. Errors are findings in the plan; `job` must come from `parseJob`. */
-export function planJob(job: Job, tables: Tables, earlier: readonly Finding[] = []): Planned {
+export function planJob(job: Job, all: Tables, earlier: readonly Finding[] = []): Planned {
+  const tables = tablesIn(all, job.units);
   const bend = planBend(job, tables);
   const layout =
     bend.value && !hasErrors(bend.findings) ? layOutFixture(bend.value, job, tables) : { value: null, findings: [] };

@@ -102,7 +102,13 @@ export function loadTables(): Tables {
       fitStep: tool('fitStep'),
       dowelSizes: { mm: toolList('dowelSizesMm'), in: toolList('dowelSizesInch') },
     },
+    inch: { rules: inchOf(rules.rows), tools: inchOf(tools.rows) },
   };
+}
+
+/** What rows say for a job in inches, by their id. */
+function inchOf(rows: readonly { readonly id: string; readonly inch?: number | readonly number[] }[]): object {
+  return Object.fromEntries(rows.flatMap(({ id, inch }) => (inch === undefined ? [] : [[id, inch]])));
 }
 
 function rule(id: keyof ShopRules): number {

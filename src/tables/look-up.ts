@@ -28,7 +28,7 @@ export function gaugeThickness(tables: Tables, metal: Metal, gauge: number): num
   return inches === undefined ? null : inches * MM_PER_INCH;
 }
 
-/** The screw size chosen for a spine of this thickness (mm), inch or metric as the board is sold. */
+/** The screw size chosen for a spine of this thickness (mm), inch or metric. */
 export function screwFor(tables: Tables, system: Screw['system'], spineThickness: number): Screw | undefined {
   return tables.screws.find(
     (screw) => screw.system === system && (screw.spineUpTo === null || spineThickness <= screw.spineUpTo),

@@ -132,6 +132,8 @@ export type YokeBolt = z.infer<typeof yokeBoltSchema>;
 export const shopRuleSchema = z.strictObject({
   id: z.string(),
   value: z.union([z.number(), z.array(z.number())]),
+  /** For a job in inches, where that is another; in mm all the same. */
+  inch: z.union([z.number(), z.array(z.number())]).optional(),
   unit: z.string(),
   what: z.string(),
   source,
@@ -141,6 +143,8 @@ export const shopRuleSchema = z.strictObject({
 export const toolRuleSchema = z.strictObject({
   id: z.string(),
   value: z.union([z.number().positive(), z.array(z.number().positive()).min(1)]),
+  /** For a job in inches, where that is another; in mm all the same. */
+  inch: z.number().positive().optional(),
   unit: z.string(),
   what: z.string(),
   source,

@@ -1,3 +1,4 @@
+import type { LengthUnit } from '../base/units';
 import type { Board, ClampKind, GaugeTable, HandForce, Metal, Screw, YokeBolt, YokeStock } from './schema';
 
 /** The numbers that belong to shop practice rather than to a job; see `shared/shop-rules.json` for units and sources. */
@@ -94,4 +95,16 @@ export interface Tables {
   readonly yokeBolts: readonly YokeBolt[];
   readonly rules: ShopRules;
   readonly tools: ToolRules;
+  /** What of the rules and the tools' numbers is another for a job in inches, mm all the same. */
+  readonly inch: { readonly rules: Partial<ShopRules>; readonly tools: Partial<ToolRules> };
+}
+
+/** The tables as a job in this unit takes them: round inches for a job in inches. */
+export function tablesIn(tables: Tables, unit: LengthUnit): Tables {
+  if (unit === 'mm') return tables;
+  return {
+    ...tables,
+    rules: { ...tables.rules, ...tables.inch.rules },
+    tools: { ...tables.tools, ...tables.inch.tools },
+  };
 }

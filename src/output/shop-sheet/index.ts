@@ -13,7 +13,7 @@ import type { Plan } from '../plan/plan';
 import type { Sheet } from '../../drawing/boards/sheet';
 import { findBoard, findScrew, screwFor } from '../../tables/look-up';
 import type { Board } from '../../tables/schema';
-import type { Tables } from '../../tables/tables';
+import { tablesIn, type Tables } from '../../tables/tables';
 import { html, writeHtml, type HtmlElement } from '../html';
 import { boardFigures } from './board-figure';
 import { boardList, cutList } from './cut-list';
@@ -63,7 +63,7 @@ export function writeShopSheet(
   tables: Tables,
   options: ShopSheetOptions = {},
 ): string {
-  const shop = gather(worked, parts, boards, tables, options.units ?? worked.job.units);
+  const shop = gather(worked, parts, boards, tablesIn(tables, worked.job.units), options.units ?? worked.job.units);
   return writeHtml(html('html', { lang: 'en' }, head(shop), keepFractions(body(shop))));
 }
 
@@ -82,9 +82,7 @@ function gather(
   };
   const spine = board(job.board.spine.stock, job.board.spine.thickness);
   const screw =
-    job.screws.size === null
-      ? screwFor(tables, spine.system, layout.spine.thickness)
-      : findScrew(tables, job.screws.size);
+    job.screws.size === null ? screwFor(tables, job.units, layout.spine.thickness) : findScrew(tables, job.screws.size);
   if (!screw) throw new InternalError('no screw for this form');
   return {
     job,
