@@ -143,7 +143,7 @@ function plainSpaces(text: string): string {
   return text.replaceAll('\u00a0', ' ');
 }
 
-/** mm to a hundredth; or inches to the nearest 1/32 with what is left over in thousandths. */
+/** mm to a hundredth; or thousandths of an inch with the nearest 1/32 in brackets. */
 export function printLength(mm: number, units: LengthUnit): string {
   return units === 'mm' ? `${mm.toFixed(2)} mm` : plainSpaces(inches(mm));
 }

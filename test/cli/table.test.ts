@@ -52,15 +52,14 @@ describe('the plan as a table', () => {
     });
   });
 
-  it('inches are the nearest 1/32 and what is left over: together the length', () => {
+  it('inches are thousandths, with the nearest 1/32 in brackets', () => {
     const rows = section(printPlan(plan, 'in', false, Infinity), 'Stations').slice(1);
     plan.stations.forEach((station, index) => {
-      const [, whole = '0', over = '0', under = '1', rest = '0'] =
-        /^ *S\d+ +(\d+-)?(?:(\d+)\/(\d+)|\d+) in(?: \((.\d\.\d+)\))?/u.exec((rows[index] ?? '').replaceAll('−', '-')) ??
-        [];
+      const [, decimal, whole = '0', over = '0', under = '1'] =
+        /^ *S\d+ +([\d.]+) in \((?:(\d+)(?:-|(?=\))))?(?:(\d+)\/(\d+))?\)/u.exec(rows[index] ?? '') ?? [];
+      expect(Math.abs(Number(decimal) - station.at / 25.4)).toBeLessThan(0.0005 + 1e-9);
       expect(32 % Number(under)).toBe(0);
-      const inches = Number.parseInt(whole) + Number(over) / Number(under) + Number(rest);
-      expect(Math.abs(inches - station.at / 25.4)).toBeLessThan(0.0005 + 1e-9);
+      expect(Math.abs(Number(whole) + Number(over) / Number(under) - station.at / 25.4)).toBeLessThan(1 / 64 + 1e-9);
     });
   });
 

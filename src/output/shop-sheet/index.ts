@@ -18,6 +18,7 @@ import { html, writeHtml, type HtmlElement } from '../html';
 import { boardFigures } from './board-figure';
 import { boardList, cutList } from './cut-list';
 import { drawFigure } from './figure';
+import { formFigures } from './form-figures';
 import { flatSheet } from './flat-sheet';
 import { screwTable, toolList } from './hardware';
 import { jointTables } from './joint-tables';
@@ -129,6 +130,15 @@ function body(shop: Shop): HtmlElement {
         { class: 'lead' },
         `Shop sheet: a bending form for ${shop.bend.metal.name}, ${shop.say.thickness(shop.bend.section.thickness)}. Read it through before you cut.`,
       ),
+      ...(shop.say.units === 'mm'
+        ? []
+        : [
+            html(
+              'p',
+              { class: 'lead' },
+              'Lengths in inches: thousandths, as the drawings have them, and in brackets the nearest 1/32 for the rule.',
+            ),
+          ]),
     ),
     html(
       'main',
@@ -138,6 +148,7 @@ function body(shop: Shop): HtmlElement {
       section(
         'stations',
         'Stations and holes',
+        ...formFigures(shop),
         ...stationTable(shop),
         backingTable(shop),
         ...jointTables(shop),

@@ -4,13 +4,15 @@ import { formatDiameter, MM_PER_INCH, NEWTONS_PER_POUND, toFractionalInches } fr
 export type SheetUnits = 'mm' | 'in' | 'both';
 
 const NEWTON_PER_KILOGRAM = 9.80665;
+/** A thousand pounds-force on a square inch, as newtons on a square mm. */
+const MEGAPASCALS_PER_KSI = (1000 * NEWTONS_PER_POUND) / MM_PER_INCH ** 2;
 /** Keeps a number and its unit on one line. */
 const JOIN = '\u00a0';
 
 /** Numbers as the sheet says them, in the units it is written in. Lengths in mm, angles in radians, forces in N. */
 export interface Measures {
   readonly units: SheetUnits;
-  /** To cut and measure by: 0.1 mm, or the nearest 1/32 in with what is left over in thousandths. */
+  /** To cut and measure by: 0.1 mm, or thousandths of an inch with the nearest 1/32 in brackets. */
   readonly length: (mm: number) => string;
   /** The least that will do: rounded up to whole mm, or 1/16 in. */
   readonly atLeast: (mm: number) => string;
@@ -21,6 +23,8 @@ export interface Measures {
   /** A width that has to be met as it is: 0.01 mm; a fraction of an inch where it is one, else thousandths. */
   readonly exact: (mm: number) => string;
   readonly force: (newton: number) => string;
+  /** A strength or a modulus: MPa, or thousands of pounds a square inch. */
+  readonly stress: (megapascal: number) => string;
   readonly angle: (radians: number) => string;
 }
 
@@ -41,6 +45,8 @@ export function measuresIn(units: SheetUnits): Measures {
         `${newton.toFixed(0)}${JOIN}N (${(newton / NEWTON_PER_KILOGRAM).toFixed(0)}${JOIN}kg)`,
         `${(newton / NEWTONS_PER_POUND).toFixed(0)}${JOIN}lbf`,
       ),
+    stress: (megapascal) =>
+      choose(`${trimmed(megapascal, 1)}${JOIN}MPa`, `${(megapascal / MEGAPASCALS_PER_KSI).toPrecision(3)}${JOIN}ksi`),
     angle: (radians) => degrees(toDegrees(radians)),
   };
 }
@@ -50,12 +56,10 @@ export function metric(mm: number): string {
   return `${mm.toFixed(1).replace(/^-0\.0$/u, '0.0')}${JOIN}mm`;
 }
 
-/** `1-5/8 in (+0.003)`: nearest 1/32, then what is left over, in thousandths of an inch; nothing where that is nothing. */
+/** `1.628 in (1-5/8)`: thousandths of an inch as drawings and callipers have them, then the nearest 1/32 as a rule has it. */
 export function inches(mm: number): string {
-  const { text, leftover } = toFractionalInches(mm);
-  const rest = (leftover / MM_PER_INCH).toFixed(3);
-  if (Number(rest) === 0) return `${text}${JOIN}in`;
-  return `${text}${JOIN}in${JOIN}(${rest.startsWith('-') ? rest.replace('-', '−') : `+${rest}`})`;
+  const decimal = (mm / MM_PER_INCH).toFixed(3).replace(/^-0\.000$/u, '0.000');
+  return `${decimal}${JOIN}in${JOIN}(${toFractionalInches(mm).text})`;
 }
 
 /** `3/16 in`, or `0.236 in` where no fraction is it. */

@@ -6,7 +6,7 @@ export function theirs(text: string): HtmlElement {
   return html('bdi', { class: 'theirs' }, text);
 }
 
-/** Fractions such as `1-5/8 in (+0.003)`, which a line must not break after the hyphen. */
+/** Fractions such as the `1-5/8` of `1.628 in (1-5/8)`, which a line must not break after the hyphen. */
 const FRACTION = /(\d+-\d+\/\d+)/u;
 
 /** The same tree with every fraction in our own text kept on one line. */

@@ -1,16 +1,16 @@
 import type { Cut } from '../../job/job';
 import type { Tables } from '../../tables/tables';
 import { html, type HtmlElement } from '../html';
-import { metric } from './measures';
+import type { Measures } from './measures';
 import { list, paragraph, table } from './pieces';
 import type { Shop } from './shop';
 
-/** What the numbers rest on. Always in mm, N and MPa, the units the tables are kept in. */
+/** What the numbers rest on. */
 export function sources(shop: Shop): HtmlElement[] {
   return [metalTable(shop), boardTable(shop), ruleTable(shop), assumptions(shop)];
 }
 
-function metalTable({ bend, job }: Shop): HtmlElement {
+function metalTable({ bend, job, say }: Shop): HtmlElement {
   const { metal } = bend;
   const own = 'this job';
   return table(
@@ -18,12 +18,12 @@ function metalTable({ bend, job }: Shop): HtmlElement {
     ['Number', 'Value', 'From'],
     [
       ['metal', metal.name, metal.source],
-      ['yield strength (0.2 %)', `${metal.yield} MPa`, 'as above'],
-      ['Young’s modulus, Poisson’s ratio', `${metal.modulus} MPa, ${metal.poisson}`, 'as above'],
+      ['yield strength (0.2 %)', say.stress(metal.yield), 'as above'],
+      ['Young’s modulus, Poisson’s ratio', `${say.stress(metal.modulus)}, ${metal.poisson}`, 'as above'],
       [
         'hardening',
         metal.hardening
-          ? `strength ${metal.hardening.strength} MPa, exponent ${metal.hardening.exponent}, initial strain ${metal.hardening.initialStrain} (Swift curve)`
+          ? `strength ${say.stress(metal.hardening.strength)}, exponent ${metal.hardening.exponent}, initial strain ${metal.hardening.initialStrain} (Swift curve)`
           : 'none known: taken as perfectly plastic',
         'as above',
       ],
@@ -42,60 +42,58 @@ function metalTable({ bend, job }: Shop): HtmlElement {
   );
 }
 
-function boardTable({ board, screw }: Shop): HtmlElement {
+function boardTable({ board, screw, say }: Shop): HtmlElement {
   const boards = [...new Map(Object.values(board).map((row) => [row.id, row])).values()];
   return table(
     'Wood and screws',
     ['What', 'Source'],
-    [...boards.map((row) => [`${row.name}, modulus ${row.modulus} MPa`, row.source]), [screw.name, screw.source]],
+    [
+      ...boards.map((row) => [`${row.name}, modulus ${say.stress(row.modulus)}`, row.source]),
+      [screw.name, screw.source],
+    ],
   );
 }
 
-function ruleTable({ job, tables }: Shop): HtmlElement {
+function ruleTable({ job, tables, say }: Shop): HtmlElement {
   const { rules } = tables;
   return table(
     'Rules of the shop: common practice, unless the job says otherwise',
     ['Rule', 'Value'],
     [
-      ['hand force aimed for', newtons(job.effort.handForce)],
+      ['hand force aimed for', say.force(job.effort.handForce)],
       ['safety factor against tipping', String(job.effort.safety)],
-      ['force one clamp is trusted with', newtons(job.clamps.rating)],
-      ['wood left round a clamp hole', metric(job.clamps.wood)],
-      ['wood left over a screw’s tip', metric(job.screws.cover)],
-      ['longest clear span between stations', metric(job.stations.maxSpan)],
-      ['most sag of the sheet between stations', `${job.stations.maxSag} mm`],
-      ['most bow of the spine between its supports', `${rules.maxBow} mm`],
+      ['force one clamp is trusted with', say.force(job.clamps.rating)],
+      ['wood left round a clamp hole', say.length(job.clamps.wood)],
+      ['wood left over a screw’s tip', say.length(job.screws.cover)],
+      ['longest clear span between stations', say.length(job.stations.maxSpan)],
+      ['most sag of the sheet between stations', say.exact(job.stations.maxSag)],
+      ['most bow of the spine between its supports', say.exact(rules.maxBow)],
       ['least bite of a screw', `${rules.minBiteDiameters} diameters`],
-      ['pilot deeper than the screw reaches by', metric(rules.pilotExtraDepth)],
-      ...toolRules(job.cut, tables),
+      ['pilot deeper than the screw reaches by', say.length(rules.pilotExtraDepth)],
+      ...toolRules(job.cut, tables, say),
     ],
   );
 }
 
-function newtons(force: number): string {
-  return `${Number(force.toFixed(1))} N`;
-}
-
 /** Those of the machine, where one cuts. */
-function toolRules(cut: Cut, { tools }: Tables): string[][] {
-  const mm = (length: number): string => `${Number(length.toFixed(3))} mm`;
-  const joint = ['wood left between joints, holes, screws and edges', mm(tools.jointWood)];
+function toolRules(cut: Cut, { tools }: Tables, { exact }: Measures): string[][] {
+  const joint = ['wood left between joints, holes, screws and edges', exact(tools.jointWood)];
   if (cut.with === 'router') {
     return [
-      ['straight bit', mm(cut.bit)],
+      ['straight bit', exact(cut.bit)],
       [
         'depth of a groove',
-        cut.groove === null ? `${tools.grooveShare.toFixed(2)} of the spine’s thickness` : mm(cut.groove),
+        cut.groove === null ? `${tools.grooveShare.toFixed(2)} of the spine’s thickness` : exact(cut.groove),
       ],
-      ['groove wider than the board in it by', mm(cut.fit)],
+      ['groove wider than the board in it by', exact(cut.fit)],
       joint,
     ];
   }
   if (cut.with === 'laser') {
     return [
-      ['kerf', mm(cut.kerf)],
-      ['slot wider than the tab in it by', mm(cut.fit)],
-      ['thin boards stacked up to', cut.layers === null ? mm(tools.stackTo) : `${cut.layers}, as the job says`],
+      ['kerf', exact(cut.kerf)],
+      ['slot wider than the tab in it by', exact(cut.fit)],
+      ['thin boards stacked up to', cut.layers === null ? exact(tools.stackTo) : `${cut.layers}, as the job says`],
       joint,
     ];
   }

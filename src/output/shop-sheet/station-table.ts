@@ -8,7 +8,7 @@ import { count, paragraph, table, theirs, type Cell } from './pieces';
 import type { Shop } from './shop';
 import { builtOf } from './stack';
 
-/** Where each station stands, what it is cut to and which face touches the sheet. Always in mm and inches: it is what is cut to. */
+/** Where each station stands, what it is cut to and which face touches the sheet.  */
 export function stationTable(shop: Shop): HtmlElement[] {
   const { layout } = shop;
   const columns = stationColumns(shop);
@@ -16,9 +16,8 @@ export function stationTable(shop: Shop): HtmlElement[] {
     paragraph(
       'Distances run along the spine’s centre line from line A, the line square across the spine at end A of the bend',
       layout.spine.ears > 0
-        ? ` (the board itself starts ${shop.say.length(layout.spine.ears)} before it, for the ear). `
-        : ', which is the end of the board. ',
-      'In brackets: thousandths of an inch left over after the nearest 1/32.',
+        ? ` (the board itself starts ${shop.say.length(layout.spine.ears)} before it, for the ear).`
+        : ', which is the end of the board.',
     ),
     table(
       layout.layers.stations === 1

@@ -45,15 +45,17 @@ function read(html: string): { document: Tree.Document; complaints: string[] } {
 
 const mm = (value: number): string => `${value.toFixed(1)} mm`;
 
-/** `1-5/8 in (+0.003)` or `41.3 mm` back to mm, by hand. */
+/** `1.628 in (1-5/8)` or `41.3 mm` back to mm, by hand. */
 function toMm(text: string): number {
   const metric = /^(-?[\d.]+) mm/u.exec(text);
   if (metric) return Number(metric[1]);
-  const match = /^(-?)(?:(\d+)-)?(\d+)(?:\/(\d+))? in(?: \(([+−])([\d.]+)\))?/u.exec(text);
+  const match = /^(-?[\d.]+) in \((-?)(?:(\d+)-)?(\d+)(?:\/(\d+))?\)/u.exec(text);
   if (!match) throw new Error(`not a length: ${text}`);
-  const [, sign, whole, top, bottom, side, rest] = match;
-  const inch = Number(whole ?? 0) + Number(top) / Number(bottom ?? 1);
-  return (sign === '-' ? -1 : 1) * inch * 25.4 + (side === '−' ? -1 : 1) * Number(rest ?? 0) * 25.4;
+  const [, decimal, sign, whole, top, bottom] = match;
+  const fraction = (sign === '-' ? -1 : 1) * (Number(whole ?? 0) + Number(top) / Number(bottom ?? 1));
+  // Half a thirty-second, and what rounding to a thousandth adds.
+  expect(Math.abs(fraction - Number(decimal))).toBeLessThan(1 / 64 + 0.0006);
+  return Number(decimal) * 25.4;
 }
 
 describe.each(starters)('the shop sheet of %s', (name) => {

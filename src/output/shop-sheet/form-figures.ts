@@ -1,0 +1,38 @@
+import { html, type HtmlElement } from '../html';
+import { backingFigure, stationFigure } from './board-figures';
+import type { Element } from '../xml';
+import type { Shop } from './shop';
+import { spineFigure } from './spine-figure';
+
+/** The form's boards drawn to scale with the measures they are laid out by, in the words of the tables below them. */
+export function formFigures(shop: Shop): HtmlElement[] {
+  const figure = (svg: Element, caption: string): HtmlElement =>
+    html('figure', { class: 'drawn' }, svg, html('figcaption', {}, caption));
+  const [station] = shop.layout.stations;
+  const [backing] = shop.layout.backings;
+  const small = [
+    ...(station
+      ? [
+          figure(
+            stationFigure(shop, station),
+            `Station ${station.name}, seen on its contact face. The others: their own measures in the tables below.`,
+          ),
+        ]
+      : []),
+    ...(backing
+      ? [
+          figure(
+            backingFigure(shop, backing),
+            `Backing station ${backing.name}. The edge with the pilot holes goes to the spine.`,
+          ),
+        ]
+      : []),
+  ];
+  return [
+    figure(
+      spineFigure(shop),
+      'Spine, seen on its front. Above: from line A to the A-side face of each board that stands on it (backing stations on the back, dashed). Below: from line A to the middle of each hole, then how far it lies off the centre line.',
+    ),
+    html('div', { class: 'beside' }, ...small),
+  ];
+}
