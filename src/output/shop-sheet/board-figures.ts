@@ -1,7 +1,7 @@
 import type { Backing, Station } from '../../design/fixture/fixture';
 import { el, type Element } from '../xml';
 import { line, num, path, PEN, word, type PaperPoint } from './board-ink';
-import { dashed, LETTERS, level, radial, sized, upright } from './dimensions';
+import { dashed, level, radial, sized, upright } from './dimensions';
 import type { Shop } from './shop';
 
 /** Drawings of single boards that stand on the spine are no wider and no higher than this, mm of paper. */

@@ -1,11 +1,14 @@
 import { html, type HtmlElement } from '../html';
 import { backingFigure, stationFigure } from './board-figures';
 import type { Element } from '../xml';
+import { measuresIn } from './measures';
 import type { Shop } from './shop';
 import { spineFigure } from './spine-figure';
 
 /** The form's boards drawn to scale with the measures they are laid out by, in the words of the tables below them. */
-export function formFigures(shop: Shop): HtmlElement[] {
+export function formFigures(whole: Shop): HtmlElement[] {
+  // Two units to a dimension are too many words for a drawing: the tables have both.
+  const shop = whole.say.units === 'both' ? { ...whole, say: measuresIn(whole.job.units) } : whole;
   const figure = (svg: Element, caption: string): HtmlElement =>
     html('figure', { class: 'drawn' }, svg, html('figcaption', {}, caption));
   const [station] = shop.layout.stations;

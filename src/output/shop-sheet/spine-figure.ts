@@ -79,7 +79,7 @@ export function spineFigure(shop: Shop): Element {
 
 /** What a text takes: mostly digits, which are narrower than the letters `wordWidth` allows for. */
 function textLength({ text }: Pointer): number {
-  return 0.8 * wordWidth(text, LETTERS);
+  return 0.9 * wordWidth(text, LETTERS);
 }
 
 /** Stations as they stand in front, backing stations dashed behind. */
