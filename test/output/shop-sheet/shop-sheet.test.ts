@@ -85,7 +85,8 @@ describe.each(starters)('the shop sheet of %s', (name) => {
     expect(elements(document, 'style').map(textOf).join('')).not.toMatch(/url\(|@import/u);
   });
 
-  it('gives each station’s place, radii, contact face and bevel, in mm and in inches', () => {
+  it('gives each station’s place, radii, contact face and bevel, in the sheet’s unit', () => {
+    const inchRows = rowsOf(read(sheetFor(planned, { units: 'in' })).document, 'Stations');
     const rows = rowsOf(document, 'Stations');
     expect(rows).toHaveLength(plan.stations.length);
     for (const [index, station] of plan.stations.entries()) {
@@ -98,8 +99,8 @@ describe.each(starters)('the shop sheet of %s', (name) => {
         [4, station.radius],
         [5, station.farRadius],
       ] as const) {
-        expect(row[column]).toContain(mm(value));
-        const inches = (row[column] ?? '').slice(mm(value).length);
+        expect(row[column]).toBe(mm(value));
+        const inches = inchRows[index]?.[column] ?? '';
         expect(Math.abs(toMm(inches) - value)).toBeLessThan(0.0005 * 25.4 + 1e-9);
       }
       if (plan.bend?.coneHalfAngle.form !== 0) {
@@ -107,6 +108,25 @@ describe.each(starters)('the shop sheet of %s', (name) => {
         expect(row[6]).toBe(`${station.bevel.toFixed(1)}°`);
       }
     }
+  });
+
+  it('draws spine, station and backing station with the measures of the tables', () => {
+    const [drawnSpine, station, backing] = elements(document, 'figure')
+      .filter((figure) => attribute(figure, 'class') === 'drawn')
+      .map((figure) => elements(figure, 'text').map(textOf));
+    for (const { name, at, thickness, screws } of [...plan.stations, ...plan.backings]) {
+      expect(drawnSpine).toContain(`${name}  ${mm(at - thickness / 2)}`);
+      const holes = drawnSpine?.find((words) => words.startsWith(`${name}  ${mm(at)}, `));
+      for (const { offset } of screws) expect(holes).toContain(offset === 0 ? '0 (on it)' : `±${mm(Math.abs(offset))}`);
+    }
+    for (const [index, { at, diameter }] of spine.clampHoles.entries())
+      expect(drawnSpine).toContain(`C${index + 1}  ${mm(at)}, ⌀ ${Number(diameter.toFixed(2))} mm`);
+    expect(drawnSpine?.join(' ')).toContain(`A to B ${mm(spine.length)}`);
+    expect(drawnSpine).toContain(`A: ${mm(spine.widthFrom)} wide`);
+    expect(drawnSpine).toContain(`B: ${mm(spine.widthTo)} wide`);
+    expect(station).toContain(mm(plan.stations[0]?.radius ?? NaN));
+    expect(backing).toContain(`height ${mm(plan.backings[0]?.width ?? NaN)}`);
+    expect(backing).toContain(`depth (the foot) ${mm(plan.backings[0]?.depth ?? NaN)}`);
   });
 
   it('lists every hole of the plan once, with its place, drill, side and what it holds', () => {
