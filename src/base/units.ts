@@ -52,7 +52,11 @@ export type LengthUnit = 'mm' | 'in';
 export type ParsedLength =
   | { readonly ok: true; readonly mm: number }
   | { readonly ok: true; readonly gauge: number }
-  | { readonly ok: false; readonly reason: string };
+  | { readonly ok: false; readonly reason: LengthTrouble };
+
+/** Why a text is no length. */
+export const lengthTroubles = ['too long', 'missing', 'comma', 'no length', 'zero under the line'] as const;
+export type LengthTrouble = (typeof lengthTroubles)[number];
 
 const NUMBER = String.raw`(?:\d+(?:\.\d*)?|\.\d+)`;
 const SIMPLE = String.raw`\d+\s*\/\s*\d+`;
@@ -73,19 +77,16 @@ const GAUGE = /^(\d{1,2})\s*(?:ga|gauge)\.?$/u;
  * A bare number takes `bare`. Never throws.
  */
 export function parseLength(text: string, bare: LengthUnit): ParsedLength {
-  if (text.length > LONGEST) return refuse('that is too long to be a length');
+  if (text.length > LONGEST) return refuse('too long');
   const plain = spellOutVulgar(text.trim());
-  if (plain === '') return refuse('a length is missing');
-  if (plain.includes(',')) return refuse('write a decimal point, not a comma');
+  if (plain === '') return refuse('missing');
+  if (plain.includes(',')) return refuse('comma');
   const gauge = GAUGE.exec(plain);
   if (gauge) return { ok: true, gauge: Number(gauge[1]) };
   const both = FEET_AND_INCHES.exec(plain);
   if (both) return sum(both[1] ?? '', [both[2] ?? '', "'"], [both[3] ?? '', '"']);
   const one = ONE.exec(plain);
-  if (!one)
-    return refuse(
-      'not a length: write a number or fraction with mm, cm, m, in or ft, as in 38 mm, 1-1/2 in, 3/4" or 5\' 3 1/2"',
-    );
+  if (!one) return refuse('no length');
   return sum(one[1] ?? '', [one[2] ?? '', one[3] ?? bare]);
 }
 
@@ -106,7 +107,7 @@ export function parseAngle(text: string): number | null {
   return text.length <= LONGEST && ANGLE_TEXT.test(text) ? Number.parseFloat(text) : null;
 }
 
-function refuse(reason: string): ParsedLength {
+function refuse(reason: LengthTrouble): ParsedLength {
   return { ok: false, reason };
 }
 
@@ -124,7 +125,7 @@ function sum(sign: string, ...terms: readonly (readonly [string, string])[]): Pa
   let total = new Fraction(0);
   for (const [amount, unit] of terms) {
     const value = readAmount(amount);
-    if (!value) return refuse('a fraction cannot have 0 under the line');
+    if (!value) return refuse('zero under the line');
     total = total.add(value.mul(LENGTH_UNITS[unit] ?? '1'));
   }
   const mm = total.valueOf();

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
-import { error, type Finding } from '../base/findings';
+import type { Finding } from '../base/findings';
+import { finding } from '../findings/finding';
 import { nearest } from '../base/suggest';
 import { knownKeys } from './fields/look';
 import { pathText, type Path } from './path';
@@ -36,35 +37,11 @@ export function explain(issue: z.core.$ZodIssue, value: unknown): Finding[] {
     case 'invalid_union':
       return [value === undefined ? missing(path) : unionTrouble(issue, value)].flat();
     case 'too_small':
-      return [
-        error(
-          'too-few',
-          pathText(path),
-          `${pathText(path)} needs at least ${issue.minimum} entries`,
-          'add one, or leave the block out',
-          { allowed: `at least ${issue.minimum}` },
-        ),
-      ];
+      return [finding('too-few', pathText(path), { least: Number(issue.minimum) })];
     case 'too_big':
-      return [
-        error(
-          'too-many',
-          pathText(path),
-          `${pathText(path)} may have at most ${issue.maximum} entries`,
-          'split the job',
-          { allowed: `at most ${issue.maximum}` },
-        ),
-      ];
+      return [finding('too-many', pathText(path), { most: Number(issue.maximum) })];
     default:
-      return [
-        error(
-          'bad-value',
-          pathText(path),
-          `${pathText(path)}: ${issue.message}`,
-          'see the job file reference in the README',
-          { got: show(value) },
-        ),
-      ];
+      return [finding('bad-value', pathText(path), { got: show(value), near: null, allowed: [] })];
   }
 }
 
@@ -107,57 +84,31 @@ function unknownKey(path: Path, key: string): Finding {
   const known = knownKeys(path);
   const near = nearest(key, known);
   const at = pathText([...path, key]);
-  return error(
-    'unknown-key',
-    at,
-    `there is no “${shorten(key)}” ${path.length > 0 ? `in ${pathText(path)}` : 'in a job'}`,
-    near ? `did you mean “${near}”?` : 'remove it',
-    {
-      got: shorten(key),
-      allowed: known.join(', '),
-    },
-  );
+  return finding('unknown-key', at, { key: shorten(key), within: pathText(path), near, known });
 }
 
 function badValue(path: Path, value: unknown, allowed: readonly string[]): Finding {
   if (value === undefined) return missing(path);
   const near = typeof value === 'string' ? nearest(value, allowed) : null;
-  return error(
-    'bad-value',
-    pathText(path),
-    `${pathText(path)} cannot be ${show(value)}`,
-    near ? `did you mean “${near}”?` : `write ${allowed.join(' or ')}`,
-    {
-      got: show(value),
-      allowed: allowed.join(', '),
-    },
-  );
+  return finding('bad-value', pathText(path), { got: show(value), near, allowed });
 }
 
 function missing(path: Path, within: readonly string[] = []): Finding {
-  return error(
-    'missing',
-    pathText(path),
-    `${pathText(path)} is missing`,
-    within.length > 0 ? `add it, with ${within.join(', ')}; the starters show how` : 'add it; the starters show how',
-  );
+  return finding('missing', pathText(path), { holds: within });
 }
 
 function wrongKind(path: Path, value: unknown, wanted: string): Finding {
-  const where = path.length > 0 ? pathText(path) : 'the job';
-  return error(
-    'wrong-kind',
-    pathText(path),
-    `${where} should be ${wanted}, not ${show(value)}`,
-    hintForKind(path, value, wanted),
-    { got: show(value), allowed: wanted },
-  );
+  return finding('wrong-kind', pathText(path), {
+    got: show(value),
+    wanted,
+    mend: mendFor(value, wanted),
+    keys: knownKeys(path),
+  });
 }
 
-function hintForKind(path: Path, value: unknown, wanted: string): string {
-  if (wanted === KINDS.string && (typeof value === 'number' || typeof value === 'boolean'))
-    return `put it in quotes: "${value}"`;
-  if (wanted === KINDS.number && typeof value === 'string') return 'write the number alone, without unit or quotes';
-  if (wanted === KINDS.object) return `write it as a block with ${knownKeys(path).join(', ')}`;
-  return 'see the job file reference in the README';
+/** What to do about a value of the wrong kind. */
+function mendFor(value: unknown, wanted: string): 'quote' | 'bare number' | 'block' | 'look up' {
+  if (wanted === KINDS.string && (typeof value === 'number' || typeof value === 'boolean')) return 'quote';
+  if (wanted === KINDS.number && typeof value === 'string') return 'bare number';
+  return wanted === KINDS.object ? 'block' : 'look up';
 }

@@ -1,4 +1,5 @@
-import { error, type Finding } from '../base/findings';
+import type { Finding, Measure } from '../base/findings';
+import { finding } from '../findings/finding';
 import { MM_PER_INCH } from '../base/inch';
 import { nearest } from '../base/suggest';
 import { parseAngle, parseForce, parseLength, type LengthUnit } from '../base/units';
@@ -8,13 +9,19 @@ import type { Tables } from '../tables/tables';
 import { cuttingTools, type CuttingTool } from './cutting-tool';
 import { pathText, type Path } from './path';
 import type { Setting } from './setting';
-import { show, shorten, UNPRINTABLE } from './show';
+import { shorten, show, UNPRINTABLE } from './show';
 
 /** What may be asked of a number; of a length, mm. Outside it the number is a slip of the pen, whatever the rest of the job says. */
 export interface Range {
   readonly min: number;
   readonly max: number;
 }
+
+/** As a maker would write them, mm and N: 1-1/2 in, 45 lbf. */
+const EXAMPLE = { length: 38.1, force: 200 } as const;
+
+/** Names that are in none of a table's rows, by table. */
+const UNKNOWN = { metal: 'unknown-metal', board: 'unknown-board', screw: 'unknown-screw' } as const;
 
 /** Characters that leave no mark on paper. */
 const INVISIBLE = /[\p{Cf}\p{Z}]/gu;
@@ -45,11 +52,6 @@ export class Reader {
     return this.setting.units;
   }
 
-  /** What a message calls a place. */
-  place(path: Path): string {
-    return pathText(path);
-  }
-
   at(path: Path): unknown {
     return path.reduce<unknown>((held, step) => {
       if (Array.isArray(held)) return typeof step === 'number' ? (held[step] as unknown) : undefined;
@@ -58,33 +60,14 @@ export class Reader {
   }
 
   /** One finding of a kind a place: a value that stands for two keys is complained of once. */
-  refuse(code: string, path: Path, message: string, hint: string, got?: string, allowed?: string): undefined {
-    if (this.findings.some((found) => found.code === code && found.path === pathText(path))) return;
-    this.findings.push(
-      error(code, pathText(path), message, hint, {
-        ...(got === undefined ? {} : { got }),
-        ...(allowed === undefined ? {} : { allowed }),
-      }),
-    );
+  refuse(found: Finding): undefined {
+    if (!this.findings.some(({ code, path }) => code === found.code && path === found.path)) this.findings.push(found);
   }
 
   /** A setting that belongs to other tools than the job's is a slip. */
   refuseForTool(path: Path, owners: readonly CuttingTool[]): void {
     if (this.at(path) === undefined) return;
-    const { tool } = this.setting;
-    this.refuse(
-      'not-for-this-tool',
-      path,
-      `${pathText(path)} belongs to a ${owners.join(' or ')}; this job cuts with a ${tool}`,
-      `leave it out, or let cut.with be ${owners.join(' or ')}`,
-      tool,
-      owners.join(', '),
-    );
-  }
-
-  /** A length in the job’s unit, with digits enough to tell it from its neighbours. */
-  print(mm: number): string {
-    return this.units === 'mm' ? `${Number(mm.toPrecision(8))} mm` : `${Number((mm / MM_PER_INCH).toPrecision(8))} in`;
+    this.refuse(finding('not-for-this-tool', pathText(path), { tool: this.setting.tool, owners }));
   }
 
   text(path: Path): string | undefined {
@@ -94,87 +77,44 @@ export class Reader {
 
   title(path: Path): string {
     const title = this.name(path, 200);
-    if (/[/\\]/u.test(title))
-      this.refuse(
-        'title-with-slash',
-        path,
-        'a title may not hold slashes: it names the output folder',
-        'write “and” or a dash',
-        show(title),
-      );
-    else if (/^\.+$/u.test(title))
-      this.refuse(
-        'title-of-dots',
-        path,
-        'a title needs letters: it names the output folder',
-        'say what the part is',
-        show(title),
-      );
+    if (/[/\\]/u.test(title)) this.refuse(finding('title-with-slash', pathText(path), { got: show(title) }));
+    else if (/^\.+$/u.test(title)) this.refuse(finding('title-of-dots', pathText(path), { got: show(title) }));
     return title;
   }
 
   name(path: Path, longest = 60): string {
     const name = this.text(path)?.trim();
     if (name === undefined) return '';
-    const what = pathText(path);
-    if (name.replaceAll(INVISIBLE, '') === '') this.refuse('empty-name', path, `${what} is empty`, 'say what it is');
+    if (name.replaceAll(INVISIBLE, '') === '') this.refuse(finding('empty-name', pathText(path)));
     else if ([...name].length > longest)
-      this.refuse(
-        'name-too-long',
-        path,
-        `${what} is ${[...name].length} characters long`,
-        'shorten it',
-        `${[...name].length} characters`,
-        `at most ${longest}`,
-      );
-    if (UNPRINTABLE.test(name))
-      this.refuse(
-        'control-characters',
-        path,
-        `${what} holds characters that cannot be printed`,
-        'type it again on one line',
-        show(name),
-      );
+      this.refuse(finding('name-too-long', pathText(path), { length: [...name].length, most: longest }));
+    if (UNPRINTABLE.test(name)) this.refuse(finding('control-characters', pathText(path), { got: show(name) }));
     return name;
   }
 
   number(path: Path, range: Range): number | undefined {
     const value = this.at(path);
-    return typeof value === 'number' ? this.inBounds(path, value, range, '') : undefined;
+    return typeof value === 'number' ? this.inBounds(path, value, range, 'number') : undefined;
   }
 
-  private inBounds(path: Path, value: number, { min, max }: Range, unit: string): number | undefined {
+  private inBounds(path: Path, value: number, range: Range, of: 'number' | 'degrees'): number | undefined {
     if (!Number.isFinite(value)) return undefined;
-    if (value >= min && value <= max) return value;
-    return this.refuse(
-      'out-of-range',
-      path,
-      `${pathText(path)} is ${value}${unit}; it must lie between ${min}${unit} and ${max}${unit}`,
-      'check the number',
-      `${value}${unit}`,
-      `${min}${unit} to ${max}${unit}`,
-    );
+    if (value >= range.min && value <= range.max) return value;
+    return this.refuse(outOfRange(path, { is: value, got: of === 'degrees' ? `${value}°` : String(value) }, range, of));
   }
 
   /** A whole number. */
   count(path: Path, range: Range): number | undefined {
     const value = this.number(path, range);
     if (value === undefined || Number.isInteger(value)) return value;
-    return this.refuse(
-      'not-whole',
-      path,
-      `${pathText(path)} is ${value}: they are counted in whole ones`,
-      'write a whole number',
-      String(value),
-      `${range.min} to ${range.max}`,
-    );
+    return this.refuse(finding('not-whole', pathText(path), { is: value, least: range.min, most: range.max }));
   }
 
   /** Degrees. */
   angle(path: Path, range: Range): number | undefined {
     const value = this.at(path);
     const degrees = typeof value === 'string' ? parseAngle(value) : value;
-    return typeof degrees === 'number' ? this.inBounds(path, degrees, range, '°') : undefined;
+    return typeof degrees === 'number' ? this.inBounds(path, degrees, range, 'degrees') : undefined;
   }
 
   force(path: Path, range: Range): number | undefined {
@@ -183,22 +123,9 @@ export class Reader {
     if (typeof value === 'number' && !Number.isFinite(value)) return undefined;
     const force = typeof value === 'number' ? value : parseForce(value);
     if (force === null || !Number.isFinite(force))
-      return this.refuse(
-        'bad-force',
-        path,
-        `${pathText(path)} is no force: ${show(value)}`,
-        'write newtons, as in 200 N, or pounds, as in 45 lbf',
-        show(value),
-      );
+      return this.refuse(finding('bad-force', pathText(path), { got: show(value), example: EXAMPLE.force }));
     if (!(force >= range.min && force <= range.max)) {
-      return this.refuse(
-        'out-of-range',
-        path,
-        `${pathText(path)} is ${force.toFixed(0)} N; it must lie between ${range.min} and ${range.max} N`,
-        'check the number',
-        show(value),
-        `${range.min} to ${range.max} N`,
-      );
+      return this.refuse(outOfRange(path, { is: force, got: show(value) }, range, 'force'));
     }
     return force;
   }
@@ -206,14 +133,7 @@ export class Reader {
   length(path: Path, range: Range): number | undefined {
     const read = this.lengthOrGauge(path);
     if (read === undefined) return undefined;
-    if ('gauge' in read)
-      return this.refuse(
-        'gauge-for-length',
-        path,
-        `${pathText(path)} cannot be a gauge`,
-        'write a length; gauges are for the sheet’s thickness',
-        show(this.at(path)),
-      );
+    if ('gauge' in read) return this.refuse(finding('gauge-for-length', pathText(path), { got: show(this.at(path)) }));
     return this.inRange(path, read.mm, range);
   }
 
@@ -229,32 +149,25 @@ export class Reader {
 
   private refuseGauge(path: Path, metal: Metal, gauge: number): undefined {
     const table = this.tables.gauges.find(({ id }) => id === metal.gauge);
-    const gauges = table ? Object.keys(table.inches) : [];
+    const ends = table ? Object.keys(table.inches).map(Number) : [];
     return this.refuse(
-      'unknown-gauge',
-      path,
-      table ? `${gauge} ga is not in the gauge table of ${metal.name}` : `${metal.name} is not sold by gauge`,
-      'write the thickness as a length',
-      `${gauge} ga`,
-      gauges.length > 0 ? `${gauges[0]} to ${gauges.at(-1)} ga` : 'a length',
+      finding('unknown-gauge', pathText(path), {
+        gauge,
+        metal: metal.name,
+        least: ends.at(0) ?? null,
+        most: ends.at(-1) ?? null,
+      }),
     );
   }
 
   /** The id of a row, where the text is one; a finding with the nearest match where it is not. */
-  named(path: Path, kind: string, rows: readonly { readonly id: string }[]): string | undefined {
+  named(path: Path, kind: keyof typeof UNKNOWN, rows: readonly { readonly id: string }[]): string | undefined {
     const value = this.text(path);
     if (value === undefined) return undefined;
     const ids = rows.map(({ id }) => id);
     if (ids.includes(value)) return value;
     const near = nearest(value, ids);
-    return this.refuse(
-      `unknown-${kind}`,
-      path,
-      `there is no ${kind} called ${show(value)} in the tables`,
-      near === null ? `see the table in shared/` : `did you mean “${near}”?`,
-      shorten(value),
-      ids.join(', '),
-    );
+    return this.refuse(finding(UNKNOWN[kind], pathText(path), { got: shorten(value), near, known: ids }));
   }
 
   private lengthOrGauge(path: Path): { mm: number } | { gauge: number } | undefined {
@@ -270,32 +183,28 @@ export class Reader {
     return read.ok
       ? read
       : this.refuse(
-          'bad-length',
-          path,
-          `${pathText(path)} is ${show(value)}: ${read.reason}`,
-          'write it as in 38 mm, 1-1/2 in or 3/4"',
-          show(value),
+          finding('bad-length', pathText(path), { got: show(value), reason: read.reason, example: EXAMPLE.length }),
         );
   }
 
   private inRange(path: Path, mm: number, range: Range): number | undefined {
     if (mm >= range.min && mm <= range.max) return mm;
-    const allowed =
-      range.max === Infinity
-        ? `at least ${this.print(range.min)}`
-        : `${this.bound(range.min)} to ${this.bound(range.max)}`;
-    return this.refuse(
-      'out-of-range',
-      path,
-      `${pathText(path)} is ${this.print(mm)}; it must be ${allowed}`,
-      'check the number and its unit',
-      show(this.at(path)),
-      allowed,
-    );
+    return this.refuse(outOfRange(path, { is: mm, got: show(this.at(path)) }, range, 'length'));
   }
+}
 
-  /** An end of a range, as a round number. */
-  private bound(mm: number): string {
-    return this.units === 'mm' ? `${Number(mm.toFixed(3))} mm` : `${Number((mm / MM_PER_INCH).toFixed(3))} in`;
-  }
+/** A value outside what is possible; `got` as it was written. A range without an upper end has none to say. */
+function outOfRange(
+  path: Path,
+  { is, got }: { readonly is: number; readonly got: string },
+  { min, max }: Range,
+  of: 'length' | 'force' | 'degrees' | 'number',
+): Finding {
+  const end = (value: number): Measure => ({ of: of === 'length' ? 'bound' : of, value });
+  return finding('out-of-range', pathText(path), {
+    is: { of: of === 'length' ? 'given' : of, value: is },
+    least: end(min),
+    most: max === Infinity ? null : end(max),
+    got,
+  });
 }

@@ -130,7 +130,7 @@ describe('trial', () => {
     [
       'one too narrow',
       ['--radius', '40', '--bent', '95', '--left', '80', '--width', '12.5'],
-      /error at strip 1, --width: .*7\.8 times its thickness.*\[strip-too-narrow\]/u,
+      /error at strip 1, --width: .*7\.81 times its thickness.*\[strip-too-narrow\]/u,
     ],
     [
       'one of another sheet',

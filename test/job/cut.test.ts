@@ -77,7 +77,7 @@ describe('the cut block', () => {
     ['no room for the bit between parts', { with: 'router', bit: 6, gap: 4 }, 'gap-too-narrow', 'cut.gap'],
     ['parts nearer than the beam is wide', { with: 'laser', kerf: 1.5, gap: 1.2 }, 'gap-too-narrow', 'cut.gap'],
     ['no wood between parts', { gap: 0 }, 'out-of-range', 'cut.gap'],
-    ['a beam there is none of', { with: 'laser', kerf: 1e-9 }, 'out-of-range', 'cut.kerf'],
+    ['a beam there is none of', { with: 'laser', kerf: 1e-9 }, 'kerf-too-narrow', 'cut.kerf'],
     ['a colour nobody knows', { colours: { hole: 'mauve' } }, 'unknown-colour', 'cut.colours.hole'],
     [
       'a colour that breaks out of its attribute',

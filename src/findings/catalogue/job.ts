@@ -1,4 +1,14 @@
+import { lengthTroubles, type LengthTrouble } from '../../base/units';
 import { error } from '../entry';
+
+/** Why a text is no length. */
+const LENGTH_TROUBLES: Readonly<Record<LengthTrouble, string>> = {
+  'too long': 'that is too long to be a length',
+  missing: 'a length is missing',
+  comma: 'write a decimal point, not a comma',
+  'no length': 'not a length',
+  'zero under the line': 'a fraction cannot have 0 under the line',
+};
 
 const README = 'see the job file reference in the README';
 
@@ -89,23 +99,29 @@ export const jobFindings = {
     hint: `write a number with its unit, as in ${example}`,
     got,
   })),
-  'bad-length': error({ got: 'text', reason: 'text', example: 'length' }, ({ got, reason, example }, { at }) => ({
-    message: `${at} is ${got}: ${reason}`,
-    hint: `write it as in ${example}`,
-    got,
-  })),
+  'bad-length': error(
+    { got: 'text', reason: lengthTroubles, example: 'length' },
+    ({ got, reason, example }, { at }) => ({
+      message: `${at} is ${got}: ${LENGTH_TROUBLES[reason]}`,
+      hint: `write a number or fraction with its unit, as in ${example}`,
+      got,
+    }),
+  ),
   'gauge-for-length': error({ got: 'text' }, ({ got }, { at }) => ({
     message: `${at} cannot be a gauge`,
     hint: 'write a length; gauges are for the sheet’s thickness',
     got,
   })),
-  /** `gauges` is empty where the metal is not sold by gauge. */
-  'unknown-gauge': error({ gauge: 'count', metal: 'text', gauges: 'list' }, ({ gauge, metal, gauges }) => ({
-    message: gauges === '' ? `${metal} is not sold by gauge` : `${gauge} ga is not in the gauge table of ${metal}`,
-    hint: 'write the thickness as a length',
-    got: `${gauge} ga`,
-    allowed: gauges === '' ? 'a length' : `${gauges} ga`,
-  })),
+  /** `least` and `most` are the table's ends; null where the metal is not sold by gauge. */
+  'unknown-gauge': error(
+    { gauge: 'count', metal: 'text', least: 'count?', most: 'count?' },
+    ({ gauge, metal, least, most }) => ({
+      message: least === null ? `${metal} is not sold by gauge` : `${gauge} ga is not in the gauge table of ${metal}`,
+      hint: 'write the thickness as a length',
+      got: `${gauge} ga`,
+      allowed: least === null || most === null ? 'a length' : `${least} to ${most} ga`,
+    }),
+  ),
   'unknown-metal': unknown('metal'),
   'unknown-board': unknown('board'),
   'unknown-screw': unknown('screw'),
@@ -120,7 +136,7 @@ export const jobFindings = {
 /** A name that is in none of the tables' rows. */
 function unknown(kind: string) {
   return error({ got: 'text', near: 'text?', known: 'list' }, ({ got, near, known }) => ({
-    message: `there is no ${kind} called ${got} in the tables`,
+    message: `there is no ${kind} called “${got}” in the tables`,
     hint: near === null ? 'see the table in shared/' : `did you mean “${near}”?`,
     got,
     allowed: known,

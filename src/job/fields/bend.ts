@@ -1,3 +1,4 @@
+import { finding } from '../../findings/finding';
 import type { Reader } from '../reader';
 import { block, field, shortened, type Read } from './field';
 import { angle, choice, length } from './quantities';
@@ -80,12 +81,5 @@ export const bend = block(
 export function checkTaper(reader: Reader, { radius, length }: Read<typeof bend>): void {
   const growth = Math.abs(radius.to - radius.from);
   if (!(growth >= length)) return;
-  reader.refuse(
-    'taper-too-steep',
-    ['bend', 'radius'],
-    `the radius grows by ${reader.print(growth)} over a length of ${reader.print(length)}: no cone is as steep as that`,
-    'make the bend longer or the radii more alike',
-    reader.print(growth),
-    `less than ${reader.print(length)}`,
-  );
+  reader.refuse(finding('taper-too-steep', 'bend.radius', { growth, length }));
 }

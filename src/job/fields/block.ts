@@ -1,3 +1,4 @@
+import { finding } from '../../findings/finding';
 import type { Reader } from '../reader';
 import { BOARD_THICKNESS, type BoardChoice } from './board';
 import { block, field, orNull, type Read } from './field';
@@ -65,14 +66,7 @@ export function blockOf(
   const { at, length: long, stock, thickness } = given;
   const [low, high] = [at - long / 2, at + long / 2];
   if (low < -ROUNDING || high > bendLength + ROUNDING) {
-    reader.refuse(
-      'block-outside-bend',
-      ['block'],
-      `the finishing block reaches from ${reader.print(low)} to ${reader.print(high)}; the bend from 0 to ${reader.print(bendLength)}`,
-      'move it with `at` or make it shorter',
-      `${reader.print(low)} to ${reader.print(high)}`,
-      `0 to ${reader.print(bendLength)}`,
-    );
+    reader.refuse(finding('block-outside-bend', 'block', { from: low, to: high, length: bendLength }));
   }
   const board =
     stock === null ? { stock: stations.stock, thickness: thickness ?? stations.thickness } : { stock, thickness };

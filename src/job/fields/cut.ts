@@ -1,3 +1,4 @@
+import { finding } from '../../findings/finding';
 import { operations, type Operation } from '../../base/drawing';
 import type { ToolRules } from '../../tables/tables';
 import { cuttingTools } from '../cutting-tool';
@@ -166,13 +167,13 @@ export function cutOf(reader: Reader, given: Given): Cut {
       const spacing = spaced(bit + tools.bitGap);
       // The bit must pass, and a groove may run past one part's edge without reaching the next.
       const least = bit + tools.grooveOverrun;
-      refuseNarrow(reader, spacing.gap, least, 'the bit cuts all round each part, and grooves run past its edge');
+      refuseNarrow(reader, spacing.gap, least, 'router');
       return { with: 'router', bit, groove, fit, bridges, ...spacing };
     }
     case 'laser': {
       const spacing = spaced(tools.laserGap);
       refuseKerf(reader, kerf, tools);
-      refuseNarrow(reader, spacing.gap, kerf, 'the beam cuts all round each part');
+      refuseNarrow(reader, spacing.gap, kerf, 'laser');
       return { with: 'laser', kerf, fit, layers, dowel, ...spacing };
     }
   }
@@ -187,27 +188,12 @@ function coloursOf({ colours }: Given): AnyCut['colours'] {
   );
 }
 
-function refuseNarrow(reader: Reader, gap: number, least: number, why: string): void {
-  if (gap < least)
-    reader.refuse(
-      'gap-too-narrow',
-      ['cut', 'gap'],
-      `cut.gap is ${reader.print(gap)}: ${why}`,
-      'leave more between the parts',
-      reader.print(gap),
-      `at least ${reader.print(least)}`,
-    );
+function refuseNarrow(reader: Reader, gap: number, least: number, tool: 'router' | 'laser'): void {
+  if (gap < least) reader.refuse(finding('gap-too-narrow', 'cut.gap', { tool, gap, least }));
 }
 
 /** A width a beam can have, or 0. */
 function refuseKerf(reader: Reader, kerf: number, { kerfLeast }: ToolRules): void {
   if (kerf === 0 || kerf >= kerfLeast) return;
-  reader.refuse(
-    'out-of-range',
-    ['cut', 'kerf'],
-    `cut.kerf is ${reader.print(kerf)}: no beam is as narrow`,
-    'measure it, or write 0 where the machine makes up for it',
-    reader.print(kerf),
-    `0, or at least ${reader.print(kerfLeast)}`,
-  );
+  reader.refuse(finding('kerf-too-narrow', 'cut.kerf', { kerf, least: kerfLeast }));
 }

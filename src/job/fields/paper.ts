@@ -1,3 +1,4 @@
+import { finding } from '../../findings/finding';
 import type { Reader } from '../reader';
 import { block, field, type Read } from './field';
 import { choice, length } from './quantities';
@@ -46,22 +47,13 @@ export const paper = block(
   },
 );
 
+/** Width of a roll of plotter paper, mm: 24 in. */
+const ROLL = 609.6;
+
 /** A roll has a width, and nothing else has. */
 export function checkRoll(reader: Reader, { size, width }: Read<typeof paper>): void {
   const path = ['paper', 'width'];
   if (size === 'roll' && reader.at(path) === undefined)
-    reader.refuse(
-      'roll-without-width',
-      path,
-      'a roll of paper needs its width',
-      'add paper.width, as in 24 in or 610 mm',
-    );
-  if (size !== 'roll' && width !== null)
-    reader.refuse(
-      'width-without-roll',
-      path,
-      `${size} paper has a width of its own`,
-      'leave paper.width out, or let paper.size be roll',
-      reader.print(width),
-    );
+    reader.refuse(finding('roll-without-width', 'paper.width', { example: ROLL }));
+  if (size !== 'roll' && width !== null) reader.refuse(finding('width-without-roll', 'paper.width', { size, width }));
 }

@@ -1,9 +1,10 @@
+import { finding } from '../../findings/finding';
 import { z } from 'zod';
 import { toDegrees, toRadians } from '../../base/angle';
 import { colourNames, parseColour } from '../../base/colour';
 import { ANGLE_TEXT, formatDiameter, formatForce } from '../../base/units';
 import type { Tables } from '../../tables/tables';
-import type { Path } from '../path';
+import { pathText, type Path } from '../path';
 import type { Reader } from '../reader';
 import { settle, type Of, type Setting } from '../setting';
 import { show } from '../show';
@@ -150,7 +151,7 @@ interface Row {
 }
 
 /** The id of a row of one of the tables; `kind` is what a row is called. */
-function row(kind: string, rows: (tables: Tables) => readonly Row[]): Quantity<string> {
+function row(kind: 'metal' | 'board' | 'screw', rows: (tables: Tables) => readonly Row[]): Quantity<string> {
   return {
     name: 'row',
     shapes: [z.string()],
@@ -183,13 +184,6 @@ function readColour(reader: Reader, path: Path): string | undefined {
   if (written === undefined) return undefined;
   return (
     parseColour(written) ??
-    reader.refuse(
-      'unknown-colour',
-      path,
-      `${reader.place(path)} is no colour: ${show(written)}`,
-      'write a name from the list, or #rrggbb',
-      show(written),
-      colour.writing,
-    )
+    reader.refuse(finding('unknown-colour', pathText(path), { got: show(written), names: Object.keys(colourNames) }))
   );
 }

@@ -1,3 +1,4 @@
+import { finding } from '../../findings/finding';
 import type { Reader } from '../reader';
 import { show } from '../show';
 import { field, list, type Read } from './field';
@@ -62,24 +63,11 @@ export function runsOn(reader: Reader, given: Runs, length: number): Runs {
 type Run = Runs[number];
 
 function refuseName(reader: Reader, run: Run, index: number): void {
-  reader.refuse(
-    'run-named-twice',
-    ['runs', index, 'name'],
-    `two runs are called ${show(run.name)}`,
-    'give each run a name of its own',
-    show(run.name),
-  );
+  reader.refuse(finding('run-named-twice', `runs[${index}].name`, { name: show(run.name) }));
 }
 
 function refuseBackward(reader: Reader, { name: called, from, to }: Run, index: number): void {
-  reader.refuse(
-    'run-backward',
-    ['runs', index],
-    `run ${show(called)} runs from ${reader.print(from)} to ${reader.print(to)}: it must end after it begins`,
-    'let “from” be the smaller',
-    reader.print(to),
-    `more than ${reader.print(from)}`,
-  );
+  reader.refuse(finding('run-backward', `runs[${index}]`, { run: show(called), from, to }));
 }
 
 function refuseOutside(
@@ -88,11 +76,6 @@ function refuseOutside(
   { index, end, most }: { index: number; end: 'from' | 'to'; most: number },
 ): void {
   reader.refuse(
-    'run-outside-form',
-    ['runs', index, end],
-    `run ${show(run.name)} reaches to ${reader.print(run[end])}; the form is ${reader.print(most)} long`,
-    'shorten the run or lengthen the bend',
-    reader.print(run[end]),
-    `at most ${reader.print(most)}`,
+    finding('run-outside-form', `runs[${index}].${end}`, { run: show(run.name), to: run[end], length: most }),
   );
 }
