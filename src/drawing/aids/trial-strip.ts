@@ -84,7 +84,7 @@ export function drawStrip({ width, held, free, length, bent }: TrialAdvice): Sha
     mark([held, 0], [held, width]),
     mark([far, 0], [far, width]),
     ...lettering('HELD END', 0, held),
-    ...lettering(`BEND ${toDegrees(bent).toFixed(0)}°`, held, far),
+    ...lettering(`BEND ${toDegrees(bent).toFixed(0)} DEG`, held, far),
     ...lettering('TRIAL STRIP, FREE END', far, length),
   ];
 }
@@ -100,7 +100,7 @@ export function drawDisc(advice: TrialAdvice, units: LengthUnit): Shape[] {
   const holes = arch
     ? [-1, 1].map((side) => [(side * (radius + TOE)) / 2, -held - FOOT / 2] as const)
     : rimHoles(radius, held, bent + BEYOND);
-  const lines = [`R ${labelLength(radius, units)}`, `BEND ${toDegrees(bent).toFixed(0)}°`];
+  const lines = [`R ${labelLength(radius, units)}`, `BEND ${toDegrees(bent).toFixed(0)} DEG`];
   const polygon = flattenLoop(edge.vertices, 0.05);
   const within = arch ? { low: 2 - held, high: radius - TICK - 2 } : { low: 2 - held, high: 0 };
   const wordy = stackLines(polygon, ['TRIAL DISC', ...lines], LETTERS, within);

@@ -107,7 +107,7 @@ function line(
   return [[0, 'LINE'], [8, operation], ...place(...from, units), ...place(...to, units, 11)];
 }
 
-const JUSTIFY = { start: 0, middle: 1, end: 2 } as const;
+const JUSTIFY = { middle: '1', end: '2' } as const;
 
 function textEntity({ operation, x, y, height, angle, anchor, text }: Text, units: DxfUnits): Tag[] {
   return [
@@ -117,8 +117,7 @@ function textEntity({ operation, x, y, height, angle, anchor, text }: Text, unit
     [40, coordinate(height, units)],
     [1, plainText(text)],
     [50, coordinate(toDegrees(angle), units)],
-    [72, String(JUSTIFY[anchor])],
-    [73, '0'],
-    ...(anchor === 'start' ? [] : place(x, y, units, 11)),
+    // Left on the baseline where nothing is said, vertically too (group 73).
+    ...(anchor === 'start' ? [] : [[72, JUSTIFY[anchor]] as const, ...place(x, y, units, 11)]),
   ];
 }
