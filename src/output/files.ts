@@ -4,6 +4,7 @@ import { InternalError } from '../base/errors';
 import { hasErrors } from '../base/findings';
 import type { FixtureLayout } from '../design/fixture/fixture';
 import { formatDiameter, type LengthUnit } from '../base/units';
+import { drawParts } from '../drawing/parts';
 import { labelLength } from '../drawing/parts/lengths';
 import { writeBoardPdf } from './pdf/board-pdf';
 import { writeTemplates } from './pdf/pdf';
@@ -19,6 +20,7 @@ import { operationRows } from '../drawing/tooling/operations';
 import { coloursFor } from './colour';
 import { writeDxf, type DxfKind, type DxfUnits } from './dxf';
 import { writeOperations } from './operations';
+import { solidFiles } from './solids';
 import { writeSvg } from './svg';
 
 /** How the files are written, where it is not as the job says. */
@@ -93,6 +95,7 @@ export async function makeFiles(
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
     ...(job.cut.with === 'jigsaw' ? await boardPrints(boards, planned, tables, font) : []),
     ...writeOperations(operationRows(parts, job.cut, layout, joints, tables.tools)),
+    ...solidFiles({ parts: drawParts(layout, bend, job, joints, tables), layout, bend, joints }, job.title),
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
 }

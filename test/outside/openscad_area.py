@@ -37,7 +37,9 @@ def volume(stl):
 
 def extrude(path, inward, scratch):
     source, target = scratch / f"{abs(hash(str(path)))}.scad", scratch / f"{abs(hash(str(path)))}.stl"
-    drawing = f'import("{path.resolve()}", layer="outline");'
+    # OpenSCAD takes every number for mm: the file says in group 70 of $INSUNITS what they are.
+    size = {4: 1, 1: 25.4}[int(re.search(rb"\$INSUNITS\r\n70\r\n(\d+)", path.read_bytes())[1])]
+    drawing = f'scale([{size}, {size}, 1]) import("{path.resolve()}", layer="outline");'
     shape = f"offset(delta=-{inward!r}) {drawing}" if inward else drawing
     source.write_text(f"$fn={FACETS}; linear_extrude(height=1) {shape}\n")
     done = subprocess.run(["openscad", "-o", str(target), str(source)], capture_output=True, text=True, timeout=120)

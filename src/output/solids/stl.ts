@@ -1,0 +1,29 @@
+import { cross, subtract, type Point3 } from '../picture/vector';
+import { trianglesOf, type Mesh } from './mesh';
+
+/** Bytes before the count, and to a triangle. Source: the format's first publication (3D Systems, 1989), as known by every reader. */
+const HEAD = 80;
+const TRIANGLE = 50;
+const TITLE = 'bendbuck, mm';
+
+/** The solids together as a binary STL, mm; the format knows no units, colours or names. */
+export function writeStl(meshes: readonly Mesh[]): Uint8Array {
+  const triangles = meshes.flatMap(trianglesOf);
+  const bytes = new Uint8Array(HEAD + 4 + TRIANGLE * triangles.length);
+  const view = new DataView(bytes.buffer);
+  bytes.set(new TextEncoder().encode(TITLE));
+  view.setUint32(HEAD, triangles.length, true);
+  for (const [index, corners] of triangles.entries()) {
+    const start = HEAD + 4 + TRIANGLE * index;
+    for (const [place, value] of [normalOf(corners), ...corners].flat().entries())
+      view.setFloat32(start + 4 * place, value + 0, true);
+  }
+  return bytes;
+}
+
+/** Outward, length 1; nothing for a triangle without area. */
+function normalOf([a, b, c]: readonly [Point3, Point3, Point3]): Point3 {
+  const normal = cross(subtract(b, a), subtract(c, a));
+  const length = Math.hypot(...normal);
+  return length > 0 ? [normal[0] / length, normal[1] / length, normal[2] / length] : [0, 0, 0];
+}
