@@ -8,14 +8,15 @@ const FURTHEST = 0.45;
 export function nearest(word: string, known: readonly string[]): string | null {
   if (word.length > 60) return null;
   const ranked = known
-    .map((candidate) => ({ candidate, distance: editDistance(word.toLowerCase(), candidate.toLowerCase()) }))
+    .map((candidate) => ({ candidate, distance: wordDistance(word.toLowerCase(), candidate.toLowerCase()) }))
     .sort((a, b) => a.distance - b.distance);
   const [best] = ranked;
   if (!best || best.distance > Math.ceil(FURTHEST * Math.max(word.length, best.candidate.length))) return null;
   return best.candidate;
 }
 
-function editDistance(a: string, b: string): number {
+/** Letters added, dropped, changed or swapped with a neighbour between two words (optimal string alignment). */
+export function wordDistance(a: string, b: string): number {
   const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, j) => j)];
   for (let i = 1; i <= a.length; i++) {
     const [above = [], twoAbove = []] = [rows[i - 1], rows[i - 2]];

@@ -70,7 +70,8 @@ const FEET_AND_INCHES = new RegExp(
   String.raw`^([+-]?)\s*(\d+)\s*(?:['′’]|ft|feet|foot)${JOINT}?${AMOUNT}\s*(?:["″”]|in|inch|inches)$`,
   'u',
 );
-const GAUGE = /^(\d{1,2})\s*(?:ga|gauge)\.?$/u;
+/** `18 ga`, `18 gauge`, `18 gage`, `#18`, `ga. 18`, `no. 18`. */
+const GAUGE = /^(?:(\d{1,2})[\s-]*(?:ga|gauge|gage|g)\.?|(?:#|(?:ga|gauge|gage|no)\.?)\s*(\d{1,2}))$/iu;
 
 /**
  * A length as people write it: `38 mm`, `1-1/2 in`, `1 1/2"`, `3/4`, `.063 in`, `5' 3 1/2"`, `½ in`, or a gauge, `18 ga`.
@@ -82,7 +83,7 @@ export function parseLength(text: string, bare: LengthUnit): ParsedLength {
   if (plain === '') return refuse('missing');
   if (plain.includes(',')) return refuse('comma');
   const gauge = GAUGE.exec(plain);
-  if (gauge) return { ok: true, gauge: Number(gauge[1]) };
+  if (gauge) return { ok: true, gauge: Number(gauge[1] ?? gauge[2]) };
   const both = FEET_AND_INCHES.exec(plain);
   if (both) return sum(both[1] ?? '', [both[2] ?? '', "'"], [both[3] ?? '', '"']);
   const one = ONE.exec(plain);

@@ -17,15 +17,10 @@ function printFinding({ level, path, line, message, got, allowed, hint, code }: 
   const lines = [
     `${paint(level, PAINT[level], colour)}${where === '' ? '' : ` at ${where}`}: ${onOneLine(message)} [${code}]`,
     ...(got === undefined ? [] : [`    got:     ${onOneLine(got)}`]),
-    ...(allowed === undefined ? [] : [`    allowed: ${onOneLine(clip(allowed))}`]),
+    ...(allowed === undefined ? [] : [`    allowed: ${onOneLine(allowed)}`]),
     ...(hint === '' ? [] : [`    try:     ${onOneLine(hint)}`]),
   ];
   return `${lines.join('\n')}\n`;
-}
-
-/** Long lists of allowed names are cut; the nearest match stands in the hint. */
-function clip(text: string): string {
-  return text.length > 300 ? `${text.slice(0, 297)}…` : text;
 }
 
 /** Text in a terminal colour, where the terminal shows any. */

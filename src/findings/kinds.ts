@@ -30,6 +30,8 @@ export interface Quantities {
   text: string;
   /** S1, S2 and S3. */
   names: readonly string[];
+  /** “a”, “b” or “c”. */
+  choices: readonly string[];
   /** The whole of a list to choose from: a, b, c. */
   list: readonly string[];
   /** A thing and where it is, or how large: screw of S1 at 12 mm. */

@@ -39,6 +39,11 @@ const SAYERS: Readonly<Record<Quantity, (value: Value | undefined, to: Listener)
   count: (value) => number(value),
   text,
   names: (value) => joined(texts(value)),
+  choices: (value) =>
+    joined(
+      texts(value).map((each) => `“${each}”`),
+      'or',
+    ),
   list: (value) => texts(value).join(', '),
   place: (value, to) => {
     const { name, mm } = placed(value);
@@ -115,8 +120,8 @@ function rounded(value: number, decimals: number): string {
 }
 
 /** `S1, S2 and S3`. */
-function joined(names: readonly string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+function joined(names: readonly string[], word = 'and'): string {
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} ${word} ${names.at(-1) ?? ''}`;
 }
 
 function misfit(value: Value | undefined, wanted: string): never {

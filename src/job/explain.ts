@@ -22,7 +22,9 @@ export function explain(issue: z.core.$ZodIssue, value: unknown): Finding[] {
   const path = issue.path;
   switch (issue.code) {
     case 'unrecognized_keys':
-      return issue.keys.map((key) => unknownKey(path, key));
+      return issue.keys.map((key) =>
+        PART_OF_NUMBER.test(key) ? decimalComma(path, key, value) : unknownKey(path, key),
+      );
     case 'invalid_value':
       return [badValue(path, value, issue.values.map(String))];
     case 'invalid_type':
@@ -80,6 +82,18 @@ function isBlock(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
+/** What stands after the comma of `{ thickness: 1,5 mm }`: YAML takes it for a key. */
+const PART_OF_NUMBER = /^\d+\s*(?:mm|cm|m|in|"|°)?$/u;
+
+function decimalComma(path: Path, key: string, block: unknown): Finding {
+  const whole = isBlock(block)
+    ? Object.entries(block).filter(([, value]) => typeof value === 'number' && Number.isInteger(value))
+    : [];
+  const [only] = whole;
+  const meant = whole.length === 1 && only ? `${only[0]}: ${String(only[1])}.${key}` : null;
+  return finding('decimal-comma', pathText([...path, key]), { key: shorten(key), meant });
+}
+
 function unknownKey(path: Path, key: string): Finding {
   const known = knownKeys(path);
   const near = nearest(key, known);
@@ -89,8 +103,13 @@ function unknownKey(path: Path, key: string): Finding {
 
 function badValue(path: Path, value: unknown, allowed: readonly string[]): Finding {
   if (value === undefined) return missing(path);
-  const near = typeof value === 'string' ? nearest(value, allowed) : null;
+  const near = typeof value === 'string' ? nearestWord(value, allowed) : null;
   return finding('bad-value', pathText(path), { got: show(value), near, allowed });
+}
+
+/** `inches` begins as `in` does. */
+function nearestWord(word: string, allowed: readonly string[]): string | null {
+  return nearest(word, allowed) ?? allowed.find((each) => word.toLowerCase().startsWith(each.toLowerCase())) ?? null;
 }
 
 function missing(path: Path, within: readonly string[] = []): Finding {
@@ -107,7 +126,8 @@ function wrongKind(path: Path, value: unknown, wanted: string): Finding {
 }
 
 /** What to do about a value of the wrong kind. */
-function mendFor(value: unknown, wanted: string): 'quote' | 'bare number' | 'block' | 'look up' {
+function mendFor(value: unknown, wanted: string): 'comma' | 'quote' | 'bare number' | 'block' | 'look up' {
+  if (typeof value === 'string' && /^\s*[+-]?\d+,\d+\s*°?\s*$/u.test(value)) return 'comma';
   if (wanted === KINDS.string && (typeof value === 'number' || typeof value === 'boolean')) return 'quote';
   if (wanted === KINDS.number && typeof value === 'string') return 'bare number';
   return wanted === KINDS.object ? 'block' : 'look up';

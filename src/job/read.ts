@@ -25,6 +25,7 @@ export function readJob(data: unknown, tables: Tables): { readonly job: Job; rea
   const board = boardsOf(reader, given.board);
   const job: Job = {
     ...given,
+    units: reader.units,
     runs: runsOn(reader, given.runs, given.bend.length),
     board,
     block: blockOf(reader, given.block, given.bend.length, board.stations),

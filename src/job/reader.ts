@@ -1,9 +1,9 @@
 import type { Finding, Measure } from '../base/findings';
 import { finding } from '../findings/finding';
 import { MM_PER_INCH } from '../base/inch';
-import { nearest } from '../base/suggest';
 import { parseAngle, parseForce, parseLength, type LengthUnit } from '../base/units';
-import { findMetal, gaugeThickness } from '../tables/look-up';
+import { gaugeThickness } from '../tables/look-up';
+import { candidates, rowNamed, type Row } from '../tables/names';
 import type { Metal } from '../tables/schema';
 import type { Tables } from '../tables/tables';
 import { cuttingTools, type CuttingTool } from './cutting-tool';
@@ -34,12 +34,17 @@ export function isBlock(value: unknown): value is Record<string, unknown> {
 export class Reader {
   readonly findings: Finding[] = [];
   readonly setting: Setting;
+  /** Whether bare numbers can be judged: not where the job's unit is a word nobody knows. */
+  private readonly unitsKnown: boolean;
 
   constructor(
     private readonly data: unknown,
     tables: Tables,
   ) {
-    const units = this.at(['units']) === 'in' ? 'in' : 'mm';
+    const written = this.at(['units']);
+    const meant = written === undefined ? 'mm' : unitsMeant(written);
+    this.unitsKnown = meant !== null;
+    const units = meant ?? 'mm';
     const tool = cuttingTools.find((known) => known === this.at(['cut', 'with'])) ?? 'jigsaw';
     this.setting = { tables, units, tool };
   }
@@ -141,10 +146,17 @@ export class Reader {
   thickness(path: Path, range: Range): number | undefined {
     const read = this.lengthOrGauge(path);
     if (read === undefined) return undefined;
-    if ('mm' in read) return this.inRange(path, read.mm, range);
-    const metal = findMetal(this.tables, this.text(['sheet', 'material']) ?? '');
+    const metal = rowNamed(this.text(['sheet', 'material']) ?? '', this.tables.metals);
+    if ('mm' in read) return this.inRange(path, read.mm, range, this.gaugeMeant(path, metal));
     if (!metal) return undefined;
     return gaugeThickness(this.tables, metal, read.gauge) ?? this.refuseGauge(path, metal, read.gauge);
+  }
+
+  /** The gauge a bare number may be meant as; null where it is none. */
+  private gaugeMeant(path: Path, metal: Metal | undefined): number | null {
+    const value = this.at(path);
+    const table = this.tables.gauges.find(({ id }) => id === (metal?.gauge ?? 'steel'));
+    return typeof value === 'number' && table && Object.hasOwn(table.inches, String(value)) ? value : null;
   }
 
   private refuseGauge(path: Path, metal: Metal, gauge: number): undefined {
@@ -160,14 +172,18 @@ export class Reader {
     );
   }
 
-  /** The id of a row, where the text is one; a finding with the nearest match where it is not. */
-  named(path: Path, kind: keyof typeof UNKNOWN, rows: readonly { readonly id: string }[]): string | undefined {
-    const value = this.text(path);
+  /** The id of the row that the text names; a finding with the rows that come near, nearest first, where it names none. */
+  named(path: Path, kind: keyof typeof UNKNOWN, rows: readonly Row[]): string | undefined {
+    const written = this.at(path);
+    const value = typeof written === 'number' ? String(written) : this.text(path);
     if (value === undefined) return undefined;
-    const ids = rows.map(({ id }) => id);
-    if (ids.includes(value)) return value;
-    const near = nearest(value, ids);
-    return this.refuse(finding(UNKNOWN[kind], pathText(path), { got: shorten(value), near, known: ids }));
+    const found = rowNamed(value, rows);
+    if (found) return found.id;
+    const near = candidates(value, rows, kind === 'metal' ? this.tables.metalNames : []).map(({ id }) => id);
+    const rest = rows.map(({ id }) => id).filter((id) => !near.includes(id));
+    return this.refuse(
+      finding(UNKNOWN[kind], pathText(path), { got: shorten(value), near, known: [...near, ...rest] }),
+    );
   }
 
   private lengthOrGauge(path: Path): { mm: number } | { gauge: number } | undefined {
@@ -187,16 +203,17 @@ export class Reader {
         );
   }
 
-  private inRange(path: Path, mm: number, range: Range): number | undefined {
+  private inRange(path: Path, mm: number, range: Range, gauge: number | null = null): number | undefined {
     if (mm >= range.min && mm <= range.max) return mm;
-    return this.refuse(outOfRange(path, { is: mm, got: show(this.at(path)) }, range, 'length'));
+    if (!this.unitsKnown && typeof this.at(path) === 'number') return undefined;
+    return this.refuse(outOfRange(path, { is: mm, got: show(this.at(path)), gauge }, range, 'length'));
   }
 }
 
 /** A value outside what is possible; `got` as it was written. A range without an upper end has none to say. */
 function outOfRange(
   path: Path,
-  { is, got }: { readonly is: number; readonly got: string },
+  { is, got, gauge = null }: { readonly is: number; readonly got: string; readonly gauge?: number | null },
   { min, max }: Range,
   of: 'length' | 'force' | 'degrees' | 'number',
 ): Finding {
@@ -206,5 +223,13 @@ function outOfRange(
     least: end(min),
     most: max === Infinity ? null : end(max),
     got,
+    gauge,
   });
+}
+
+/** The unit that is meant by a word for it, so that one wrong word does not make every length wrong. */
+function unitsMeant(written: unknown): LengthUnit | null {
+  const word = typeof written === 'string' ? written.trim().toLowerCase() : '';
+  if (/^(?:in(?:ch(?:es)?)?|imperial|["″])$/u.test(word)) return 'in';
+  return /^(?:mm|millimet(?:er|re)s?|metric)$/u.test(word) ? 'mm' : null;
 }

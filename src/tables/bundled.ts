@@ -1,5 +1,6 @@
 import boards from '../../shared/boards.json';
 import clamps from '../../shared/clamps.json';
+import metalNames from '../../shared/metal-names.json';
 import gauges from '../../shared/gauges.json';
 import handForces from '../../shared/hand-forces.json';
 import screws from '../../shared/screws.json';
@@ -9,7 +10,7 @@ import tools from '../../shared/tools.json';
 import yokeBolts from '../../shared/yoke-bolts.json';
 import yokeStock from '../../shared/yoke-stock.json';
 import { InternalError } from '../base/errors';
-import type { Board, ClampKind, GaugeTable, HandForce, Metal, Screw, YokeBolt, YokeStock } from './schema';
+import type { Board, ClampKind, GaugeTable, HandForce, Metal, MetalName, Screw, YokeBolt, YokeStock } from './schema';
 import type { ShopRules, Tables, ToolRules } from './tables';
 
 /**
@@ -19,6 +20,7 @@ import type { ShopRules, Tables, ToolRules } from './tables';
 export function loadTables(): Tables {
   return {
     metals: metals.rows satisfies Metal[],
+    metalNames: metalNames.rows satisfies MetalName[],
     gauges: gauges.rows satisfies GaugeTable[],
     boards: boards.rows as Board[],
     screws: screws.rows as Screw[],

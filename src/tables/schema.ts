@@ -36,6 +36,14 @@ export const metalSchema = z.strictObject({
 });
 export type Metal = z.infer<typeof metalSchema>;
 
+/** What metals are also called; `fits` are ids of metals, the likeliest first. */
+export const metalNameSchema = z.strictObject({
+  names: z.array(z.string().regex(/^[a-z0-9./ -]+$/)).min(1),
+  fits: z.array(z.string()).min(1),
+  source,
+});
+export type MetalName = z.infer<typeof metalNameSchema>;
+
 /** Gauge number (as text) to thickness in inches. */
 export const gaugeTableSchema = z.strictObject({
   id: z.string(),
@@ -152,6 +160,7 @@ export const toolRuleSchema = z.strictObject({
 
 export const tablesSchema = z.strictObject({
   metals: z.array(metalSchema),
+  metalNames: z.array(metalNameSchema),
   gauges: z.array(gaugeTableSchema),
   boards: z.array(boardSchema),
   screws: z.array(screwSchema),

@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../base/units';
-import type { Board, ClampKind, GaugeTable, HandForce, Metal, Screw, YokeBolt, YokeStock } from './schema';
+import type { Board, ClampKind, GaugeTable, HandForce, Metal, MetalName, Screw, YokeBolt, YokeStock } from './schema';
 
 /** The numbers that belong to shop practice rather than to a job; see `shared/shop-rules.json` for units and sources. */
 export interface ShopRules {
@@ -86,6 +86,7 @@ export interface ToolRules {
 /** All reference tables, as the core takes them. */
 export interface Tables {
   readonly metals: readonly Metal[];
+  readonly metalNames: readonly MetalName[];
   readonly gauges: readonly GaugeTable[];
   readonly boards: readonly Board[];
   readonly screws: readonly Screw[];

@@ -55,6 +55,9 @@ describe('lengths as people write them', () => {
   it('reads gauges', () => {
     expect(parseLength('18 ga', 'mm')).toEqual({ ok: true, gauge: 18 });
     expect(parseLength('20 gauge', 'in')).toEqual({ ok: true, gauge: 20 });
+    for (const text of ['18 GA', '#18', 'no. 18', '18-gage'])
+      expect(parseLength(text, 'in')).toEqual({ ok: true, gauge: 18 });
+    expect(parseLength('18 swg', 'in').ok, 'Standard Wire Gauge is another table').toBe(false);
   });
 
   it.each([
@@ -85,8 +88,6 @@ describe('lengths as people write them', () => {
     `5' -3"`,
     '5 ft 3',
     '1.5 1/2 in',
-    '18 GA',
-    '#18',
     '.',
     '1_000',
     '−5 mm',

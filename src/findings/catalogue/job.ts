@@ -39,16 +39,23 @@ export const jobFindings = {
       allowed: known,
     }),
   ),
+  /** `meant` is the key with the number that was probably meant. */
+  'decimal-comma': error({ key: 'text', meant: 'text?' }, ({ key, meant }) => ({
+    message: `“${key}” after a comma is no part of the number before it`,
+    hint: `write a decimal point, not a comma${meant === null ? ', as in 1.5' : `: ${meant}`}`,
+    got: key,
+  })),
   missing: error({ holds: 'list' }, ({ holds }, { at }) => ({
     message: `${at} is missing`,
     hint: holds === '' ? 'add it; the starters show how' : `add it, with ${holds}; the starters show how`,
   })),
   /** `mend`: what to do, by what was wanted; `keys` are those of the block wanted. */
   'wrong-kind': error(
-    { got: 'text', wanted: 'text', mend: ['quote', 'bare number', 'block', 'look up'], keys: 'list' },
+    { got: 'text', wanted: 'text', mend: ['comma', 'quote', 'bare number', 'block', 'look up'], keys: 'list' },
     ({ got, wanted, mend, keys }, { at }) => ({
       message: `${at} should be ${wanted}, not ${got}`,
       hint: {
+        comma: 'write a decimal point, not a comma',
         quote: `put it in quotes: "${got}"`,
         'bare number': 'write the number alone, without unit or quotes',
         block: `write it as a block with ${keys}`,
@@ -80,12 +87,17 @@ export const jobFindings = {
     hint: 'type it again on one line',
     got,
   })),
-  /** `most` is null where there is no upper end. */
+  /** `most` is null where there is no upper end; `gauge` is the gauge a sheet's thickness may be meant as. */
   'out-of-range': error(
-    { is: 'measure', least: 'measure', most: 'measure?', got: 'text' },
-    ({ is, least, most, got }, { at }) => {
+    { is: 'measure', least: 'measure', most: 'measure?', got: 'text', gauge: 'count?' },
+    ({ is, least, most, got, gauge }, { at }) => {
       const allowed = most === null ? `at least ${least}` : `${least} to ${most}`;
-      return { message: `${at} is ${is}; it must be ${allowed}`, hint: 'check the number and its unit', got, allowed };
+      return {
+        message: `${at} is ${is}; it must be ${allowed}`,
+        hint: gauge === null ? 'check the number and its unit' : `if you mean the gauge, write ${gauge} ga`,
+        got,
+        allowed,
+      };
     },
   ),
   'not-whole': error({ is: 'number', least: 'count', most: 'count' }, ({ is, least, most }, { at }) => ({
@@ -133,11 +145,11 @@ export const jobFindings = {
   })),
 };
 
-/** A name that is in none of the tables' rows. */
+/** A name that is in none of the tables' rows; `near` are those that may be meant, nearest first, `known` all. */
 function unknown(kind: string) {
-  return error({ got: 'text', near: 'text?', known: 'list' }, ({ got, near, known }) => ({
+  return error({ got: 'text', near: 'choices', known: 'list' }, ({ got, near, known }) => ({
     message: `there is no ${kind} called “${got}” in the tables`,
-    hint: near === null ? 'see the table in shared/' : `did you mean “${near}”?`,
+    hint: near === '' ? `bendbuck ${kind}s lists what there is` : `did you mean ${near}?`,
     got,
     allowed: known,
   }));

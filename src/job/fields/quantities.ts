@@ -151,10 +151,14 @@ interface Row {
 }
 
 /** The id of a row of one of the tables; `kind` is what a row is called. */
-function row(kind: 'metal' | 'board' | 'screw', rows: (tables: Tables) => readonly Row[]): Quantity<string> {
+function row(
+  kind: 'metal' | 'board' | 'screw',
+  rows: (tables: Tables) => readonly Row[],
+  shapes: readonly z.ZodType[] = [z.string()],
+): Quantity<string> {
   return {
     name: 'row',
-    shapes: [z.string()],
+    shapes,
     writing: '',
     choices: (tables) => rows(tables).map((each) => ({ value: each.id, text: each.name })),
     bounds: null,
@@ -164,9 +168,10 @@ function row(kind: 'metal' | 'board' | 'screw', rows: (tables: Tables) => readon
   };
 }
 
-export const metal = row('metal', ({ metals }) => metals);
+// 304 and 5052, and screws of size 8, are written without quotes.
+export const metal = row('metal', ({ metals }) => metals, [z.string(), z.number()]);
 export const board = row('board', ({ boards }) => boards);
-export const screw = row('screw', ({ screws }) => screws);
+export const screw = row('screw', ({ screws }) => screws, [z.string(), z.number()]);
 
 /** A colour of the drawings’ lines, as #rrggbb. */
 export const colour: Quantity<string> = {
