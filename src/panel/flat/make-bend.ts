@@ -1,0 +1,55 @@
+import { coneThrough, curvatureRadiusAt, wrapFromAngle } from '../../base/cone';
+import type { Ends } from '../../base/ends';
+import { error, type Finding } from '../../base/findings';
+import type { Point } from '../../base/polygon';
+import { neutralFactor } from '../../design/bend/neutral';
+import type { BendSurface } from './bend';
+import { direction, distance, leftOf } from './plane';
+
+/** What makes a bend between two places of the flat: its base line from A to B. */
+export interface BendGiven {
+  readonly from: Point;
+  readonly to: Point;
+  /** Whether the leg lies to the left, walking from A to B. */
+  readonly legOnLeft: boolean;
+  readonly angle: number;
+  readonly radius: Ends;
+  readonly thickness: number;
+  /** Null for DIN 6935. */
+  readonly neutral: number | null;
+}
+
+/** The bend's surface and where it stands; or why there is none. */
+export function bendSurface(given: BendGiven, path: string): BendSurface | Finding {
+  const { from, to, angle, radius, thickness } = given;
+  const length = distance(from, to);
+  if (!(radius.from > 0 && radius.to > 0)) {
+    return error('radius-not-positive', `${path}.radius`, 'a bend’s radius is above 0', 'give an inside radius', {
+      got: `${radius.from.toFixed(2)} and ${radius.to.toFixed(2)} mm`,
+    });
+  }
+  if (!(Math.abs(radius.to - radius.from) < length)) {
+    return error(
+      'taper-too-steep',
+      `${path}.radius`,
+      `the radius changes by ${Math.abs(radius.to - radius.from).toFixed(1)} mm over a bend of ${length.toFixed(1)} mm`,
+      'make the two radii more alike or the bend longer',
+    );
+  }
+  const finished = coneThrough(radius.from, radius.to, length);
+  const wrap = wrapFromAngle(angle, finished.halfAngle);
+  if (!(wrap > 0 && wrap < Math.PI)) {
+    return error(
+      'taper-too-steep-for-angle',
+      `${path}.angle`,
+      'on a taper this steep the faces cannot turn so far',
+      'bend less or make the two radii more alike',
+    );
+  }
+  const along = direction(from, to);
+  const left = leftOf(along);
+  const toLeg: Point = given.legOnLeft ? left : [-left[0], -left[1]];
+  const tightest = Math.min(curvatureRadiusAt(finished, 0), curvatureRadiusAt(finished, length));
+  const neutral = given.neutral ?? neutralFactor(tightest / thickness);
+  return { finished, wrap, thickness, neutral, frame: { at: from, along, toLeg } };
+}
