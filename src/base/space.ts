@@ -89,6 +89,6 @@ export function turnAbout(through: Place3, axis: Place3, angle: number): Motion 
 }
 
 /** +1 for a motion that can be carried out, −1 for one that mirrors. */
-export function handOf({ x, y, z }: Motion): number {
+export function sideOf({ x, y, z }: Motion): number {
   return Math.sign(dot3(cross3(x, y), z));
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { toRadians } from '../../src/base/angle';
-import { apart3, dot3, handOf, length3, minus, turnedBy, type Place3 } from '../../src/base/space';
+import { apart3, dot3, sideOf, length3, minus, turnedBy, type Place3 } from '../../src/base/space';
 import { flattenLoop } from '../../src/base/flatten';
 import { isInside, type Point } from '../../src/base/polygon';
 import { flatAt, flatOnLeg, fromFrame, type Bend } from '../../src/panel/flat/bend';
@@ -68,7 +68,7 @@ describe('folding', () => {
           }
       });
       panel.faces.forEach((face, index) => {
-        expect(handOf(folded.motions[index] ?? { x: [0, 0, 0], y: [0, 0, 0], z: [0, 0, 0], at: [0, 0, 0] })).toBe(1);
+        expect(sideOf(folded.motions[index] ?? { x: [0, 0, 0], y: [0, 0, 0], z: [0, 0, 0], at: [0, 0, 0] })).toBe(1);
         const [a, b] = within(face.outline, 3);
         if (!a || !b) return;
         const at = (flat: Point): Place3 => toSpace(folded, { kind: 'face', face: index }, { flat, up: 0 });

@@ -1,0 +1,104 @@
+import { coneThrough, radiusAt, type Cone } from '../../base/cone';
+import type { Ends } from '../../base/ends';
+import type { PanelRules } from '../../tables/panel-rules';
+
+/** What a bend asks of a form: the form's inside surface along the bend's own base line, end A first. */
+export interface FormNeed {
+  readonly bend: string;
+  readonly form: Cone;
+}
+
+/** A stretch of a form that serves a bend. */
+export interface Stretch {
+  readonly bend: string;
+  /** Along the form's tangent line from its small end, mm. */
+  readonly from: number;
+  readonly to: number;
+  /** Whether the bend's end A lies toward the form's small end. */
+  readonly startsAtA: boolean;
+  /** The most the form's radius there differs from the one asked for, mm. */
+  readonly off: number;
+}
+
+/** A form and the bends it serves. */
+export interface SharedForm {
+  /** The bend that it is made for; its length and radii are the form's. */
+  readonly name: string;
+  /** From the small end on. */
+  readonly cone: Cone;
+  readonly stretches: readonly Stretch[];
+}
+
+/** A form that would nearly do for a bend, and the form radii the bend would get at its ends A and B. */
+export interface FormOffer {
+  readonly bend: string;
+  readonly form: string;
+  readonly stretch: Stretch;
+  readonly radii: Ends;
+}
+
+/** The cone written from its small end. */
+export function fromSmallEnd(cone: Cone): { readonly cone: Cone; readonly startsAtA: boolean } {
+  if (cone.radiusFrom <= cone.radiusTo) return { cone, startsAtA: true };
+  return { cone: coneThrough(cone.radiusTo, cone.radiusFrom, cone.length), startsAtA: false };
+}
+
+/** The stretch of a form that comes nearest to what a bend asks for; null where the form is too short. */
+export function nearestStretch(form: Cone, need: FormNeed): Stretch | null {
+  const { cone, startsAtA } = fromSmallEnd(need.form);
+  const spare = form.length - cone.length;
+  if (spare < -1e-9) return null;
+  // Both radii are straight lines: they differ least where their middles agree.
+  const slope = Math.sin(form.halfAngle);
+  const wanted = slope === 0 ? 0 : (radiusAt(cone, cone.length / 2) - form.radiusFrom) / slope - cone.length / 2;
+  const from = Math.min(Math.max(0, wanted), Math.max(0, spare));
+  const offAt = (x: number): number => Math.abs(radiusAt(form, from + x) - radiusAt(cone, x));
+  return { bend: need.bend, from, to: from + cone.length, startsAtA, off: Math.max(offAt(0), offAt(cone.length)) };
+}
+
+/** A bend's own form, whole. */
+export function ownForm(need: FormNeed): SharedForm {
+  const { cone, startsAtA } = fromSmallEnd(need.form);
+  return { name: need.bend, cone, stretches: [{ bend: need.bend, from: 0, to: cone.length, startsAtA, off: 0 }] };
+}
+
+/** A form with one more bend on it. */
+export function withStretch(form: SharedForm, stretch: Stretch): SharedForm {
+  return { ...form, stretches: [...form.stretches, stretch] };
+}
+
+/**
+ * The fewest forms by their radii alone, the longest bend first, and what else would nearly do. Which of these can be used side by side is for the order of
+ * work to say.
+ */
+export function shareForms(
+  needs: readonly FormNeed[],
+  rules: PanelRules,
+): { readonly forms: readonly SharedForm[]; readonly offers: readonly FormOffer[] } {
+  const longestFirst = [...needs].sort((a, b) => b.form.length - a.form.length);
+  const forms: SharedForm[] = [];
+  const offers: FormOffer[] = [];
+  for (const need of longestFirst) {
+    const fits = forms.flatMap((form, index) => {
+      const stretch = nearestStretch(form.cone, need);
+      return stretch ? [{ form, index, stretch }] : [];
+    });
+    const best = fits.reduce<(typeof fits)[number] | null>(
+      (least, fit) => (least && least.stretch.off <= fit.stretch.off ? least : fit),
+      null,
+    );
+    if (best && best.stretch.off <= rules.formsAlike) {
+      forms[best.index] = withStretch(best.form, best.stretch);
+      continue;
+    }
+    if (best && best.stretch.off <= rules.formsOffered) offers.push(offerOf(best.form, need, best.stretch));
+    forms.push(ownForm(need));
+  }
+  return { forms, offers };
+}
+
+function offerOf(form: SharedForm, need: FormNeed, stretch: Stretch): FormOffer {
+  const [small, large] = [radiusAt(form.cone, stretch.from), radiusAt(form.cone, stretch.to)];
+  const radii = stretch.startsAtA ? { from: small, to: large } : { from: large, to: small };
+  return { bend: need.bend, form: form.name, stretch, radii };
+}
