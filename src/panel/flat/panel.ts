@@ -8,7 +8,7 @@ import type { Bend } from './bend';
  */
 export interface Panel {
   readonly thickness: number;
-  /** The base first, every other after the face it hangs from. */
+  /** The base first; the leg of bend i is face i + 1. */
   readonly faces: readonly Face[];
   readonly bends: readonly Bend[];
   readonly corners: readonly Corner[];

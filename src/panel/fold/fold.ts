@@ -29,13 +29,18 @@ export function finishedWraps(panel: Panel): Wrapped[] {
 
 /** Folds the panel: each bend wrapped as given, 0 for one still flat. */
 export function foldPanel(panel: Panel, wrapped: readonly Wrapped[] = finishedWraps(panel)): Folded {
-  const motions: Motion[] = [];
-  panel.faces.forEach((face, index) => {
-    const bend = face.bend === null ? undefined : panel.bends[face.bend];
-    const state = face.bend === null ? undefined : wrapped[face.bend];
-    motions[index] = bend && state ? after(motions[bend.base] ?? stay, motionOf(bend, state)) : stay;
-  });
-  return { panel, wrapped, motions };
+  const motions: (Motion | undefined)[] = panel.faces.map(() => undefined);
+  const motionTo = (face: number): Motion => {
+    const known = motions[face];
+    if (known) return known;
+    const from = panel.faces[face]?.bend ?? null;
+    const bend = from === null ? undefined : panel.bends[from];
+    const state = from === null ? undefined : wrapped[from];
+    const found = bend && state ? after(motionTo(bend.base), motionOf(bend, state)) : stay;
+    motions[face] = found;
+    return found;
+  };
+  return { panel, wrapped, motions: panel.faces.map((_, face) => motionTo(face)) };
 }
 
 /** Flattening of the pieces to find places by, mm. */
