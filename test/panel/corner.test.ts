@@ -238,7 +238,10 @@ describe('other corners', () => {
         corners: [corner(['long', 'short'], { treat: 'open' })],
       }),
     );
-    expect(panel.corners[0]).toMatchObject({ treat: 'open', root: { at: [0, 0], diameter: expect.closeTo(3.6, 9) as number } });
+    expect(panel.corners[0]).toMatchObject({
+      treat: 'open',
+      root: { at: [0, 0], diameter: expect.closeTo(3.6, 9) as number },
+    });
     expect(panel.corners[0]?.apart).toBeCloseTo(40 * Math.SQRT2, 9);
     expect(panel.corners[0]?.patch).toBeCloseTo((Math.PI / 2) * 40 ** 2 + (Math.PI / 2) * 40 * 60, 6);
   });
@@ -310,7 +313,7 @@ describe('other corners', () => {
           corners: [corner(['long', 'short'], { treat: 'dress', rounded: 30 })],
         }),
       ),
-    ).toMatchObject([{ code: 'corner-shrink', got: '56.2 %' }]);
+    ).toMatchObject([{ code: 'corner-shrink' }]);
   });
 
   it('flats that would overlap are an error', () => {

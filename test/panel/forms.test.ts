@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { coneThrough, radiusAt } from '../../src/base/cone';
 import { back, dot3, movedBy, sideOf, turnedBy, type Place3 } from '../../src/base/space';
-import { formPlacement, handOf, heldFrame, smallEnd, type HeldSide } from '../../src/panel/form/hand';
+import { formPlacement, handOf, heldFrame, smallEnd } from '../../src/panel/form/hand';
 import { nearestStretch, shareForms } from '../../src/panel/form/share-forms';
 import { centreLine } from '../../src/panel/fold/bend-motion';
 import { foldPanel, toSpace } from '../../src/panel/fold/fold';
@@ -95,7 +95,7 @@ describe('which way up the form stands', () => {
     expect(frame.toLeg[1]).toBeGreaterThan(0.9);
     const { along: axis } = centreLine(one.finished, one.thickness);
     expect(dot3(axis, [1, 0, 0])).toBeGreaterThan(0.99);
-    expect(turnedBy(formPlacement(one, one.finished, 'leg' as HeldSide), [1, 0, 0])[0]).toBeGreaterThan(0.9);
+    expect(turnedBy(formPlacement(one, one.finished, 'leg'), [1, 0, 0])[0]).toBeGreaterThan(0.9);
   });
 });
 

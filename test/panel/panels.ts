@@ -38,7 +38,7 @@ export function box(width: number, height: number, more: Partial<BuiltUp> = {}):
 
 export function built(spec: BuiltUp): Panel {
   const { value, findings } = buildUp(spec, rules);
-  if (!value) throw new Error(`no panel: ${findings.map(({ message }) => message).join('; ')}`);
+  if (!value) throw new Error(`no panel: ${findings.map(({ code, path }) => `${path}: ${code}`).join('; ')}`);
   return value;
 }
 

@@ -16,7 +16,7 @@ const loop = (...points: (readonly [number, number, number?])[]): Vertex[] =>
 
 function laidOut(traced: Traced): TracedPanel {
   const { value, findings } = layOutTraced(traced);
-  if (!value) throw new Error(findings.map(({ message }) => message).join('; '));
+  if (!value) throw new Error(findings.map(({ code, path }) => `${path}: ${code}`).join('; '));
   return value;
 }
 
