@@ -112,8 +112,11 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .command('schema')
     .description('print the JSON Schema of a job file, for editors')
     .action(async () => {
-      const { jobJsonSchema } = await import('../job/json-schema');
-      io.out(`${JSON.stringify(jobJsonSchema(), null, 2)}\n`);
+      const [{ jobJsonSchema }, { loadTables }] = await Promise.all([
+        import('../job/json-schema'),
+        import('../tables/bundled'),
+      ]);
+      io.out(`${JSON.stringify(jobJsonSchema(loadTables()), null, 2)}\n`);
     });
   return bendbuck;
 }

@@ -1,7 +1,50 @@
 import { z } from 'zod';
+import type { Tables } from '../tables/tables';
+import type { Field, Node } from './fields/field';
 import { jobFields } from './fields/index';
+import { allowedText, unlessSaidText } from './fields/reference';
 
-/** The job file’s shape as JSON Schema (draft 2020-12), for editors. */
-export function jobJsonSchema(): object {
-  return z.toJSONSchema(jobFields.shape.meta({ title: 'bendbuck job', description: jobFields.help }), { io: 'input' });
+/** What is read and written of a JSON Schema here. */
+interface Shape {
+  title?: string;
+  description?: string;
+  examples?: unknown[];
+  readonly properties?: Readonly<Record<string, Shape>>;
+  readonly items?: Shape;
+  readonly anyOf?: readonly Shape[];
+}
+
+/** The job file’s shape as JSON Schema (draft 2020-12), for editors: each key with its label, its bounds, what holds unless said, an example. */
+export function jobJsonSchema(tables: Tables): object {
+  const schema = z.toJSONSchema(jobFields.shape.meta({ title: 'bendbuck job', description: jobFields.help }), {
+    io: 'input',
+  });
+  annotate(jobFields, schema as Shape, tables);
+  return schema;
+}
+
+function annotate(node: Node, shape: Shape, tables: Tables): void {
+  if (node.node === 'field') return annotateField(node, shape, tables);
+  const inner =
+    node.node === 'list' ? shape.items : shape.properties ? shape : shape.anyOf?.find((one) => one.properties);
+  const fields = node.node === 'list' ? node.entry.fields : node.fields;
+  for (const [key, below] of Object.entries(fields)) {
+    const at = inner?.properties?.[key];
+    if (at) annotate(below, at, tables);
+  }
+}
+
+function annotateField(field: Field, shape: Shape, tables: Tables): void {
+  const allowed = allowedText(field, tables).replaceAll('`', '');
+  const rows = field.kind.name === 'row' ? (field.kind.choices?.(tables) ?? []).map(({ value }) => value) : [];
+  const examples = [...rows, ...(rows.length === 0 && field.example !== undefined ? [field.example] : [])];
+  shape.title = field.label;
+  shape.description = [
+    shape.description ?? field.help,
+    allowed === '' ? '' : `May be ${allowed}`,
+    field.required ? '' : `Unless said: ${unlessSaidText(field, tables)}`,
+  ]
+    .filter((part) => part !== '')
+    .join('. ');
+  if (examples.length > 0) shape.examples = examples;
 }

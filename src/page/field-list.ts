@@ -4,6 +4,7 @@ import type { Field } from '../job/fields/field';
 import { groups, type Group, type GroupName } from '../job/fields/groups';
 import type { Choice } from '../job/fields/quantity';
 import type { Setting } from '../job/setting';
+import { tablesIn } from '../tables/tables';
 import { tables } from './work';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
 
@@ -71,7 +72,8 @@ function valueAt(draft: Draft, path: readonly string[], setting: Setting): strin
 /** What the draft says that bounds, defaults and their words depend on. */
 export function settingOf(draft: Draft): Setting {
   const tool = cuttingTools.find((known) => known === textAt(draft, ['cut', 'with'])) ?? 'jigsaw';
-  return { tables, units: textAt(draft, ['units']) === 'in' ? 'in' : 'mm', tool };
+  const units = textAt(draft, ['units']) === 'in' ? 'in' : 'mm';
+  return { tables: tablesIn(tables, units), units, tool };
 }
 
 /** Whether a field is for the tool the draft cuts with. */

@@ -101,7 +101,8 @@ function FieldRow({ row, draft, findings, change, settle }: FieldsProps & { row:
     if (name === 'cut.with') change(['cut'], cutFor(draft, typed));
     else change(path, typed === '' && choices ? undefined : typed);
   };
-  const unit = unitOf(field, value, setting.units);
+  const unless = field.unlessSaid?.(setting) ?? '';
+  const unit = unitOf(field, value === '' && /\d/u.test(unless) ? unless : value, setting.units);
   return (
     <div class={wrong ? 'field wrong' : 'field'}>
       <label for={name} title={`${field.help}.`}>
@@ -126,32 +127,33 @@ function FieldRow({ row, draft, findings, change, settle }: FieldsProps & { row:
             value={value}
             onInput={set}
             onBlur={settle}
-            placeholder={field.unlessSaid?.(setting) ?? ''}
+            placeholder={unless}
+            title={unless === '' ? undefined : `unless said: ${unless}`}
             autocomplete="off"
             spellcheck={false}
             aria-invalid={wrong}
             {...described}
           />
         )}
-        {unit === '' ? null : <span class="unit">{unit}</span>}
+        {unit === null ? null : <span class="unit">{unit}</span>}
       </span>
       {mine.length > 0 ? <FieldFindings id={`${name}-says`} findings={mine} /> : null}
     </div>
   );
 }
 
-/** The unit a typed value has where it carries none of its own. */
-function unitOf({ kind }: Field, value: string, units: string): string {
+/** The unit of what stands in a field, empty where the text carries its own; null for what has no unit. */
+function unitOf({ kind }: Field, text: string, units: string): string | null {
   switch (kind.name) {
     case 'length':
     case 'thickness':
-      return /[a-z"'″′]/iu.test(value) ? '' : units;
+      return /[a-z"'″′#]/iu.test(text) ? '' : units;
     case 'force':
-      return /[a-z]/iu.test(value) ? '' : 'N';
+      return /[a-z]/iu.test(text) ? '' : 'N';
     case 'angle':
-      return /[a-z°]/iu.test(value) ? '' : '°';
+      return /[a-z°]/iu.test(text) ? '' : '°';
     default:
-      return '';
+      return null;
   }
 }
 

@@ -1,4 +1,5 @@
-import { hasErrors } from '../base/findings';
+import { hasErrors, type Finding } from '../base/findings';
+import { labelOf } from '../job/fields/label';
 import { sayFindings, type SaidFinding } from '../findings/say';
 import type { Job } from '../job/job';
 import { parseJob } from '../job/parse';
@@ -31,9 +32,12 @@ export interface Worked {
 export function work(draft: Draft): Worked {
   const text = jobFileFrom(draft);
   const { job, findings, units } = parseJob(text, tables);
-  if (!job) return { text, findings: sayFindings(findings, { units }), form: null };
+  // The page's reader knows a field by its label.
+  const say = (found: readonly Finding[]): SaidFinding[] => sayFindings(found, { units, field: labelOf });
+  if (!job) return { text, findings: say(findings), form: null };
   const planned = planJob(job, tables, findings);
-  const { bend, layout, plan } = planned;
-  if (!bend || !layout || hasErrors(plan.findings)) return { text, findings: plan.findings, form: null };
-  return { text, findings: plan.findings, form: { job, planned, bend, layout, parts: drawPieces(planned, tables) } };
+  const { bend, layout } = planned;
+  const said = say(planned.findings);
+  if (!bend || !layout || hasErrors(said)) return { text, findings: said, form: null };
+  return { text, findings: said, form: { job, planned, bend, layout, parts: drawPieces(planned, tables) } };
 }

@@ -37,7 +37,7 @@ export const finishingBlock = orNull(
         help: 'Thickness of the block’s board as you measured it, where it is not the table’s',
         example: '17.8',
         is: BOARD_THICKNESS,
-        without: 'the table’s, or the stations’',
+        without: 'the table’s',
       }),
     },
   ),

@@ -37,10 +37,10 @@ function own(part: string, label: string): Block<OwnBoard> {
         }),
         thickness: field({
           label: `${label}: thickness as measured`,
-          help: `Thickness of the board for the ${part} as you measured it`,
+          help: `Thickness of the board for the ${part} as you measured it; the job’s where the board is the job’s`,
           example: '17.8',
           is: BOARD_THICKNESS,
-          without: 'the table’s; as the others where the board is theirs',
+          without: 'the table’s',
         }),
       },
     ),

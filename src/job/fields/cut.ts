@@ -54,7 +54,7 @@ export const cut = block(
       example: '6',
       tools: forRouter,
       is: length(0.5, 50),
-      without: 'a third of the spine',
+      without: '⅓ of the spine',
     }),
     bridges: field({
       label: 'Hold-down bridges',
@@ -73,11 +73,11 @@ export const cut = block(
     }),
     layers: field({
       label: 'Layers to each board',
-      help: 'Laser: layers stacked to each board of the form',
+      help: 'Laser: layers stacked to each board of the form; the odd number that makes it as thick as usual unless said',
       example: '3',
       tools: forLaser,
       is: count(1, 12),
-      without: 'the odd number that makes the usual thickness',
+      without: 'as thick as usual',
     }),
     dowel: field({
       label: 'Dowels or bolts through the layers',
@@ -126,7 +126,7 @@ export const cut = block(
 function usualGap(setting: Setting): string {
   const { tools, rules } = setting.tables;
   const say = (mm: number): string => length(0, 0).print(mm, setting);
-  if (setting.tool === 'router') return `the bit and ${say(tools.bitGap)}`;
+  if (setting.tool === 'router') return `bit + ${say(tools.bitGap)}`;
   return say(setting.tool === 'laser' ? tools.laserGap : rules.partGap);
 }
 

@@ -1,0 +1,67 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { parse as parseYaml } from 'yaml';
+import { allowedText, referenceTable, unlessSaidText } from '../../src/job/fields/reference';
+import { fieldAt, fieldsOf, knownKeys, listsOf } from '../../src/job/fields/look';
+import { parseJob } from '../../src/job/parse';
+import { changed, draftFrom, jobFileFrom } from '../../src/page/draft';
+import { tables } from '../helpers/starters';
+
+const field = (path: string) => {
+  const found = fieldAt(path.split('.'));
+  if (!found) throw new Error(`no field at ${path}`);
+  return found;
+};
+
+describe('the README’s table of every key', () => {
+  it('is what the described fields say (npm run reference writes it)', () => {
+    expect(readFileSync('README.md', 'utf8')).toContain(`\n\n${referenceTable(tables)}\n\n`);
+  });
+
+  it('has a row for every field, and none breaks it', () => {
+    const rows = referenceTable(tables).split('\n');
+    const inLists = listsOf().reduce((sum, { list }) => sum + Object.keys(list.entry.fields).length, 0);
+    expect(rows).toHaveLength(2 + fieldsOf().length + inLists);
+    for (const row of rows) expect(row.split('|')).toHaveLength(6);
+  });
+
+  it('says bounds and what holds unless said, in both units and by tool', () => {
+    expect(allowedText(field('bend.angle'), tables)).toBe('1 to 179°');
+    expect(allowedText(field('bend.length'), tables)).toBe('20 to 6000 mm');
+    expect(allowedText(field('cut.with'), tables)).toBe('`jigsaw`, `router`, `laser`');
+    expect(unlessSaidText(field('bend.angle'), tables)).toBe('required');
+    expect(unlessSaidText(field('effort.handForce'), tables)).toBe('200 N; inch jobs 45 lbf');
+    expect(unlessSaidText(field('cut.fit'), tables)).toMatch(/^router 0\.2 mm, laser 0\.1 mm/u);
+  });
+});
+
+describe('what is said of a field holds', () => {
+  const base = draftFrom(readFileSync('templates/tapered-two-runs.yaml', 'utf8'));
+
+  it.each(
+    fieldsOf().flatMap(({ path, field: { example, tools } }) =>
+      example === undefined ? [] : [{ key: path.join('.'), path, example, tool: tools?.[0] }],
+    ),
+  )('the example of $key, $example, is read without a mistake', ({ path, example, tool }) => {
+    const cut = tool === undefined || tool === 'jigsaw' ? base : changed(base, ['cut', 'with'], tool);
+    const roomy = path[0] === 'paper' && path[1] === 'width' ? changed(cut, ['paper', 'size'], 'roll') : cut;
+    const whole = path[0] === 'block' ? changed(roomy, ['block'], { at: '310', length: '100' }) : roomy;
+    const written = String(parseYaml(example));
+    const { findings } = parseJob(jobFileFrom(changed(whole, path, written)), tables);
+    expect(findings).toEqual([]);
+  });
+
+  it('every typed field has an example', () => {
+    const typed = fieldsOf().filter(({ field: { kind } }) => kind.choices === null);
+    expect(typed.length).toBeGreaterThan(30);
+    expect(typed.filter(({ field: { example } }) => example === undefined).map(({ path }) => path.join('.'))).toEqual(
+      [],
+    );
+  });
+
+  it('keys are known from the description', () => {
+    expect(knownKeys(['bend'])).toEqual(['angle', 'length', 'radius', 'radiusOf', 'legs']);
+    expect(knownKeys(['runs', 3])).toEqual(['name', 'from', 'to']);
+    expect(knownKeys(['bend', 'angle'])).toEqual([]);
+  });
+});
