@@ -42,7 +42,7 @@ function annotateField(field: Field, shape: Shape, tables: Tables): void {
   shape.description = [
     shape.description ?? field.help,
     allowed === '' ? '' : `May be ${allowed}`,
-    field.required ? '' : `Unless said: ${unlessSaidText(field, tables)}`,
+    field.required ? '' : `Unless said: ${unlessSaidText(field, tables).replaceAll('`', '')}`,
   ]
     .filter((part) => part !== '')
     .join('. ');

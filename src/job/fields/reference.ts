@@ -11,17 +11,25 @@ function settings(tables: Tables, units: Setting['units'], tools: Field['tools']
 }
 
 /** What holds where a field is left out, in millimetres and, where that reads otherwise, in inches; by tool where they differ. */
-export function unlessSaidText({ unlessSaid, tools }: Field, tables: Tables): string {
-  if (!unlessSaid) return 'required';
-  const said = (units: Setting['units']): string => {
-    const each = settings(tables, units, tools).map((setting) => ({ tool: setting.tool, text: unlessSaid(setting) }));
-    const [first] = each;
-    return each.every(({ text }) => text === first?.text)
-      ? (first?.text ?? '')
-      : each.map(({ tool, text }) => `${tool} ${text}`).join(', ');
-  };
-  const [metric, inch] = [said('mm'), said('in')];
+export function unlessSaidText(field: Field, tables: Tables): string {
+  if (field.required) return 'required';
+  const [metric, inch] = [unlessSaidIn(field, tables, 'mm'), unlessSaidIn(field, tables, 'in')];
   return metric === inch ? metric : `${metric}; inch jobs ${inch}`;
+}
+
+/** The same in one unit: what holds for the first tool, and for others where it is another. */
+function unlessSaidIn(field: Field, tables: Tables, units: Setting['units']): string {
+  const [first, ...others] = settings(tables, units, field.tools).map((setting) => ({
+    tool: setting.tool,
+    text: wordsOf(field, setting),
+  }));
+  const different = others.filter(({ text }) => text !== first?.text);
+  return [first?.text ?? '', ...different.map(({ tool, text }) => `${tool} ${text}`)].join(', ');
+}
+
+/** A value that is chosen, as it would be written; anything else in words. */
+function wordsOf({ kind, standard, unlessSaid }: Field, setting: Setting): string {
+  return kind.choices && standard ? `\`${String(standard(setting))}\`` : (unlessSaid?.(setting) ?? '');
 }
 
 /** What a field's value may be: `20 mm to 6000 mm`, `jigsaw, router or laser`. Empty where only a table or the maker's words bound it. */
