@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { toDegrees } from '../base/angle';
 import type { SaidFinding } from '../findings/say';
-import { formatForce } from '../base/units';
+import { figureIn, keyFigures, sayFigure, type FigureId } from '../output/plan/figures';
+import { printersFor } from './know';
 import type { Form } from './work';
 
 /** On a narrow screen: the key figures in one line that stays in sight while a field is edited, and the way from fields to results and back. */
@@ -23,8 +23,7 @@ export function Glance({
     <div class={stale ? 'glance stale' : 'glance'} role="region" aria-label="At a glance">
       {form ? (
         <>
-          <Figure name="wrap" value={`${toDegrees(form.bend.wrap.chosen).toFixed(1)}°`} />{' '}
-          <Figure name="pull" value={formatForce(form.bend.pull.handForce, form.job.units)} />
+          <Short name="wrap" form={form} id="wrap" /> <Short name="pull" form={form} id="pull" />
         </>
       ) : null}{' '}
       <button type="button" class={`link ${worst ?? 'quiet'}`} onClick={() => jumpTo('findings')}>
@@ -37,7 +36,11 @@ export function Glance({
   );
 }
 
-function Figure({ name, value }: { name: string; value: string }): JSX.Element {
+/** A key figure by its first amount alone. */
+function Short({ name, form, id }: { name: string; form: Form; id: FigureId }): JSX.Element | null {
+  const figure = figureIn(keyFigures(form.planned.plan), id);
+  if (!figure) return null;
+  const value = sayFigure({ ...figure, words: (first = '') => first }, printersFor(form.job.units));
   return (
     <span class="figure">
       <span class="quiet">{name}</span> <strong>{value}</strong>

@@ -1,7 +1,7 @@
 import { Fragment, type JSX } from 'preact';
-import { toDegrees } from '../base/angle';
 import type { SaidFinding } from '../findings/say';
-import { formatForce, formatLength, toFractionalInches } from '../base/units';
+import { formatForce, formatLength, toFractionalInches, type LengthUnit } from '../base/units';
+import { keyFigures, nameOf, sayFigure, type Printers } from '../output/plan/figures';
 import { homeOf, labelOf } from '../job/fields/label';
 import type { Form } from './work';
 
@@ -36,42 +36,38 @@ export function Know({
 const BETWEEN = ' / ';
 
 function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
-  const { bend, layout, job } = form;
-  const length = (mm: number): string => showLength(mm, job.units);
-  const degrees = (radians: number): string => `${toDegrees(radians).toFixed(1)}°`.replace('-', '−');
-  const rows: readonly (readonly [string, string])[] = [
-    ['Pull to a wrap of', degrees(bend.wrap.chosen)],
-    ['Form radius, A\u00a0/\u00a0B', `${length(bend.form.radiusFrom)} / ${length(bend.form.radiusTo)}`],
-    ['After release, A\u00a0/\u00a0B', `${length(bend.finished.radiusFrom)} / ${length(bend.finished.radiusTo)}`],
-    ['Wrap needed, A\u00a0/\u00a0B', `${degrees(bend.wrap.from)} / ${degrees(bend.wrap.to)}`],
-    ['Twist remaining, A\u00a0/\u00a0B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
-    ['Bend lines apart, A\u00a0/\u00a0B', `${length(bend.allowance.from)} / ${length(bend.allowance.to)}`],
-    ['Pull at the hands', `${formatForce(bend.pull.handForce, job.units)} at ${length(bend.pull.lever)}`],
-    ['Extra metal on the free leg', bend.pull.leverage > 0 ? `${length(bend.pull.leverage)}, trimmed after` : 'none'],
-    ['Clamps', `${layout.clamps}, ${layout.clampForce.toFixed(0)} N together`],
-    ['Foot behind the spine', length(layout.foot)],
-    ...(form.planned.plan.trials
-      ? [['Factor from trial strips', form.planned.plan.trials.factor.toFixed(2)] as const]
-      : []),
-    ['Stations', `${layout.stations.length} and ${layout.backings.length} backing`],
-  ];
+  const figures = keyFigures(form.planned.plan).filter(({ minor }) => !minor);
+  const print = printersFor(form.job.units);
   return (
     <dl class={stale ? 'stale' : ''} aria-live="polite">
-      {rows.map(([name, value]) => (
-        <div key={name}>
-          <dt>{name}</dt>
+      {figures.map((figure) => (
+        <div key={figure.id} title={`${figure.why}.`}>
+          <dt>{nameOf(figure).replace(' / ', '\u00a0/\u00a0')}</dt>
           <dd>
-            {value.split(BETWEEN).map((one, index) => (
-              <Fragment key={index}>
-                {index > 0 ? BETWEEN : null}
-                <span class="whole">{one}</span>
-              </Fragment>
-            ))}
+            {sayFigure(figure, print)
+              .split(BETWEEN)
+              .map((one, index) => (
+                <Fragment key={index}>
+                  {index > 0 ? BETWEEN : null}
+                  <span class="whole">{one}</span>
+                </Fragment>
+              ))}
           </dd>
         </div>
       ))}
     </dl>
   );
+}
+
+/** Numbers as the page prints them: mm to a tenth, inches to the nearest 1/32, degrees to a tenth. */
+export function printersFor(units: LengthUnit): Printers {
+  return {
+    length: (mm) => showLength(mm, units),
+    angle: (degrees) => `${degrees.toFixed(1).replace(/^-0\.0$/u, '0.0')}°`.replace('-', '−'),
+    force: (newtons) => formatForce(newtons, units),
+    share: (share) => `${(100 * share).toFixed(1)} %`,
+    ratio: (ratio) => ratio.toFixed(2),
+  };
 }
 
 /** mm to a tenth; inches to the nearest 1/32, marked where a little is left over. */
