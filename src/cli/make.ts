@@ -1,6 +1,5 @@
 import { join, relative, resolve } from 'node:path';
 import { fileName } from '../base/file-name';
-import { hasErrors } from '../base/findings';
 import type { FileOptions } from '../output/files';
 import { EXIT, type ExitCode, type Io } from './io';
 import { putInOrder, storeSet } from './files';
@@ -15,7 +14,7 @@ export async function make(io: Io, path: string, out: string, options: FileOptio
   const progress = startProgress(io, 'working the form out');
   try {
     const { plan, planned, tables, findings, units } = await work(io, path);
-    if (!planned || hasErrors(findings)) {
+    if (!planned?.buildable) {
       progress.stop();
       io.err(printFindings(findings, units, io.errColour));
       io.err('Nothing was written.\n');
@@ -23,7 +22,7 @@ export async function make(io: Io, path: string, out: string, options: FileOptio
     }
     progress.say('drawing');
     const { makeFiles } = await import('../output/files');
-    const files = await makeFiles(planned, tables, await readFont(), options, {
+    const files = await makeFiles(planned, { tables, font: await readFont() }, options, {
       progress: (done, total) => {
         progress.say(`laying parts out on boards, ${Math.round((100 * done) / total)} %`);
       },

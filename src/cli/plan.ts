@@ -5,6 +5,7 @@ import type { Job } from '../job/job';
 import { parseJob } from '../job/parse';
 import { planJob, type Planned } from '../output/pipeline';
 import type { Plan } from '../output/plan/plan';
+import { NO_PLAN } from '../output/plan/to-plan';
 import { planText } from '../output/plan/plan-text';
 import { loadTables } from '../tables/bundled';
 import type { Tables } from '../tables/tables';
@@ -32,7 +33,7 @@ export async function work(io: Io, path: string): Promise<Worked> {
     return {
       job,
       planned: null,
-      plan: { ...NOTHING, findings: sayFindings(findings, { units }) },
+      plan: { ...NO_PLAN, findings: sayFindings(findings, { units }) },
       findings,
       units,
       tables,
@@ -42,22 +43,6 @@ export async function work(io: Io, path: string): Promise<Worked> {
   const plan = { ...planned.plan, findings: sayFindings(located, { units }) };
   return { job, planned, plan, findings: located, units, tables };
 }
-
-const NOTHING: Plan = {
-  title: '',
-  sheet: null,
-  trials: null,
-  bend: null,
-  runs: [],
-  effort: null,
-  stations: [],
-  spine: null,
-  backings: [],
-  blank: null,
-  block: null,
-  cut: null,
-  findings: [],
-};
 
 /** `check`: findings only. */
 export async function check(io: Io, path: string): Promise<ExitCode> {

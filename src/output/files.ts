@@ -1,7 +1,5 @@
 import { drawAids, drawTrial, type Aid } from '../drawing/aids';
 import type { OutputFile } from '../base/drawing';
-import { InternalError } from '../base/errors';
-import { hasErrors } from '../base/findings';
 import type { FixtureLayout } from '../design/fixture/fixture';
 import { formatDiameter, type LengthUnit } from '../base/units';
 import { drawParts } from '../drawing/parts';
@@ -9,7 +7,7 @@ import { labelLength } from '../drawing/parts/lengths';
 import { writeBoardPdf } from './pdf/board-pdf';
 import { writeTemplates } from './pdf/pdf';
 import { drawPieces, layOutPieces } from './pieces';
-import type { Planned } from './pipeline';
+import type { Buildable } from './pipeline';
 import { planText } from './plan/plan-text';
 import type { Watch } from '../drawing/boards';
 import type { Sheet } from '../drawing/boards/sheet';
@@ -32,20 +30,17 @@ export interface FileOptions extends ShopSheetOptions {
 }
 
 /**
- * parts → sheets → files: everything `make` stores for a planned job that has no error finding. Throws where it has one.
+ * parts → sheets → files: everything `make` stores for a job that can be built.
  * `font`: the bytes of the printed drawings' typeface, DejaVu Sans Condensed; the options are the drawings' and the shop sheet's; `watch` follows
  * the laying out of boards.
  */
 export async function makeFiles(
-  planned: Planned,
-  all: Tables,
-  font: Uint8Array,
+  planned: Buildable,
+  { tables: all, font }: { readonly tables: Tables; readonly font: Uint8Array },
   { dxf = 'polylines', fileUnits = 'mm', ...options }: FileOptions = {},
   watch: Watch = {},
 ): Promise<OutputFile[]> {
   const { bend, layout, joints, job, plan } = planned;
-  if (!bend || !layout || !joints || hasErrors(plan.findings))
-    throw new InternalError('files asked for a job that cannot be built');
   const tables = tablesIn(all, job.units);
   const colours = coloursFor(job.cut.colours);
   const parts = drawPieces(planned, tables);
@@ -91,7 +86,11 @@ export async function makeFiles(
         mime: 'image/svg+xml',
       },
     ]),
-    { path: 'shop-sheet.html', content: writeShopSheet(planned, parts, boards, tables, options), mime: 'text/html' },
+    {
+      path: 'shop-sheet.html',
+      content: writeShopSheet(planned, { parts, boards }, tables, options),
+      mime: 'text/html',
+    },
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
     ...(job.cut.with === 'jigsaw' ? await boardPrints(boards, planned, tables, font) : []),
     ...writeOperations(operationRows(parts, job.cut, layout, joints, tables.tools)),
@@ -103,7 +102,7 @@ export async function makeFiles(
 /** Boards to have printed whole and glued on, for a saw to follow; a machine reads their drawings itself. */
 async function boardPrints(
   boards: readonly Sheet[],
-  { job }: Planned,
+  { job }: Buildable,
   tables: Tables,
   font: Uint8Array,
 ): Promise<OutputFile[]> {

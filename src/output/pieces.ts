@@ -1,19 +1,17 @@
 import { drawBlock } from '../drawing/aids';
-import { InternalError } from '../base/errors';
 import { drawParts } from '../drawing/parts';
 import { withOverall } from '../drawing/parts/overall';
 import type { Part } from '../drawing/parts/part';
-import type { Planned } from './pipeline';
+import type { Buildable } from './pipeline';
 import { layOutSheets, spacingFor, type Watch } from '../drawing/boards';
 import { hatchNarrowWaste } from '../drawing/boards/hatch';
 import type { Sheet } from '../drawing/boards/sheet';
 import { tablesIn, type Tables } from '../tables/tables';
 import { fitToTool } from '../drawing/tooling';
 
-/** Every piece of board of a planned job, drawn as the job's tool needs it: the form, what tries its joints, the finishing block. Throws where the job cannot be built. */
-export function drawPieces({ bend, layout, joints, block, job }: Planned, all: Tables): Part[] {
+/** Every piece of board of a planned job, drawn as the job's tool needs it: the form, what tries its joints, the finishing block. */
+export function drawPieces({ bend, layout, joints, block, job }: Buildable, all: Tables): Part[] {
   const tables = tablesIn(all, job.units);
-  if (!bend || !layout || !joints) throw new InternalError('pieces asked for a job that cannot be built');
   const parts = [...drawParts(layout, bend, job, joints, tables), ...drawBlock(block, job)];
   return fitToTool(
     parts.map((part) => withOverall(part, job.units)),
@@ -25,12 +23,11 @@ export function drawPieces({ bend, layout, joints, block, job }: Planned, all: T
 /** The pieces laid out on boards as the job asks, their narrow waste hatched where a saw follows the lines. */
 export function layOutPieces(
   parts: readonly Part[],
-  { job, layout }: Planned,
+  { job, layout }: Buildable,
   all: Tables,
   watch: Watch = {},
 ): Sheet[] {
   const tables = tablesIn(all, job.units);
-  if (!layout) throw new InternalError('boards asked for a job that cannot be built');
   const boards = layOutSheets(parts, tables, spacingFor(job, layout, tables), watch);
   const { narrowWaste, hatchSpacing } = tables.tools;
   return job.cut.with === 'jigsaw'

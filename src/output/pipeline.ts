@@ -7,44 +7,65 @@ import type { FixtureLayout } from '../design/fixture/fixture';
 import type { Job } from '../job/job';
 import { layOutJoints } from '../design/joints';
 import type { Joints } from '../design/joints/joints';
-import type { Plan, PlanBlock } from './plan/plan';
+import type { BuiltPlan, Plan, PlanBlock } from './plan/plan';
 import { tablesIn, type Tables } from '../tables/tables';
-import { toPlan } from './plan/to-plan';
+import { toPartialPlan, toPlan } from './plan/to-plan';
 
-/** A job worked out: the plan to print, and the stages' own results for drawing it. */
-export interface Planned {
+/** A job whose form can be built: the plan to print, and the stages' own results for drawing it. */
+export interface Buildable {
+  readonly buildable: true;
   readonly job: Job;
-  readonly bend: BendPlan | null;
-  readonly layout: FixtureLayout | null;
+  readonly bend: BendPlan;
+  readonly layout: FixtureLayout;
   /** How the boards find one another, as the job's tool cuts them. */
-  readonly joints: Joints | null;
+  readonly joints: Joints;
   /** The finishing block; null where the job asks for none. */
   readonly block: FinishingBlock | null;
+  readonly plan: BuiltPlan;
+  /** Doubts and notes. */
+  readonly findings: readonly Finding[];
+}
+
+/** A job that cannot be built: the findings say why, the plan goes as far as its errors leave it a meaning. */
+export interface Refused {
+  readonly buildable: false;
+  readonly job: Job;
   readonly plan: Plan;
   readonly findings: readonly Finding[];
 }
 
-/** job → bend → form → fixture → joints, and the finishing block: the numbers, without drawings. Errors are findings in the plan; `job` must come from `parseJob`. */
+export type Planned = Buildable | Refused;
+
+/** job → bend → form → fixture → joints, and the finishing block: the numbers, without drawings. `job` must come from `parseJob`, which found `earlier`. */
 export function planJob(job: Job, all: Tables, earlier: readonly Finding[] = []): Planned {
   const tables = tablesIn(all, job.units);
-  const bend = planBend(job, tables);
-  const layout =
-    bend.value && !hasErrors(bend.findings) ? layOutFixture(bend.value, job, tables) : { value: null, findings: [] };
-  const joints =
-    bend.value && layout.value && !hasErrors(layout.findings)
-      ? layOutJoints(layout.value, bend.value, job, tables)
-      : { value: null, findings: [] };
-  const block =
-    bend.value && !hasErrors(bend.findings) ? layOutBlock(bend.value, job, tables) : { value: null, findings: [] };
-  const findings = [...earlier, ...bend.findings, ...layout.findings, ...joints.findings, ...block.findings];
+  const { value: bend, findings: bendFindings } = planBend(job, tables);
+  const soFar = [...earlier, ...bendFindings];
+  if (!bend || hasErrors(soFar)) return refuse({ job, bend }, soFar);
+  const { value: layout, findings: layoutFindings } = layOutFixture(bend, job, tables);
+  const block = layOutBlock(bend, job, tables);
+  if (!layout || hasErrors(layoutFindings))
+    return refuse({ job, bend, layout, block: block.value }, [...soFar, ...layoutFindings, ...block.findings]);
+  const joints = layOutJoints(layout, bend, job, tables);
+  const findings = [...soFar, ...layoutFindings, ...joints.findings, ...block.findings];
+  const stages = { job, bend, layout, joints: joints.value, block: block.value && planBlock(block.value), findings };
+  if (hasErrors(findings)) return { buildable: false, job, plan: toPlan(stages), findings };
+  return { ...stages, buildable: true, block: block.value, plan: toPlan(stages) };
+}
+
+interface SoFar {
+  readonly job: Job;
+  readonly bend: BendPlan | null;
+  readonly layout?: FixtureLayout | null;
+  readonly block?: FinishingBlock | null;
+}
+
+function refuse({ job, bend, layout = null, block = null }: SoFar, findings: readonly Finding[]): Refused {
   return {
+    buildable: false,
     job,
-    bend: bend.value,
-    layout: layout.value,
-    joints: joints.value,
-    block: block.value,
+    plan: toPartialPlan({ job, bend, layout, block: block && planBlock(block), findings }),
     findings,
-    plan: toPlan(job, bend.value, layout.value, joints.value, findings, block.value && planBlock(block.value)),
   };
 }
 

@@ -17,7 +17,11 @@ export function PrintSheet({ form }: { form: Form }): JSX.Element {
       style.replaceSync(STYLE.replace(/^html \{/mu, ':host {').replace(/^body \{/mu, '.body {'));
       shadow.adoptedStyleSheets = [style];
       const page = new DOMParser().parseFromString(
-        writeShopSheet(form.planned, form.parts, layOutPieces(form.parts, form.planned, tables), tables),
+        writeShopSheet(
+          form.planned,
+          { parts: form.parts, boards: layOutPieces(form.parts, form.planned, tables) },
+          tables,
+        ),
         'text/html',
       );
       const body = document.createElement('div');

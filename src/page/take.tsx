@@ -19,7 +19,7 @@ export function Take({ worked, stale }: { worked: Worked; stale: boolean }): JSX
     if (!form) return [];
     setBusy(true);
     try {
-      const fresh = await makeFiles(form.planned, tables, font);
+      const fresh = await makeFiles(form.planned, { tables, font });
       setMade({ of: worked, files: fresh });
       return fresh;
     } finally {

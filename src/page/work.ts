@@ -1,11 +1,11 @@
-import { hasErrors, type Finding } from '../base/findings';
+import type { Finding } from '../base/findings';
 import { labelOf } from '../job/fields/label';
 import { sayFindings, type SaidFinding } from '../findings/say';
 import type { Job } from '../job/job';
 import { parseJob } from '../job/parse';
 import type { Part } from '../drawing/parts/part';
 import { drawPieces } from '../output/pieces';
-import { planJob, type Planned } from '../output/pipeline';
+import { planJob, type Buildable } from '../output/pipeline';
 import { loadTables } from '../tables/bundled';
 import { jobFileFrom, type Draft } from './draft';
 
@@ -14,9 +14,9 @@ export const tables = loadTables();
 /** A form that can be built: everything the page shows of it. */
 export interface Form {
   readonly job: Job;
-  readonly planned: Planned;
-  readonly bend: NonNullable<Planned['bend']>;
-  readonly layout: NonNullable<Planned['layout']>;
+  readonly planned: Buildable;
+  readonly bend: Buildable['bend'];
+  readonly layout: Buildable['layout'];
   readonly parts: readonly Part[];
 }
 
@@ -36,8 +36,8 @@ export function work(draft: Draft): Worked {
   const say = (found: readonly Finding[]): SaidFinding[] => sayFindings(found, { units, field: labelOf });
   if (!job) return { text, findings: say(findings), form: null };
   const planned = planJob(job, tables, findings);
-  const { bend, layout } = planned;
   const said = say(planned.findings);
-  if (!bend || !layout || hasErrors(said)) return { text, findings: said, form: null };
+  if (!planned.buildable) return { text, findings: said, form: null };
+  const { bend, layout } = planned;
   return { text, findings: said, form: { job, planned, bend, layout, parts: drawPieces(planned, tables) } };
 }

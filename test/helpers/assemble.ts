@@ -2,7 +2,7 @@ import type { Drawing, Loop } from '../../src/base/drawing';
 import { radiusFromBulge, sidesOf } from '../../src/base/arc';
 import { flattenLoop } from '../../src/base/flatten';
 import type { Part } from '../../src/drawing/parts/part';
-import type { Planned } from '../../src/output/pipeline';
+import type { Buildable } from '../../src/output/pipeline';
 import { asCut, inWood, loopsUnder, type Ring } from './as-cut';
 
 /**
@@ -37,7 +37,7 @@ export interface Assembled {
   readonly contacts: readonly ContactFace[];
 }
 
-export function assemble({ plan, layout, joints }: Planned, parts: readonly Part[]): Assembled {
+export function assemble({ plan, layout, joints }: Buildable, parts: readonly Part[]): Assembled {
   if (!layout || !joints || !plan.cut) throw new Error('nothing to assemble');
   const kerf = plan.cut.with === 'laser' ? plan.cut.kerf : 0;
   const part = (id: string): Part => {

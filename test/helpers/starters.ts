@@ -1,6 +1,6 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { parseJob } from '../../src/job/parse';
-import { planJob, type Planned } from '../../src/output/pipeline';
+import { planJob, type Buildable, type Planned } from '../../src/output/pipeline';
 import { loadTables } from '../../src/tables/bundled';
 
 export const tables = loadTables();
@@ -9,7 +9,14 @@ export const tables = loadTables();
 export const starters = readdirSync('templates').map((name) => name.replace(/\.yaml$/u, ''));
 
 /** A starter job worked out; `change` edits its text first. */
-export function planStarter(name: string, change: (text: string) => string = (text) => text): Planned {
+export function planStarter(name: string, change: (text: string) => string = (text) => text): Buildable {
+  const planned = tryStarter(name, change);
+  if (!planned.buildable) throw new Error(JSON.stringify(planned.findings, null, 2));
+  return planned;
+}
+
+/** The same, whether or not the form can be built. */
+export function tryStarter(name: string, change: (text: string) => string = (text) => text): Planned {
   const { job, findings } = parseJob(change(readFileSync(`templates/${name}.yaml`, 'utf8')), tables);
   if (!job) throw new Error(JSON.stringify(findings, null, 2));
   return planJob(job, tables, findings);

@@ -14,7 +14,7 @@ const textOf = (content: string | Uint8Array): string =>
 describe.each(starters)('files of %s', async (name) => {
   const planned = planStarter(name);
   const { plan } = planned;
-  const files = await makeFiles(planned, tables, font);
+  const files = await makeFiles(planned, { tables, font });
   const file = (path: string): string => {
     const found = files.find((candidate) => candidate.path === path);
     if (!found) throw new Error(`no file ${path}`);
@@ -23,7 +23,7 @@ describe.each(starters)('files of %s', async (name) => {
 
   it('has no error finding and keeps the same bytes', async () => {
     expect(plan.findings.filter(({ level }) => level === 'error')).toEqual([]);
-    expect(await makeFiles(planStarter(name), tables, font)).toEqual(files);
+    expect(await makeFiles(planStarter(name), { tables, font })).toEqual(files);
   });
 
   it('DXF gives the stations’ radii back within 1e-4 mm: a half circle over its diameter', () => {
@@ -154,7 +154,7 @@ describe.each(starters.flatMap((name) => (['router', 'laser'] as const).map((too
   'files of %s for a %s',
   async (name, tool) => {
     const planned = planStarter(name, cutWith(tool));
-    const files = await makeFiles(planned, tables, font);
+    const files = await makeFiles(planned, { tables, font });
     const boards = files
       .filter(({ path }) => /^(?:parts|boards)\/.*\.dxf$/u.test(path))
       .map(({ path, content }) => ({ path, read: readDxf(textOf(content)) }));
@@ -189,8 +189,7 @@ describe.each(starters.flatMap((name) => (['router', 'laser'] as const).map((too
         planStarter(name, (text) =>
           cutWith(tool)(text).replace(`with: ${tool}`, `with: ${tool}\n  colours: { outline: red }`),
         ),
-        tables,
-        font,
+        { tables, font },
       );
       const svg = textOf(
         coloured.find(({ path }) => path === 'parts/S1.svg' || path === 'parts/S1-1.svg')?.content ?? '',
@@ -207,7 +206,7 @@ describe.each(starters.flatMap((name) => (['router', 'laser'] as const).map((too
 describe('the same part in mm and in inches', () => {
   it('gives the same geometry, label texts apart', async () => {
     const drawn = async (name: string): Promise<unknown[]> =>
-      (await makeFiles(planStarter(name), tables, font))
+      (await makeFiles(planStarter(name), { tables, font }))
         .filter(({ path }) => path.endsWith('.dxf'))
         .map(({ path, content }) => {
           const { polylines, circles, lines, count } = readDxf(textOf(content));

@@ -25,6 +25,16 @@ export interface Plan {
   readonly findings: readonly SaidFinding[];
 }
 
+/** The plan of a form that can be built. */
+export interface BuiltPlan extends Plan {
+  readonly sheet: PlanSheet;
+  readonly bend: PlanBend;
+  readonly effort: PlanEffort;
+  readonly spine: PlanSpine;
+  readonly blank: PlanBlank;
+  readonly cut: PlanCut;
+}
+
 /** How the boards are cut, and the joints that come of it; mm, places along the centre line. */
 export type PlanCut =
   | { readonly with: 'jigsaw'; readonly gap: number; readonly border: number }

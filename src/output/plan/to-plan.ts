@@ -12,6 +12,7 @@ import type { Joints } from '../../design/joints/joints';
 import { flattenLoop } from '../../base/flatten';
 import type { Ends } from '../../base/ends';
 import type {
+  BuiltPlan,
   Plan,
   PlanAtFactor,
   PlanBend,
@@ -29,18 +30,70 @@ import type {
 /** Chord error of the blank's arcs in the plan, mm: a tenth of what a scriber shows. */
 const BLANK_CHORD_ERROR = 0.01;
 
-/** The plan as printed: degrees for radians, and what errors left without meaning as null. */
-export function toPlan(
-  job: Job,
-  bend: BendPlan | null,
-  layout: FixtureLayout | null,
-  joints: Joints | null,
-  findings: readonly Finding[],
-  block: PlanBlock | null = null,
-): Plan {
+/** What the stages made of a job that came all the way. */
+export interface Stages {
+  readonly job: Job;
+  readonly bend: BendPlan;
+  readonly layout: FixtureLayout;
+  readonly joints: Joints;
+  readonly block: PlanBlock | null;
+  readonly findings: readonly Finding[];
+}
+
+/** What the stages made of a job that got stuck: null where none came so far. */
+export interface PartialStages {
+  readonly job: Job;
+  readonly bend: BendPlan | null;
+  readonly layout: FixtureLayout | null;
+  readonly block: PlanBlock | null;
+  readonly findings: readonly Finding[];
+}
+
+/** Nothing worked out: a job file that cannot be read, until its findings are put in. Its keys' order is the printed plan's. */
+export const NO_PLAN: Plan = {
+  title: '',
+  sheet: null,
+  trials: null,
+  bend: null,
+  runs: [],
+  effort: null,
+  stations: [],
+  spine: null,
+  backings: [],
+  blank: null,
+  block: null,
+  cut: null,
+  findings: [],
+};
+
+/** The plan as printed, degrees for radians. */
+export function toPlan({ job, bend, layout, joints, block, findings }: Stages): BuiltPlan {
   return {
+    ...NO_PLAN,
     title: job.title,
-    sheet: bend && {
+    ...bendSections(job, bend),
+    ...formSections(job, bend, layout),
+    cut: planCut(job, layout, joints),
+    block,
+    findings: sayFindings(findings, { units: job.units }),
+  };
+}
+
+/** The same of what a job with errors leaves a meaning to. */
+export function toPartialPlan({ job, bend, layout, block, findings }: PartialStages): Plan {
+  return {
+    ...NO_PLAN,
+    title: job.title,
+    ...(bend ? bendSections(job, bend) : {}),
+    ...(bend && layout ? formSections(job, bend, layout) : {}),
+    block,
+    findings: sayFindings(findings, { units: job.units }),
+  };
+}
+
+function bendSections(job: Job, bend: BendPlan): Pick<BuiltPlan, 'sheet' | 'trials' | 'bend' | 'runs' | 'blank'> {
+  return {
+    sheet: {
       material: job.sheet.material,
       thickness: bend.section.thickness,
       yield: bend.metal.yield,
@@ -49,19 +102,23 @@ export function toPlan(
       hardening: bend.metal.hardening,
       factor: bend.factor,
     },
-    trials: bend?.trials ? planTrials(bend.trials) : null,
-    bend: bend && planBendSection(bend),
-    runs: bend ? bend.runs.map(({ name, from, to, moment }) => ({ name, from, to, moment })) : [],
-    effort: bend && layout && planEffort(bend, layout, job),
-    stations: layout ? layout.stations.map((station) => planStation(station, bend)) : [],
-    spine: bend && layout && planSpine(bend, layout),
-    backings: layout
-      ? layout.backings.map(({ screws, ...backing }) => ({ ...backing, screws: screws.map(planScrew) }))
-      : [],
-    blank: bend && planBlank(bend),
-    block,
-    cut: layout && joints && planCut(job, layout, joints),
-    findings: sayFindings(findings, { units: job.units }),
+    trials: bend.trials && planTrials(bend.trials),
+    bend: planBendSection(bend),
+    runs: bend.runs.map(({ name, from, to, moment }) => ({ name, from, to, moment })),
+    blank: planBlank(bend),
+  };
+}
+
+function formSections(
+  job: Job,
+  bend: BendPlan,
+  layout: FixtureLayout,
+): Pick<BuiltPlan, 'effort' | 'stations' | 'spine' | 'backings'> {
+  return {
+    effort: planEffort(bend, layout, job),
+    stations: layout.stations.map((station) => planStation(station, bend)),
+    spine: planSpine(bend, layout),
+    backings: layout.backings.map(({ screws, ...backing }) => ({ ...backing, screws: screws.map(planScrew) })),
   };
 }
 
@@ -100,7 +157,7 @@ function planEffort({ pull }: BendPlan, { clampForce, clamps, foot }: FixtureLay
 
 function planStation(
   { name, at, thickness, contact, radius, farRadius, screws, ends }: Station,
-  bend: BendPlan | null,
+  bend: BendPlan,
 ): PlanStation {
   return {
     name,
@@ -109,7 +166,7 @@ function planStation(
     contact,
     radius,
     farRadius,
-    bevel: toDegrees(Math.abs(bend?.form.halfAngle ?? 0)),
+    bevel: toDegrees(Math.abs(bend.form.halfAngle)),
     screws: screws.map(planScrew),
     ends,
   };

@@ -1,16 +1,9 @@
 import { InternalError } from '../../base/errors';
-import type { Finding } from '../../base/findings';
 import { sayFindings } from '../../findings/say';
-import type { BendPlan } from '../../design/bend/bend-plan';
-import type { FixtureLayout } from '../../design/fixture/fixture';
-import type { Job } from '../../job/job';
-import type { Joints } from '../../design/joints/joints';
-import type { Part } from '../../drawing/parts/part';
 import { drawIsometric, type View } from '../picture/isometric';
 import { buildModel } from '../picture/model';
 import type { SheetState } from '../picture/wrapped-sheet';
-import type { Plan } from '../plan/plan';
-import type { Sheet } from '../../drawing/boards/sheet';
+import type { Buildable } from '../pipeline';
 import { findBoard, findScrew, screwFor } from '../../tables/look-up';
 import type { Board } from '../../tables/schema';
 import { tablesIn, type Tables } from '../../tables/tables';
@@ -32,16 +25,6 @@ import { STYLE } from './style';
 import { summary } from './summary';
 import { trialPieces } from './trial-pieces';
 
-/** A job worked out, as `planJob` gives it. */
-export interface Worked {
-  readonly job: Job;
-  readonly bend: BendPlan | null;
-  readonly layout: FixtureLayout | null;
-  readonly joints: Joints | null;
-  readonly plan: Plan;
-  readonly findings: readonly Finding[];
-}
-
 export interface ShopSheetOptions {
   /** Units to write in; the job's where not given. */
   readonly units?: SheetUnits;
@@ -55,27 +38,25 @@ const PICTURE = { width: 180, height: 92 };
 
 /**
  * The shop sheet: one HTML file with everything a maker needs to cut, drill, assemble and use the form, to print on letter or
- * A4. Throws where the job has an error finding: there is nothing to build then.
+ * A4.
  */
 export function writeShopSheet(
-  worked: Worked,
-  parts: readonly Part[],
-  boards: readonly Sheet[],
+  built: Buildable,
+  cut: Pick<Shop, 'parts' | 'boards'>,
   tables: Tables,
   options: ShopSheetOptions = {},
 ): string {
-  const shop = gather(worked, parts, boards, tablesIn(tables, worked.job.units), options.units ?? worked.job.units);
+  const { units } = built.job;
+  const shop = gather(built, cut, tablesIn(tables, units), options.units ?? units);
   return writeHtml(html('html', { lang: 'en' }, head(shop), keepFractions(body(shop))));
 }
 
 function gather(
-  { job, bend, layout, joints, plan, findings }: Worked,
-  parts: readonly Part[],
-  boards: readonly Sheet[],
+  { job, bend, layout, joints, plan, findings }: Buildable,
+  { parts, boards }: Pick<Shop, 'parts' | 'boards'>,
   tables: Tables,
   units: SheetUnits,
 ): Shop {
-  if (!bend || !layout || !joints) throw new InternalError('a shop sheet asked for a job that cannot be built');
   const board = (stock: string, thickness: number | null): Board => {
     const found = findBoard(tables, stock);
     if (!found) throw new InternalError(`no board ${stock}`);

@@ -4,7 +4,7 @@ import type { Job } from '../../job/job';
 import type { Joints } from '../../design/joints/joints';
 import type { Part } from '../../drawing/parts/part';
 import type { SaidFinding } from '../../findings/say';
-import type { Plan } from '../plan/plan';
+import type { BuiltPlan } from '../plan/plan';
 import type { Sheet } from '../../drawing/boards/sheet';
 import type { Board, Screw } from '../../tables/schema';
 import type { Tables } from '../../tables/tables';
@@ -16,7 +16,7 @@ export interface Shop {
   readonly bend: BendPlan;
   readonly layout: FixtureLayout;
   readonly joints: Joints;
-  readonly plan: Plan;
+  readonly plan: BuiltPlan;
   /** In the sheet's units. */
   readonly findings: readonly SaidFinding[];
   readonly parts: readonly Part[];

@@ -110,7 +110,7 @@ function holesIn({ layout, plan }: Shop, at: (s: number, y: number) => PaperPoin
   };
   return [
     ...layout.clampHoles.map(({ at: s, diameter }) => hole(s, 0, diameter)),
-    ...(plan.spine?.screwHoles ?? []).map(({ at: s, offset, diameter }) => hole(s, offset, diameter)),
+    ...plan.spine.screwHoles.map(({ at: s, offset, diameter }) => hole(s, offset, diameter)),
   ];
 }
 

@@ -143,9 +143,9 @@ export function groupScrews(
 /** All holes through the spine: clamp holes, and clearance holes with their countersinks. */
 export function holeTable(shop: Shop): HtmlElement {
   const { layout, plan, say, screw, job } = shop;
-  const held = [...new Set(plan.spine?.screwHoles.map((hole) => hole.holds))];
+  const held = [...new Set(plan.spine.screwHoles.map((hole) => hole.holds))];
   const screwRows = held.flatMap((name) => {
-    const holes = plan.spine?.screwHoles.filter((hole) => hole.holds === name) ?? [];
+    const holes = plan.spine.screwHoles.filter((hole) => hole.holds === name);
     const [first] = holes;
     if (!first) return [];
     return [

@@ -62,7 +62,7 @@ export function summary(shop: Shop): HtmlElement[] {
           ),
         ]
       : []),
-    ...(plan.sheet?.factor === 1 ? [trialNote(shop)] : []),
+    ...(plan.sheet.factor === 1 ? [trialNote(shop)] : []),
   ];
 }
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { toRadians } from '../../../src/base/angle';
 import { fitTrials } from '../../../src/design/bend/trial';
 import type { Trial } from '../../../src/job/job';
-import { planStarter, tables } from '../../helpers/starters';
+import { tryStarter, tables } from '../../helpers/starters';
 
 type Sheet = Parameters<typeof fitTrials>[1];
 
@@ -328,21 +328,21 @@ describe('strips that are refused or doubted', () => {
 });
 
 describe('a job with trials', () => {
-  const planWith = (factor: number, extra = ''): ReturnType<typeof planStarter>['plan'] => {
+  const planWith = (factor: number, extra = ''): ReturnType<typeof tryStarter>['plan'] => {
     const metal = tables.metals.find(({ id }) => id === 'aluminium-3003-h14');
     if (!metal) throw new Error('no such metal');
     const lines = [30, 40, 50].map((radius) => {
       const left = 95 * shareLeft(metal, 1.6, radius + 0.8, factor);
       return `  - { radius: ${radius}, bent: 95, left: ${left} }\n`;
     });
-    return planStarter(
+    return tryStarter(
       'tapered-two-runs',
       (text) => `${text.replace('radius: {', `${extra}radius: {`)}\ntrials:\n${lines.join('')}`,
     ).plan;
   };
 
   it('uses the fitted factor: a harder sheet gets a tighter form and a farther wrap', () => {
-    const [soft, byTables, hard] = [planWith(0.8), planStarter('tapered-two-runs').plan, planWith(1.25)];
+    const [soft, byTables, hard] = [planWith(0.8), tryStarter('tapered-two-runs').plan, planWith(1.25)];
     expect(soft.sheet?.factor).toBeCloseTo(0.8, 6);
     expect(byTables.sheet?.factor).toBe(1);
     expect(hard.sheet?.factor).toBeCloseTo(1.25, 6);
@@ -362,7 +362,7 @@ describe('a job with trials', () => {
   });
 
   it('shows in degrees each strip with its factor, and what the spread does', () => {
-    const { trials, bend } = planStarter(
+    const { trials, bend } = tryStarter(
       'tapered-two-runs',
       (text) =>
         `${text}\ntrials: [{ radius: 40, bent: 95, left: 85.5, width: 20 }, { radius: 1-9/16 in, bent: 95, left: 84 }]\n`,
@@ -385,17 +385,14 @@ describe('a job with trials', () => {
   });
 
   it('without strips has no such section', () => {
-    expect(planStarter('plain-curve').plan.trials).toBeNull();
+    expect(tryStarter('plain-curve').plan.trials).toBeNull();
   });
 
   it('is refused whole where one strip is, and doubts a disc unlike the form', () => {
-    const planned = planStarter(
-      'tapered-two-runs',
-      (text) => `${text}\ntrials: [{ radius: 40, bent: 95, left: 95 }]\n`,
-    );
-    expect(planned.bend).toBeNull();
+    const planned = tryStarter('tapered-two-runs', (text) => `${text}\ntrials: [{ radius: 40, bent: 95, left: 95 }]\n`);
+    expect(planned.plan.bend).toBeNull();
     expect(planned.plan.findings).toMatchObject([{ code: 'no-springback', level: 'error', path: 'trials[0].left' }]);
-    const far = planStarter(
+    const far = tryStarter(
       'tapered-two-runs',
       (text) => `${text}\ntrials: [{ radius: 150, bent: 95, left: 62 }]\n`,
     ).plan;

@@ -2,10 +2,9 @@ import fc from 'fast-check';
 import polygonClipping from 'polygon-clipping';
 import { describe, expect, it } from 'vitest';
 import { radiusAtCentre } from '../../../src/base/cone';
-import { hasErrors } from '../../../src/base/findings';
 import { parseJob } from '../../../src/job/parse';
 import { drawPieces } from '../../../src/output/pieces';
-import { planJob, type Planned } from '../../../src/output/pipeline';
+import { planJob, type Buildable } from '../../../src/output/pipeline';
 import { assemble, type Assembled, type Box } from '../../helpers/assemble';
 import { cutWith, tools } from '../../helpers/for-tool';
 import { jobText, randomJobs } from '../../helpers/random-jobs';
@@ -16,7 +15,7 @@ const OFF_CONE = 0.01;
 /** Two parts share no more than this in any level cut, mm²: the fillets a round beam leaves, and rounding. */
 const SHARED = 1e-3;
 
-function expectAssembled(planned: Planned): void {
+function expectAssembled(planned: Buildable): void {
   if (!planned.bend || !planned.layout) throw new Error(JSON.stringify(planned.plan.findings));
   const { form } = planned.bend;
   const assembled = assemble(planned, drawPieces(planned, tables));
@@ -29,7 +28,7 @@ function expectAssembled(planned: Planned): void {
 }
 
 /** Level cuts through everything that matters: edges of tabs, screws and boards, just inside and outside of each, and between. */
-function heights({ layout, joints }: Planned): number[] {
+function heights({ layout, joints }: Buildable): number[] {
   const tabs =
     joints?.with === 'laser'
       ? joints.boards.flatMap((board) =>
@@ -118,7 +117,7 @@ describe('a form put together from its drawings', () => {
           const { job } = parseJob(JSON.stringify(data), tables);
           if (!job) return;
           const planned = planJob(job, tables);
-          if (hasErrors(planned.plan.findings)) return;
+          if (!planned.buildable) return;
           expectAssembled(planned);
           built[which] = (built[which] ?? 0) + 1;
         },

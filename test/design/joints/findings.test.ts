@@ -1,11 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { parse, stringify } from 'yaml';
-import type { Planned } from '../../../src/output/pipeline';
-import { planStarter } from '../../helpers/starters';
+import type { Buildable, Planned } from '../../../src/output/pipeline';
+import { tryStarter } from '../../helpers/starters';
 
 /** A starter with parts of it replaced. */
 function plan(changes: object, name = 'tapered-two-runs'): Planned {
-  return planStarter(name, (text) => stringify({ ...(parse(text) as object), ...changes }));
+  return tryStarter(name, (text) => stringify({ ...(parse(text) as object), ...changes }));
+}
+
+/** The same of a job that can be built. */
+function built(changes: object, name?: string): Buildable {
+  const planned = plan(changes, name);
+  if (!planned.buildable) throw new Error(JSON.stringify(planned.findings));
+  return planned;
 }
 
 const codes = ({ plan: { findings } }: Planned): string[] => findings.map(({ code, level }) => `${level} ${code}`);
@@ -64,8 +71,8 @@ describe('what joints there is no room for', () => {
   });
 
   it('stacks thin boards up to the usual thickness, or as many as asked for', () => {
-    const layers = (stock: string, more: object = {}): number | undefined =>
-      plan({ board: { stock }, cut: { with: 'laser', ...more } }).layout?.layers.stations;
+    const layers = (stock: string, more: object = {}): number =>
+      built({ board: { stock }, cut: { with: 'laser', ...more } }).layout.layers.stations;
     expect([
       layers('mdf-6'),
       layers('mdf-5'),
@@ -81,8 +88,8 @@ describe('what joints there is no room for', () => {
 
   it('thins dowels to sizes that are sold, and says so', () => {
     const dowels = (dowel: number): number[] => {
-      const { joints } = plan({ board: { stock: 'mdf-6' }, cut: { with: 'laser', dowel } });
-      return joints?.with === 'laser'
+      const { joints } = built({ board: { stock: 'mdf-6' }, cut: { with: 'laser', dowel } });
+      return joints.with === 'laser'
         ? [...new Set(joints.boards.flatMap((board) => board.dowels.map(({ diameter }) => diameter)))]
         : [];
     };
@@ -102,8 +109,8 @@ describe('what joints there is no room for', () => {
 
   it('keeps dowels, tabs and screws apart, by brute force', () => {
     for (const name of ['tapered-two-runs', 'plain-curve', 'thick-steel']) {
-      const { layout, joints } = plan({ board: { stock: 'mdf-6' }, cut: { with: 'laser' } }, name);
-      if (!layout || joints?.with !== 'laser') throw new Error('not stacked');
+      const { layout, joints } = built({ board: { stock: 'mdf-6' }, cut: { with: 'laser' } }, name);
+      if (joints.with !== 'laser') throw new Error('not stacked');
       let looked = 0;
       for (const board of [...layout.stations, ...layout.backings]) {
         const stack = joints.boards.find((one) => one.name === board.name);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Line, Shape } from '../../../src/base/drawing';
 import { samplePoints } from '../../helpers/loops';
 import { planStarter, starters, tables } from '../../helpers/starters';
-import { toPlan } from '../../../src/output/plan/to-plan';
+import { toPartialPlan } from '../../../src/output/plan/to-plan';
 import { aid, onRandomBends, outlineOf, textsOf, turns, type Bent } from './bends';
 
 type Flat = readonly [number, number];
@@ -122,7 +122,7 @@ describe('the blank', () => {
 
   it('has leverage, trims, mass and size as the plan says', () => {
     const checked = onRandomBends((bent) => {
-      const plan = toPlan(bent.job, bent.bend, null, null, []);
+      const plan = toPartialPlan({ ...bent, layout: null, block: null, findings: [] });
       const { long, corners } = drawn(bent);
       const [, free, trim] = long;
       if (!free || !plan.blank) throw new Error('no free tangent line');

@@ -2,12 +2,11 @@ import { Clipper, EndType, FillRule, JoinType, type PathD, type PathsD } from 'c
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Loop } from '../../../src/base/drawing';
-import { hasErrors } from '../../../src/base/findings';
 import { flattenLoop } from '../../../src/base/flatten';
 import { parseJob } from '../../../src/job/parse';
 import { drawParts } from '../../../src/drawing/parts';
 import { drawPieces } from '../../../src/output/pieces';
-import { planJob, type Planned } from '../../../src/output/pipeline';
+import { planJob, type Buildable } from '../../../src/output/pipeline';
 import { loopsUnder } from '../../helpers/as-cut';
 import { cutWith } from '../../helpers/for-tool';
 import { jobText, randomJobs } from '../../helpers/random-jobs';
@@ -17,8 +16,7 @@ import { planStarter, starters, tables } from '../../helpers/starters';
 const CHORD_ERROR = 2e-5;
 const DECIMALS = 7;
 
-function wanted({ bend, layout, joints, job }: Planned): ReturnType<typeof drawParts> {
-  if (!bend || !layout || !joints) throw new Error('nothing to draw');
+function wanted({ bend, layout, joints, job }: Buildable): ReturnType<typeof drawParts> {
   return drawParts(layout, bend, job, joints, tables);
 }
 
@@ -99,7 +97,7 @@ describe('a laser’s drawings', () => {
           if (!job) return;
           const planned = planJob(job, tables);
           if (planned.plan.findings.some(({ code }) => code === 'kerf-too-wide')) refused++;
-          if (hasErrors(planned.plan.findings)) return;
+          if (!planned.buildable) return;
           drawPieces(planned, tables);
           built++;
         },

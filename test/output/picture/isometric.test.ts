@@ -4,7 +4,7 @@ import { buildModel, type Model } from '../../../src/output/picture/model';
 import { paintArrow, project, stretchOf, type PaperPoint } from '../../../src/output/picture/paint';
 import { dot, subtract, type Point3 } from '../../../src/output/picture/vector';
 import type { SheetState } from '../../../src/output/picture/wrapped-sheet';
-import type { Planned } from '../../../src/output/pipeline';
+import type { Buildable } from '../../../src/output/pipeline';
 import { planStarter, starters } from '../../helpers/starters';
 
 const base = { width: 180, height: 120, tags: ['end', 'station', 'backing', 'foot', 'clamp'], arrow: null } as const;
@@ -12,7 +12,7 @@ const views: View[] = (['A', 'B'] as const).flatMap((end) =>
   (['front', 'back'] as const).map((face) => ({ ...base, end, face })),
 );
 
-function modelOf(planned: Planned, state: SheetState | null): Model {
+function modelOf(planned: Buildable, state: SheetState | null): Model {
   if (!planned.bend || !planned.layout) throw new Error('cannot be built');
   return buildModel(planned.layout, planned.bend, state);
 }

@@ -51,7 +51,7 @@ function sheetWith(
     ...backings.map((backing) => rectangle(backing.name, 'backing', backing.depth, backing.width)),
   ];
   const boards = layOutSheets(parts, tables, { offcuts });
-  const text = writeShopSheet(planned, parts, boards, tables, units ? { units } : {});
+  const text = writeShopSheet(planned, { parts: parts, boards: boards }, tables, units ? { units } : {});
   return { document: parse(text), parts, boards, stations: stations.length, text };
 }
 
@@ -157,7 +157,7 @@ describe('what the boards’ pictures say', () => {
 
   it('where there are none, there is no such section', () => {
     const planned = planStarter('plain-curve');
-    expect(writeShopSheet(planned, [], [], tables)).not.toContain('Parts on the boards');
+    expect(writeShopSheet(planned, { parts: [], boards: [] }, tables)).not.toContain('Parts on the boards');
   });
 });
 
@@ -176,7 +176,7 @@ describe('the trial strip and its disc', () => {
       ...planned,
       job: { ...planned.job, trials: [{ radius: 32, bent: 1.6, left: 1.5, width: null }] },
     };
-    expect(rows(writeShopSheet(measured, [], [], tables))).toEqual([]);
+    expect(rows(writeShopSheet(measured, { parts: [], boards: [] }, tables))).toEqual([]);
   });
 });
 

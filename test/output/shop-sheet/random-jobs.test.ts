@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { parse } from 'parse5';
 import { describe, expect, it } from 'vitest';
-import { hasErrors } from '../../../src/base/findings';
 import { parseJob } from '../../../src/job/parse';
 import { drawPieces } from '../../../src/output/pieces';
 import { planJob } from '../../../src/output/pipeline';
@@ -36,11 +35,11 @@ describe('shop sheets of random jobs', () => {
           const { job } = parseJob(cutWith(tool)(jobText(random, 'mm')), tables);
           if (!job) return;
           const planned = planJob(job, tables);
-          if (!planned.layout || !planned.bend || hasErrors(planned.plan.findings)) return;
+          if (!planned.buildable) return;
           const parts = drawPieces(planned, tables);
           // Many small layers take long to lay out, and how they are laid out is not what is asked here.
           const boards = parts.length <= MOST_PARTS ? layOutSheets(parts, tables, job.cut) : [];
-          const sheet = writeShopSheet(planned, parts, boards, tables, { units });
+          const sheet = writeShopSheet(planned, { parts, boards }, tables, { units });
           const complaints: string[] = [];
           parse(sheet, { onParseError: (error) => complaints.push(error.code) });
           expect(complaints).toEqual([]);

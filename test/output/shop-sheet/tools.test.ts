@@ -2,7 +2,7 @@ import { parse, type DefaultTreeAdapterTypes as Tree } from 'parse5';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/output/plan/plan';
 import { drawPieces } from '../../../src/output/pieces';
-import type { Planned } from '../../../src/output/pipeline';
+import type { Buildable } from '../../../src/output/pipeline';
 import { layOutSheets } from '../../../src/drawing/boards';
 import { hatchNarrowWaste } from '../../../src/drawing/boards/hatch';
 import { writeShopSheet } from '../../../src/output/shop-sheet';
@@ -19,7 +19,7 @@ const textOf = (node: Tree.Node): string =>
 const mm = (value: number): string => `${value.toFixed(1)} mm`;
 
 interface Page {
-  readonly planned: Planned;
+  readonly planned: Buildable;
   readonly plan: Plan;
   readonly text: string;
   /** Rows of the table whose caption starts so, the first lines of their cells; none where there is no such table. */
@@ -32,7 +32,7 @@ function pageOf(starter: string, tool: keyof typeof tools, change: (text: string
   const planned = planStarter(starter, (text) => change(cutWith(tool)(text)));
   const parts = drawPieces(planned, tables);
   const boards = layOutSheets(parts, tables, { offcuts: planned.job.offcuts, ...planned.job.cut });
-  const document = parse(writeShopSheet(planned, parts, boards, tables, { units: 'mm' }));
+  const document = parse(writeShopSheet(planned, { parts: parts, boards: boards }, tables, { units: 'mm' }));
   return {
     planned,
     plan: planned.plan,
@@ -299,8 +299,8 @@ describe('other ways to cut', () => {
       const { planned } = pageOf('tapered-two-runs', tool);
       if (!planned.layout || !planned.plan.spine) throw new Error('cannot be built');
       const eared = { ...planned, layout: { ...planned.layout, spine: { ...planned.layout.spine, ears: 90 } } };
-      const said = (one: Planned): string =>
-        textOf(parse(writeShopSheet(one, drawPieces(planned, tables), [], tables, { units: 'mm' })));
+      const said = (one: Buildable): string =>
+        textOf(parse(writeShopSheet(one, { parts: drawPieces(planned, tables), boards: [] }, tables, { units: 'mm' })));
       expect(said(eared)).toContain(
         `Draw line A square across the front of the spine, 90.0 mm from its A end, and line B, ${mm(planned.plan.spine.length)} further`,
       );
@@ -337,7 +337,7 @@ describe('other ways to cut', () => {
         worded: { message, hint: 'none' },
       })),
     };
-    const document = parse(writeShopSheet(planned, drawPieces(page.planned, tables), [], tables));
+    const document = parse(writeShopSheet(planned, { parts: drawPieces(page.planned, tables), boards: [] }, tables));
     const said = stepsOf(document);
     for (const { where, message } of findings)
       expect(said.filter(([, words]) => words.includes(message)).map(([title]) => title)).toEqual([
@@ -369,7 +369,7 @@ describe('a jigsaw’s lines in the waste', () => {
     const boards = layOutSheets(parts, tables, { offcuts: [], ...planned.job.cut }).map((board) =>
       hatchNarrowWaste(board, parts, tables.tools.narrowWaste, tables.tools.hatchSpacing),
     );
-    const hatched = textOf(parse(writeShopSheet(planned, parts, boards, tables)));
+    const hatched = textOf(parse(writeShopSheet(planned, { parts: parts, boards: boards }, tables)));
     expect(hatched).toContain('keep the blade on the hatched side of both outlines');
     expect(hatched).toContain('Slanted hatching on the full-size boards');
   });

@@ -76,7 +76,7 @@ function drill(shop: Shop): HtmlNode[] {
   const [hole] = layout.clampHoles;
   return [
     list(
-      `Spine: lay out the hole table along the centre line from A. Drill the ${shop.plan.spine?.screwHoles.length ?? 0} clearance holes with ${screw.clearanceDrill}, square to the face, and countersink each on the face given (back for stations, front for backing stations) until the head lies flush.`,
+      `Spine: lay out the hole table along the centre line from A. Drill the ${shop.plan.spine.screwHoles.length} clearance holes with ${screw.clearanceDrill}, square to the face, and countersink each on the face given (back for stations, front for backing stations) until the head lies flush.`,
       ...(hole
         ? [
             `Drill the ${count(layout.clampHoles.length, 'clamp hole')}, ${say.tool(hole.diameter)}: from one face until the pilot shows, then from the other, so that the board does not tear out.`,

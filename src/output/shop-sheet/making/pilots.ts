@@ -2,7 +2,7 @@ import type { Shop } from '../shop';
 
 /** Countersinks by hand, each on its own face. */
 export function countersinks({ plan, say, screw }: Shop): string {
-  const holes = plan.spine?.screwHoles ?? [];
+  const holes = plan.spine.screwHoles;
   const [back, front] = ['back', 'front'].map((side) => holes.filter((hole) => hole.side === side).length);
   return `Countersink each screw hole on the face in the hole table, ${say.tool(screw.headDiameter)} across, until the head lies flush: ${back} on the back, for the stations; ${front} on the front, for the backing stations. Never both faces of one hole.`;
 }

@@ -31,7 +31,7 @@ function cutStep(
     ).values(),
   ].join('; ');
   const openings = grooves.filter(({ open }) => open !== null).length;
-  const heads = plan.spine?.screwHoles.filter(({ side }) => side === 'back').length ?? 0;
+  const heads = plan.spine.screwHoles.filter(({ side }) => side === 'back').length;
   return [
     list(
       [
@@ -73,7 +73,7 @@ function cutStep(
 function drillStep(shop: Shop, { bit }: RouterCut): HtmlNode[] {
   const { layout, plan, say, screw } = shop;
   const [hole] = layout.clampHoles;
-  const holes = plan.spine?.screwHoles.length ?? 0;
+  const holes = plan.spine.screwHoles.length;
   const small = screw.clearance < bit;
   return [
     list(
