@@ -1,14 +1,13 @@
 import { unzipSync, strFromU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { drawParts } from '../../../src/drawing/parts';
-import type { Planned } from '../../../src/output/pipeline';
+import type { Buildable } from '../../../src/output/pipeline';
 import { bendMesh, formMeshes, meshVolume, solidFiles, type Form, type Mesh } from '../../../src/output/solids';
 import { extrude } from '../../../src/output/solids/extrude';
 import { cutWith } from '../../helpers/for-tool';
 import { planStarter, starters, tables } from '../../helpers/starters';
 
-function formOf({ layout, bend, joints, job }: Planned): Form {
-  if (!layout || !bend || !joints) throw new Error('no form');
+function formOf({ layout, bend, joints, job }: Buildable): Form {
   return { parts: drawParts(layout, bend, job, joints, tables), layout, bend, joints };
 }
 
