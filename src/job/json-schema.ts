@@ -37,7 +37,7 @@ function annotate(node: Node, shape: Shape, tables: Tables): void {
 function annotateField(field: Field, shape: Shape, tables: Tables): void {
   const allowed = allowedText(field, tables).replaceAll('`', '');
   const rows = field.kind.name === 'row' ? (field.kind.choices?.(tables) ?? []).map(({ value }) => value) : [];
-  const examples = [...rows, ...(rows.length === 0 && field.example !== undefined ? [field.example] : [])];
+  const examples = [...rows, ...(rows.length === 0 ? exampleOf(field) : [])];
   shape.title = field.label;
   shape.description = [
     shape.description ?? field.help,
@@ -47,4 +47,10 @@ function annotateField(field: Field, shape: Shape, tables: Tables): void {
     .filter((part) => part !== '')
     .join('. ');
   if (examples.length > 0) shape.examples = examples;
+}
+
+/** The example as it would stand in the file: bare numbers as numbers. */
+function exampleOf({ example, kind }: Field): readonly (string | number)[] {
+  if (example === undefined) return [];
+  return [kind.name !== 'text' && Number.isFinite(Number(example)) ? Number(example) : example];
 }
