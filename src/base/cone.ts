@@ -52,6 +52,11 @@ export function curvatureRadiusAt(cone: Cone, x: number): number {
   return radiusAt(cone, x) / Math.cos(cone.halfAngle);
 }
 
+/** Mid-surface radius of curvature ρ = R/cos β + t/2, mm, at `x` along the tangent line, of a sheet `thickness` thick on the cone. */
+export function midRadiusAt(cone: Cone, thickness: number, x: number): number {
+  return curvatureRadiusAt(cone, x) + thickness / 2;
+}
+
 /** Position along the centre line of the point `x` along the tangent line, mm. Inverse: {@link tangentFromCentre}. */
 export function centreFromTangent(cone: Cone, x: number): number {
   return x * Math.cos(cone.halfAngle);

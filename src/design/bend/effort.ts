@@ -1,4 +1,4 @@
-import { curvatureRadiusAt, type Cone } from '../../base/cone';
+import { midRadiusAt, type Cone } from '../../base/cone';
 import { integrate } from '../../base/integrate';
 import type { Job, Run } from '../../job/job';
 import type { LoadedRun, Pull } from './bend-plan';
@@ -7,7 +7,7 @@ import type { Section } from './section';
 
 /** Moment per unit width, N, of the sheet on the form at `x` (mm along the tangent line). */
 export function formMomentAt(section: Section, form: Cone, x: number): number {
-  return momentPerWidth(section, curvatureRadiusAt(form, x) + section.thickness / 2);
+  return momentPerWidth(section, midRadiusAt(form, section.thickness, x));
 }
 
 /** The run with its total moment M = ∫ m dx at the form radii, N·mm. */

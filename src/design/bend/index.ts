@@ -1,4 +1,4 @@
-import { curvatureRadiusAt, radiusAt, type Cone } from '../../base/cone';
+import { curvatureRadiusAt, midRadiusAt, radiusAt, type Cone } from '../../base/cone';
 import { InternalError } from '../../base/errors';
 import { hasErrors, type Staged } from '../../base/findings';
 import type { Job } from '../../job/job';
@@ -10,7 +10,7 @@ import { loadRun, pullFor } from './effort';
 import { checkBend } from './limits';
 import { neutralFactor } from './neutral';
 import { sectionOf, type Section } from './section';
-import { midRadius, shapeBend } from './shape';
+import { shapeBend } from './shape';
 import { fitTrials } from './trial';
 import { effectOfTrials } from './trial-effect';
 import { checkDiscs } from './trial-findings';
@@ -30,7 +30,8 @@ export function planBend(job: Job, tables: Tables): Staged<BendPlan | null> {
   const { finished, form, finishedWrap, wrap } = shape;
 
   const twistAt = (x: number): number =>
-    (wrap.chosen * midRadius(form, section, x)) / midRadius(finished, section, x) - finishedWrap;
+    (wrap.chosen * midRadiusAt(form, section.thickness, x)) / midRadiusAt(finished, section.thickness, x) -
+    finishedWrap;
   const tightest = Math.min(curvatureRadiusAt(finished, 0), curvatureRadiusAt(finished, length));
   const neutral = job.neutral ?? neutralFactor(tightest / section.thickness);
   const allowanceAt = (x: number): number =>
@@ -68,5 +69,5 @@ export function planBend(job: Job, tables: Tables): Staged<BendPlan | null> {
 
 /** Strain of the outside fibre on the form: t/(2R + t) with R the inside radius of curvature. */
 function outsideStrain(form: Cone, section: Section, x: number): number {
-  return section.thickness / (2 * midRadius(form, section, x));
+  return section.thickness / (2 * midRadiusAt(form, section.thickness, x));
 }

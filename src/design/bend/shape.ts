@@ -1,4 +1,5 @@
-import { coneFromCurvatures, coneThrough, curvatureRadiusAt, wrapFromAngle, type Cone } from '../../base/cone';
+import { coneFromCurvatures, coneThrough, midRadiusAt, wrapFromAngle, type Cone } from '../../base/cone';
+import { InternalError } from '../../base/errors';
 import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { Job } from '../../job/job';
@@ -22,30 +23,34 @@ export function shapeBend(job: Job, section: Section): Staged<BendShape | null> 
   const { finished, form } = cones;
   const finishedWrap = wrapFromAngle(job.bend.angle, finished.halfAngle);
   if (Number.isNaN(finishedWrap)) return { value: null, findings: [tooSteepForAngle(job, finished)] };
-  const wrapAt = (x: number): number => (finishedWrap * midRadius(finished, section, x)) / midRadius(form, section, x);
+  const wrapAt = (x: number): number =>
+    (finishedWrap * midRadiusAt(finished, section.thickness, x)) / midRadiusAt(form, section.thickness, x);
   const [from, to] = [wrapAt(0), wrapAt(job.bend.length)];
   return { value: { finished, form, finishedWrap, wrap: { from, to, chosen: (from + to) / 2 } }, findings: [] };
-}
-
-/** Mid-surface radius of curvature ρ = R/cos β + t/2, mm, at `x` along the tangent line. */
-export function midRadius(cone: Cone, section: Section, x: number): number {
-  return curvatureRadiusAt(cone, x) + section.thickness / 2;
 }
 
 function findCones(job: Job, section: Section): { finished: Cone; form: Cone } | { findings: Finding[] } {
   const { radius, length, radiusOf } = job.bend;
   const given = coneThrough(radius.from, radius.to, length);
-  const ends = [0, length].map((x) => midRadius(given, section, x));
-  const half = section.thickness / 2;
-  const found = ends.map(
-    (mid) => (radiusOf === 'finished' ? formRadiusFor(section, mid) : finishedRadius(section, mid)) - half,
-  );
-  const findings = (['from', 'to'] as const).flatMap((end, index) =>
-    radiusOf === 'form' ? notSetFinding(end, ends[index] ?? 0, section) : noFormFinding(end, found[index] ?? 0),
-  );
+  const ends = { from: midRadiusAt(given, section.thickness, 0), to: midRadiusAt(given, section.thickness, length) };
+  if (radiusOf === 'finished') {
+    const [from, to] = [formRadiusFor(section, ends.from), formRadiusFor(section, ends.to)];
+    return { finished: given, form: coneFromCurvatures(insideOf(from, section), insideOf(to, section), length) };
+  }
+  const findings = [...notSetFinding('from', ends.from, section), ...notSetFinding('to', ends.to, section)];
   if (hasErrors(findings)) return { findings };
-  const other = coneFromCurvatures(found[0] ?? 0, found[1] ?? 0, length);
-  return radiusOf === 'finished' ? { finished: given, form: other } : { finished: other, form: given };
+  const [from, to] = [finishedRadius(section, ends.from), finishedRadius(section, ends.to)];
+  return { finished: coneFromCurvatures(insideOf(from, section), insideOf(to, section), length), form: given };
+}
+
+/**
+ * Inside radius of curvature, mm, of a mid-surface radius. Always above zero: a sheet bent over a sharp edge springs back by 3S/E′ of
+ * its curvature at most, a few hundredths, and a job's radius is at least 1 mm on at most 12.7 mm of sheet.
+ */
+function insideOf(mid: number, { thickness }: Section): number {
+  const inside = mid - thickness / 2;
+  if (!(inside > 0)) throw new InternalError(`no form is tight enough for a mid-surface radius of ${mid} mm`);
+  return inside;
 }
 
 function notSetFinding(end: 'from' | 'to', mid: number, section: Section): Finding[] {
@@ -57,11 +62,6 @@ function notSetFinding(end: 'from' | 'to', mid: number, section: Section): Findi
       flat: limit - section.thickness / 2,
     }),
   ];
-}
-
-function noFormFinding(end: 'from' | 'to', inside: number): Finding[] {
-  if (inside > 0) return [];
-  return [finding('no-form-radius', `bend.radius.${end}`)];
 }
 
 function tooSteepForAngle(job: Job, cone: Cone): Finding {

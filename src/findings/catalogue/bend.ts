@@ -41,10 +41,6 @@ export const bendFindings = {
     got: radius,
     allowed: `below ${flat}`,
   })),
-  'no-form-radius': error({}, () => ({
-    message: 'the sheet springs back so far that no form is tight enough to leave this radius',
-    hint: 'use a larger radius, a thinner sheet or a softer temper',
-  })),
   'taper-too-steep-for-angle': error({ angle: 'angle', most: 'angle' }, ({ angle, most }) => ({
     message: `on a taper this steep the legs cannot turn ${angle}; even wrapped half round they turn ${most}`,
     hint: 'bend less or make the two radii more alike',

@@ -66,10 +66,6 @@ export const formFindings = {
       allowed: `at least ${needed}`,
     }),
   ),
-  'leg-strikes-backing': error({ wrap: 'angle', board: 'text', proud: 'length' }, ({ wrap, board, proud }) => ({
-    message: `at ${wrap} the free leg strikes the upper corner of ${board}, which stands ${proud} proud`,
-    hint: 'bend less, or use a larger radius',
-  })),
   /** `offcuts` are those of the right kind and thickness that were tried as well. */
   'larger-than-board': error(
     { piece: 'text', size: 'size', board: 'text', room: 'size', offcuts: 'names' },
