@@ -27,4 +27,4 @@ export type Trial = Given['trials'][number];
 /** A piece of board left over from other work, used before a whole board is. */
 export type Offcut = Given['offcuts'][number];
 /** What the drawings are printed on. */
-export type PaperChoice = Given['paper'];
+export type PaperChoice = Omit<Given['paper'], 'blanks'>;

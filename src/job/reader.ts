@@ -5,7 +5,7 @@ import { parseAngle, parseForce, parseLength, type LengthUnit } from '../base/un
 import { gaugeThickness } from '../tables/look-up';
 import { candidates, rowNamed, type Row } from '../tables/names';
 import type { Metal } from '../tables/schema';
-import type { Tables } from '../tables/tables';
+import { tablesIn, type Tables } from '../tables/tables';
 import { cuttingTools, type CuttingTool } from './cutting-tool';
 import { pathText, type Path } from './path';
 import type { Setting } from './setting';
@@ -46,7 +46,7 @@ export class Reader {
     this.unitsKnown = meant !== null;
     const units = meant ?? 'mm';
     const tool = cuttingTools.find((known) => known === this.at(['cut', 'with'])) ?? 'jigsaw';
-    this.setting = { tables, units, tool };
+    this.setting = { tables: tablesIn(tables, units), units, tool };
   }
 
   get tables(): Tables {

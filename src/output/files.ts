@@ -1,5 +1,6 @@
 import { drawAids, drawTrial, type Aid } from '../drawing/aids';
 import type { OutputFile } from '../base/drawing';
+import type { Job } from '../job/job';
 import type { FixtureLayout } from '../design/fixture/fixture';
 import { formatDiameter, type LengthUnit } from '../base/units';
 import { drawParts } from '../drawing/parts';
@@ -66,12 +67,14 @@ export async function makeFiles(
       ],
       drawing,
     })),
-    ...aids.map(({ id, title, material, notes, drawing }) => ({
-      id,
-      title,
-      notes: [materialNotes[material], ...notes],
-      drawing,
-    })),
+    ...aids
+      .filter(({ id }) => isPrinted(id, job.paper.blanks))
+      .map(({ id, kind, title, material, notes, drawing }) => ({
+        id,
+        title,
+        notes: [materialNotes[material], ...notes, ...(kind === 'blank' ? otherHand(job.paper.blanks) : [])],
+        drawing,
+      })),
   ];
   return [
     ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
@@ -117,6 +120,20 @@ async function boardPrints(
   return prints.flatMap(({ id, content }): OutputFile[] =>
     content ? [{ path: `boards/${id}.pdf`, content, mime: 'application/pdf' }] : [],
   );
+}
+
+/** Whether an aid is among the templates: all but the blanks the job does not ask for. */
+function isPrinted(id: string, blanks: Job['paper']['blanks']): boolean {
+  return !id.startsWith('blank-') || blanks === 'both' || id === `blank-${blanks}`;
+}
+
+/** Where one hand is printed, how the other comes of it. */
+function otherHand(blanks: Job['paper']['blanks']): string[] {
+  return blanks === 'both'
+    ? []
+    : [
+        'For the other hand turn the joined paper over, printed face to the sheet, and prick every corner and line end through: end A is then on the other side. Or print both, paper.blanks: both.',
+      ];
 }
 
 /** What an aid is cut from, as its note says. */

@@ -18,6 +18,7 @@ describe('the paper block', () => {
       width: null,
       margin: 7,
       overlap: 10,
+      blanks: 'left',
     });
     expect(parseJob(job('in'), tables).job?.paper.size).toBe('letter');
   });
@@ -31,6 +32,7 @@ describe('the paper block', () => {
       width: 609.6,
       margin: 6.35,
       overlap: 12.7,
+      blanks: 'left',
     });
     expect(parseJob(job('mm', 'paper: { size: A3, orientation: landscape }'), tables).job?.paper).toMatchObject({
       size: 'A3',

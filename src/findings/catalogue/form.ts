@@ -53,6 +53,18 @@ export const formFindings = {
       hint: `use a longer free leg or more leverage, stronger clamps (${field('clamps.rating')}), fewer or thinner stations, or a larger radius`,
     }),
   ),
+  'throat-too-short': warning(
+    { reach: 'length', past: ['foot', 'held leg'], throat: 'length' },
+    ({ reach, past, throat }, { field }) => ({
+      message: `the clamps must reach in by ${reach}, past the ${past}, to the holes in the spine; ${field('clamps.throat')} is ${throat}`,
+      hint:
+        past === 'held leg'
+          ? `hold the other leg (change the two of ${field('bend.legs')} over), cut clamp holes through waste in the held leg or clamp past the sheet’s ends, or use deeper clamps`
+          : 'use deeper clamps, or clamp past the sheet’s ends',
+      got: throat,
+      allowed: `at least ${reach}`,
+    }),
+  ),
   'spine-bows': error({ force: 'force', thickness: 'length', most: 'fine' }, ({ force, thickness, most }) => ({
     message: `pushed back by ${force}, the ${thickness} spine bows more than ${most} with every backing station that fits`,
     hint: 'use a thicker spine board, a longer free leg, or fewer stations',

@@ -78,8 +78,9 @@ export const board = shortened(
   ['stock'],
 );
 
-/** The board a form is made of unless the job says otherwise; a laser stacks thin ones. */
-function usualBoard({ tool }: Setting): string {
+/** The board a form is made of unless the job says otherwise, sold in the job's unit; a laser stacks thin ones. */
+function usualBoard({ tool, units }: Setting): string {
+  if (units === 'in') return tool === 'laser' ? 'mdf-1/4' : 'mdf-3/4';
   return tool === 'laser' ? 'mdf-6' : 'mdf-18';
 }
 

@@ -59,6 +59,14 @@ export const clamps = block(
       is: force(50, 20_000),
       unless: ({ tables }) => tables.rules.clampRating,
     }),
+    /** mm. */
+    throat: field({
+      label: 'How far the clamps reach in',
+      help: 'How far your clamps reach in from an edge: their throat',
+      example: '120',
+      is: length(20, 2000),
+      unless: ({ tables }) => tables.rules.clampThroat,
+    }),
   },
 );
 

@@ -34,7 +34,7 @@ export const paper = block(
       help: 'Edge your printer leaves blank',
       example: '7',
       is: length(3, 25),
-      unless: 7,
+      unless: ({ units }) => (units === 'in' ? 7.14375 : 7),
     }),
     /** mm. Wide enough for a glue stick or tape (common practice). */
     overlap: field({
@@ -42,7 +42,13 @@ export const paper = block(
       help: 'Strip that neighbouring pages share, for gluing',
       example: '10',
       is: length(6, 40),
-      unless: 10,
+      unless: ({ units }) => (units === 'in' ? 9.525 : 10),
+    }),
+    blanks: field({
+      label: 'Blanks on paper',
+      help: 'Which blanks are printed full size: those of one hand, of both, or none; the files of both are always written',
+      is: choice(['left', 'right', 'both', 'none']),
+      unless: 'left',
     }),
   },
 );

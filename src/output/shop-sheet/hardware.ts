@@ -1,5 +1,6 @@
 import { radiusAtCentre } from '../../base/cone';
 import type { Backing, Station } from '../../design/fixture/fixture';
+import { throatFor } from '../../design/fixture/throat';
 import { html, type HtmlElement } from '../html';
 import { count, list, table } from './pieces';
 import type { Shop } from './shop';
@@ -35,7 +36,7 @@ export function toolList(shop: Shop): HtmlElement {
   const clamps = list(
     `${count(layout.clamps, 'clamp')}, each good for ${say.force(layout.clampForce / layout.clamps)} or more`,
     `opening at least ${say.atLeast(clampOpening(shop))} plus the thickness of your bench top`,
-    `throat at least ${say.atLeast(clampThroat(shop))}, so that they reach in from the bench’s edge behind the foot`,
+    `throat at least ${say.atLeast(clampThroat(shop))}, ${ROUND[throatFor(layout, shop.bend.legs.held).past]}`,
     ...(hole ? [`a jaw that goes through a hole ${say.tool(hole.diameter)} across`] : []),
   );
   return html(
@@ -139,7 +140,14 @@ export function clampOpening({ layout, bend }: Shop): number {
   return bend.section.thickness + Math.max(...bearing);
 }
 
-/** From the foot's rear edge, flush with the bench's edge, to the front of the spine, mm. */
-export function clampThroat({ layout }: Shop): number {
-  return layout.foot + layout.spine.thickness;
+/** How far in the clamps reach, mm. */
+export function clampThroat({ layout, bend }: Shop): number {
+  return throatFor(layout, bend.legs.held).reach;
 }
+
+/** What the clamps go round on their way in. */
+const ROUND = {
+  foot: 'so that they reach in from the bench’s edge behind the foot',
+  'held leg': 'so that they reach in past the edge of the held leg, which lies further back than the foot',
+  nothing: 'over the ears, past the sheet’s ends',
+} as const;
