@@ -51,6 +51,8 @@ export function loadTables(): Tables {
       swingExtraDegrees: rule('swingExtraDegrees'),
       partGap: rule('partGap'),
       boardBorder: rule('boardBorder'),
+      battenThick: rule('battenThick'),
+      battenWide: rule('battenWide'),
       clampThroat: rule('clampThroat'),
       maxDeparture: rule('maxDeparture'),
       maxLegBow: rule('maxLegBow'),

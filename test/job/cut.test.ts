@@ -60,7 +60,8 @@ describe('the cut block', () => {
       bit: 6.35,
       fit: 0.1,
       bridges: true,
-      gap: 10.35,
+      // The bit and 5/32 in.
+      gap: 6.35 + 3.96875,
       colours: { outline: '#ff0000', label: '#00ff7f' },
     });
   });

@@ -3,6 +3,7 @@ import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import { InternalError } from '../../base/errors';
 import type { BendPlan } from '../bend/bend-plan';
+import { namedPieceOn } from '../fixture/bed';
 import { contactOf } from '../form/contact';
 import type { BlockChoice, Job } from '../../job/job';
 import { findBoard } from '../../tables/look-up';
@@ -87,7 +88,12 @@ export function layOutBlock(bend: BendPlan, job: Job, tables: Tables): Staged<Fi
   const widest = layerCorners({ ...shape, radius: largest, contact: layers[0]?.contact ?? 'from' }).map(({ x }) => x);
   const findings = [
     ...holeFindings(holes, tables.rules.clampWood),
-    ...boardFindings(Math.max(...widest) - Math.min(...widest), largest - base, board, job.cut.border),
+    ...boardFindings(
+      Math.max(...widest) - Math.min(...widest),
+      largest - base,
+      namedPieceOn(board, job.machine.bed),
+      job.cut.border,
+    ),
   ];
   const half = thickness / 2;
   const [first, last] = [layers[0], layers.at(-1)];

@@ -2,6 +2,7 @@ import { loopArea } from '../../base/area';
 import type { Loop } from '../../base/drawing';
 import { InternalError } from '../../base/errors';
 import { moveDrawing } from '../../base/transform';
+import { pieceOn, type Area } from '../../design/fixture/bed';
 import { isCutFrom, offcutPlay } from '../../design/fixture/board-fit';
 import type { FixtureLayout } from '../../design/fixture/fixture';
 import type { Job, Offcut } from '../../job/job';
@@ -26,11 +27,17 @@ export interface Spacing {
   readonly border: number;
   /** How far an offcut's thickness may be off the board's it stands in for, mm. */
   readonly play: number;
+  /** The largest piece laid out at once; null for whole boards. */
+  readonly bed: Area | null;
 }
 
 /** The job's own spacing. */
-export function spacingFor({ offcuts, cut }: Job, { layers }: FixtureLayout, { tools }: Tables): Spacing {
-  return { offcuts, gap: cut.gap, border: cut.border, play: offcutPlay(cut, layers, tools) };
+export function spacingFor(
+  { offcuts, cut, machine: { bed } }: Job,
+  { layers }: FixtureLayout,
+  { tools }: Tables,
+): Spacing {
+  return { offcuts, gap: cut.gap, border: cut.border, play: offcutPlay(cut, layers, tools), bed };
 }
 
 /**
@@ -48,6 +55,7 @@ export function layOutSheets(
     gap: asked.gap ?? tables.rules.partGap,
     border: asked.border ?? tables.rules.boardBorder,
     play: asked.play ?? tables.tools.sameThickness,
+    bed: asked.bed ?? null,
   };
   const taken = new Set<number>();
   const numbers = new Map<string, number>();
@@ -86,18 +94,19 @@ function groupByBoard(parts: readonly Part[]): Group[] {
 function layOutGroup(
   group: Group,
   tables: Tables,
-  { offcuts, gap, border, play }: Spacing,
+  { offcuts, gap, border, play, bed }: Spacing,
   taken: ReadonlySet<number>,
   watch: Watch,
 ): readonly Filled[] {
-  const board = findBoard(tables, group.stock);
-  if (!board) throw new InternalError(`parts of a board that is not in the tables: ${group.stock}`);
+  const whole = findBoard(tables, group.stock);
+  if (!whole) throw new InternalError(`parts of a board that is not in the tables: ${group.stock}`);
+  const board = pieceOn(whole, bed);
   const free = offcuts.flatMap((offcut, index) =>
     isCutFrom(offcut, { id: group.stock, thickness: group.thickness }, play) && !taken.has(index)
-      ? [{ width: offcut.width, length: offcut.length, offcut: index }]
+      ? [{ ...sizeOf(pieceOn(offcut, bed)), offcut: index }]
       : [],
   );
-  const supply = { offcuts: free, board: { width: board.width, length: board.length, offcut: null }, border };
+  const supply = { offcuts: free, board: { ...sizeOf(board), offcut: null }, border };
   const filled = nest(group.parts, supply, gap, watch);
   if (!filled) {
     const homeless = group.parts.filter((part) => !nest([part], supply, gap)).map(({ id }) => id);
@@ -106,6 +115,10 @@ function layOutGroup(
     );
   }
   return filled;
+}
+
+function sizeOf({ width, length }: Area): Area {
+  return { width, length };
 }
 
 function sheetOf({ stock, members, reach, across }: Filled, group: Group, number: number): Sheet {

@@ -4,6 +4,7 @@ import { board } from './board';
 import { cut } from './cut';
 import { block, field, type Read } from './field';
 import { clamps, effort, screws, stations } from './hold';
+import { machine } from './machine';
 import { offcuts } from './offcuts';
 import { paper } from './paper';
 import { choice, ratio, title } from './quantities';
@@ -40,6 +41,7 @@ export const jobFields = block(
     offcuts,
     board,
     cut,
+    machine,
     effort,
     clamps,
     screws,

@@ -64,5 +64,7 @@ function sheetName({ boards, tables }: Shop, sheet: Sheet): string {
   const stock = findBoard(tables, sheet.stock)?.name ?? sheet.stock;
   if (sheet.offcut !== null) return `your offcut ${sheet.offcut + 1}, ${stock}`;
   const whole = boards.filter(({ offcut }) => offcut === null);
-  return `board ${whole.indexOf(sheet) + 1} of ${whole.length}, ${stock}`;
+  const sold = findBoard(tables, sheet.stock);
+  const isPiece = sold !== undefined && (sheet.length < sold.length || sheet.width < sold.width);
+  return `${isPiece ? 'piece' : 'board'} ${whole.indexOf(sheet) + 1} of ${whole.length}, ${stock}`;
 }

@@ -1,12 +1,11 @@
 import { boundsOf } from '../../base/bounds';
 import { InternalError } from '../../base/errors';
 import { findBoard } from '../../tables/look-up';
-import type { Sheet } from '../../drawing/boards/sheet';
 import type { Part } from '../../drawing/parts/part';
 import { radiusAtCentre } from '../../base/cone';
 import { outlineOf } from '../../drawing/boards/outline';
 import { html, type HtmlElement, type HtmlNode } from '../html';
-import { list, paragraph, table } from './pieces';
+import { table } from './pieces';
 import type { Shop } from './shop';
 
 /** A line of the cut list: one piece, or several alike. */
@@ -152,36 +151,8 @@ export function extentOf({ job }: Pick<Shop, 'job'>, part: Part): { readonly wid
   return { wide: maxX - minX - beam, high: maxY - minY - beam };
 }
 
-/** Boards to buy or find: whole boards as sold, and the offcut that would do. */
-export function boardList(shop: Shop): HtmlElement[] {
-  const { boards, job, say, tables } = shop;
-  const kinds = [...new Set(boards.filter((board) => board.offcut === null).map((board) => board.stock))];
-  return [
-    html('h3', {}, 'Board'),
-    list(
-      ...kinds.map((stock) => {
-        const sheets = boards.filter((board) => board.stock === stock && board.offcut === null);
-        const [first] = sheets;
-        const name = findBoard(tables, stock)?.name ?? stock;
-        if (!first) return name;
-        const whole = `${sheets.length} × ${name}, ${say.thickness(first.thickness)} thick as reckoned here, sold as ${say.atLeast(first.width)} × ${say.atLeast(first.length)}`;
-        return sheets.length > 1
-          ? whole
-          : `${whole}; an offcut of ${offcut(first, say.atLeast, job.cut.border)} will do, laid out as drawn`;
-      }),
-      ...boards
-        .filter((board) => board.offcut !== null)
-        .map(
-          (board) =>
-            `your offcut ${(board.offcut ?? 0) + 1}: ${findBoard(tables, board.stock)?.name ?? board.stock}, ${say.length(board.width)} × ${say.length(board.length)}, ${board.placements.map(({ part }) => part).join(', ')}`,
-        ),
-    ),
-    paragraph(...measureFirst(shop)),
-  ];
-}
-
 /** Joints are cut to the board: a jigsaw's drawn lines forgive more. */
-function measureFirst({ job, say }: Shop): string[] {
+export function measureFirst({ job, say }: Shop): string[] {
   if (job.cut.with !== 'jigsaw')
     return [
       `Measure your boards at several places, to ${say.units === 'in' ? 'a thousandth or two of an inch' : '0.05 mm'}: if one differs from the thickness reckoned here, give the measured thickness in the job file and make the files again. ${job.cut.with === 'router' ? 'Grooves' : 'Slots, and what stands in them,'} are cut to it.`,
@@ -191,8 +162,4 @@ function measureFirst({ job, say }: Shop): string[] {
     say.units === 'in' ? '1/64 in' : '0.5 mm',
     ', give the measured thickness in the job file and print again. The station positions depend on it.',
   ];
-}
-
-function offcut({ used }: Sheet, length: (mm: number) => string, border: number): string {
-  return `${length(used.length + border)} × ${length(used.width + border)}`;
 }

@@ -9,7 +9,8 @@ import type { Board } from '../../tables/schema';
 import { tablesIn, type Tables } from '../../tables/tables';
 import { html, writeHtml, type HtmlElement } from '../html';
 import { boardFigures } from './board-figure';
-import { boardList, cutList } from './cut-list';
+import { cutList } from './cut-list';
+import { buyList } from './buy';
 import { drawFigure } from './figure';
 import { formFigures } from './form-figures';
 import { flatSheet } from './flat-sheet';
@@ -143,7 +144,7 @@ function body(shop: Shop): HtmlElement {
         ...trialPieces(shop),
         screwTable(shop),
         toolList(shop),
-        ...boardList(shop),
+        ...buyList(shop),
       ),
       ...(shop.boards.length > 0 ? [flowing('boards', 'Parts on the boards', ...boardFigures(shop))] : []),
       flowing('flat-sheet', 'The sheet', ...flatSheet(shop)),

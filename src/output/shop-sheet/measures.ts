@@ -25,6 +25,8 @@ export interface Measures {
   readonly force: (newton: number) => string;
   /** A strength or a modulus: MPa, or thousands of pounds a square inch. */
   readonly stress: (megapascal: number) => string;
+  /** kg, or pounds. */
+  readonly mass: (kilogram: number) => string;
   readonly angle: (radians: number) => string;
 }
 
@@ -44,6 +46,11 @@ export function measuresIn(units: SheetUnits): Measures {
       choose(
         `${newton.toFixed(0)}${JOIN}N (${(newton / NEWTON_PER_KILOGRAM).toFixed(0)}${JOIN}kg)`,
         `${(newton / NEWTONS_PER_POUND).toFixed(0)}${JOIN}lbf`,
+      ),
+    mass: (kilogram) =>
+      choose(
+        `${kilogram.toFixed(2)}${JOIN}kg`,
+        `${((kilogram * NEWTON_PER_KILOGRAM) / NEWTONS_PER_POUND).toFixed(1)}${JOIN}lb`,
       ),
     stress: (megapascal) =>
       choose(`${trimmed(megapascal, 1)}${JOIN}MPa`, `${(megapascal / MEGAPASCALS_PER_KSI).toPrecision(3)}${JOIN}ksi`),

@@ -6,7 +6,7 @@ import { table } from './pieces';
 import type { Shop } from './shop';
 
 /** As many strips as tell whether they agree (common practice). */
-const STRIPS = 3;
+export const TRIAL_STRIPS = 3;
 
 /** What their drawings do not have that the boards' have. */
 const UNTOOLED = {
@@ -40,7 +40,7 @@ export function trialPieces({ bend, job, tables, say, board }: Shop): HtmlElemen
               'strip',
               `${say.length(maxX - minX)} × ${say.length(maxY - minY)}`,
               'the sheet itself',
-              String(STRIPS),
+              String(TRIAL_STRIPS),
             ];
       }),
     ),

@@ -129,6 +129,24 @@ describe.each(starters)('the shop sheet of %s', (name) => {
     expect(backing).toContain(`depth (the foot) ${mm(plan.backings[0]?.depth ?? NaN)}`);
   });
 
+  it('says all that is to be bought or found: metal, boards, batten, packing, bench', () => {
+    const rows = rowsOf(document, 'To buy');
+    const row = (what: string): string[] => rows.find(([first]) => first?.startsWith(what)) ?? [];
+    const { blank } = plan;
+    if (!blank) throw new Error('no blank');
+    // The upright box round the blank, up to whole mm.
+    const [wide, high] = [blank.width, blank.height].map((size) => `${Math.ceil(size - 1e-9)} mm`);
+    expect(row(bend.metal.name)[1]).toBe(`${wide} × ${high}`);
+    expect(row(bend.metal.name)[3]).toContain(`${blank.mass.toFixed(2)} kg`);
+    expect(row('MDF')[2]).toBe('1');
+    expect(row('stiff batten')[1]).toContain('long');
+    const behind = spine.thickness + effort.foot;
+    const { held } = planned.job.bend.legs;
+    if (held < behind) expect(row('packing strip')[1]).toContain(`${Math.ceil(behind - held - 1e-9)} mm`);
+    const deep = Math.max(behind, held) + blank.height - held;
+    expect(row('bench')[3]).toContain(`${Math.ceil(deep - 1e-9)} mm in all`);
+  });
+
   it('lists every hole of the plan once, with its place, drill, side and what it holds', () => {
     const rows = rowsOf(document, 'Holes');
     const clearance = rows.filter((row) => row[0]?.startsWith('for '));

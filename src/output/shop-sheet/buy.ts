@@ -1,0 +1,144 @@
+import { piecesFrom } from '../../design/fixture/bed';
+import { developBlank } from '../../design/form/blank';
+import { sizeBlank } from '../../design/form/blank-size';
+import { adviseTrial } from '../../design/bend/trial-advice';
+import type { Sheet } from '../../drawing/boards/sheet';
+import { findBoard } from '../../tables/look-up';
+import type { HtmlElement } from '../html';
+import { measureFirst } from './cut-list';
+import { count, paragraph, table } from './pieces';
+import type { Shop } from './shop';
+import { TRIAL_STRIPS } from './trial-pieces';
+
+type Row = readonly [what: string, size: string, howMany: string, remark: string];
+
+/** All that is used up or stood on: metal, boards, batten, packing, bench. Screws, drills and clamps have tables of their own. */
+export function buyList(shop: Shop): HtmlElement[] {
+  return [
+    table(
+      'To buy, or find in the shop: material and bench (screws, tools and clamps are listed above)',
+      ['What', 'Size', 'How many', 'Remark'],
+      [
+        ...metalRows(shop),
+        ...boardRows(shop),
+        ...offcutRows(shop),
+        battenRow(shop),
+        ...packingRow(shop),
+        benchRow(shop),
+      ],
+    ),
+    paragraph(...measureFirst(shop)),
+  ];
+}
+
+function metalRows({ bend, job, say }: Shop): Row[] {
+  const { width, height, mass } = sizeBlank(bend, developBlank(bend));
+  const { metal, section } = bend;
+  const strip = adviseTrial(bend);
+  const name = `${metal.name}, ${say.thickness(section.thickness)}`;
+  return [
+    [
+      name,
+      `${say.atLeast(width)} × ${say.atLeast(height)}`,
+      '1 for each part',
+      `${say.mass(mass)} each, leverage included`,
+    ],
+    ...(job.trials.length > 0
+      ? []
+      : [
+          [
+            name,
+            `${say.atLeast(strip.width)} wide, as drawn`,
+            String(TRIAL_STRIPS),
+            'trial strips, cut the way of the part’s grain',
+          ] as const,
+        ]),
+  ];
+}
+
+/** Whole boards as sold; what the machine's bed takes at once is cut from them first. */
+function boardRows(shop: Shop): Row[] {
+  const { boards, say, tables, job } = shop;
+  const whole = boards.filter(({ offcut }) => offcut === null);
+  return [...new Set(whole.map(({ stock }) => stock))].map((stock): Row => {
+    const sheets = whole.filter((sheet) => sheet.stock === stock);
+    const [first] = sheets;
+    const board = findBoard(tables, stock);
+    if (!first || !board) return [stock, '', String(sheets.length), ''];
+    const size = `${say.atLeast(board.width)} × ${say.atLeast(board.length)} as sold`;
+    const thick = `${say.thickness(first.thickness)} thick as reckoned here`;
+    const isPiece = first.width < board.width || first.length < board.length;
+    const needed = isPiece ? Math.ceil(sheets.length / piecesFrom(board, first, tables.rules.partGap)) : sheets.length;
+    const remark = isPiece
+      ? `to be cut to ${count(sheets.length, 'piece')} of ${say.atLeast(first.width)} × ${say.atLeast(first.length)} for the bed`
+      : sheets.length > 1
+        ? ''
+        : `an offcut of ${offcutOf(first, say.atLeast, job.cut.border)} will do, laid out as drawn`;
+    return [board.name, size, String(needed), [thick, remark].filter((words) => words !== '').join('; ')];
+  });
+}
+
+function offcutOf({ used }: Sheet, length: (mm: number) => string, border: number): string {
+  return `${length(used.length + border)} × ${length(used.width + border)}`;
+}
+
+function offcutRows({ boards, say, tables }: Shop): Row[] {
+  return boards.flatMap(({ offcut, stock, width, length, placements }): Row[] =>
+    offcut === null
+      ? []
+      : [
+          [
+            `your offcut ${offcut + 1}, ${findBoard(tables, stock)?.name ?? stock}`,
+            `${say.length(width)} × ${say.length(length)}`,
+            '1',
+            placements.map(({ part }) => part).join(', '),
+          ],
+        ],
+  );
+}
+
+/** Along the edge that is pulled. */
+function battenRow({ bend, say, tables }: Shop): Row {
+  const { battenThick, battenWide } = tables.rules;
+  const [, , , , freeB, freeA] = developBlank(bend).outline;
+  const edge = freeA && freeB ? Math.hypot(freeB.x - freeA.x, freeB.y - freeA.y) : bend.length;
+  return [
+    'stiff batten, straight hardwood',
+    `${say.tool(battenThick)} × ${say.tool(battenWide)}, at least ${say.atLeast(edge)} long`,
+    '1',
+    'with two small clamps, along the edge you pull at',
+  ];
+}
+
+/** Where the held leg ends before the foot does. */
+function packingRow({ bend, layout, say }: Shop): Row[] {
+  const reach = layout.spine.thickness + layout.foot;
+  const short = reach - bend.legs.held;
+  if (short <= 0 && layout.spine.ears === 0) return [];
+  const { length, ears } = layout.spine;
+  return [
+    [
+      'packing strip, as thick as the sheet',
+      short > 0
+        ? `${say.atLeast(length + 2 * ears)} × ${say.atLeast(short)}`
+        : `${say.atLeast(ears)} × ${say.atLeast(layout.spine.thickness)}`,
+      short > 0 ? '1' : '2',
+      short > 0
+        ? 'an offcut of the sheet: under what of the foot the held leg does not reach'
+        : 'offcuts of the sheet: under the ears',
+    ],
+  ];
+}
+
+/** What the form and the flat sheet stand on. */
+function benchRow({ bend, layout, say }: Shop): Row {
+  const { length, ears } = layout.spine;
+  const behind = Math.max(layout.spine.thickness + layout.foot, bend.legs.held);
+  const before = sizeBlank(bend).height - bend.legs.held;
+  return [
+    'bench, firm and fixed',
+    `at least ${say.atLeast(Math.max(length + 2 * ears, sizeBlank(bend).width))} long`,
+    '1',
+    `${say.atLeast(behind)} deep behind the tangent line, and ${say.atLeast(before)} before it for the sheet to lie flat: ${say.atLeast(behind + before)} in all; the free leg may hang out past the edge instead`,
+  ];
+}
