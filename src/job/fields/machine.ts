@@ -12,7 +12,13 @@ export const machine = block(
       block(
         { help: 'Its bed: the largest piece of board laid out at once; whole boards unless said', group: 'cut' },
         {
-          width: field({ label: 'Width of the bed', help: 'Across the bed', example: '400', is: SIDE, required: true }),
+          width: field({
+            label: 'Width of the bed',
+            help: 'Across the bed, which takes the largest piece laid out at once; whole boards where there is no bed',
+            example: '400',
+            is: SIDE,
+            required: true,
+          }),
           length: field({
             label: 'Length of the bed',
             help: 'Along the bed',
