@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parseJob } from '../../src/job/parse';
 import type { Job } from '../../src/job/job';
-import { planJob } from '../../src/output/pipeline';
+import { planJob, type Buildable } from '../../src/output/pipeline';
 import { tables } from '../helpers/starters';
 
 function jobIn(units: 'mm' | 'in', more = ''): Job {
@@ -18,19 +18,25 @@ ${more}
   return job;
 }
 
+function built(units: 'mm' | 'in'): Buildable {
+  const planned = planJob(jobIn(units), tables);
+  if (!planned.buildable) throw new Error('not to be built');
+  return planned;
+}
+
 /** Whether a length is a whole number of 64ths of an inch. */
 const isRound = (mm: number): boolean =>
   Math.abs(((mm / 25.4) * 64) % 1) < 1e-9 || Math.abs((((mm / 25.4) * 64) % 1) - 1) < 1e-9;
 
 describe('a job in inches is of things sold in inches', () => {
   it('boards, screws, clamp holes, foot: unless it says otherwise', () => {
-    const { job, layout } = planJob(jobIn('in'), tables);
+    const { job, layout } = built('in');
     expect([job.board.spine.stock, job.board.stations.stock, job.board.backing.stock]).toEqual(
       Array(3).fill('mdf-3/4'),
     );
-    expect(layout?.stations[0]?.screws[0]?.kind.system).toBe('in');
+    expect(layout.stations[0]?.screws[0]?.kind.system).toBe('in');
     expect(job.clamps.hole).toBeCloseTo(38.1, 9);
-    for (const length of [job.clamps.hole, job.clamps.wood, job.clamps.throat, job.screws.cover, layout?.foot ?? NaN])
+    for (const length of [job.clamps.hole, job.clamps.wood, job.clamps.throat, job.screws.cover, layout.foot])
       expect(isRound(length), String(length)).toBe(true);
     expect(jobIn('in', 'board: mdf-18').board.spine.stock).toBe('mdf-18');
   });
@@ -43,11 +49,11 @@ describe('a job in inches is of things sold in inches', () => {
   });
 
   it('a job in mm is not', () => {
-    const { job, layout } = planJob(jobIn('mm'), tables);
+    const { job, layout } = built('mm');
     expect(job.board.spine.stock).toBe('mdf-18');
     expect(job.clamps.hole).toBe(38);
-    expect(layout?.stations[0]?.screws[0]?.kind.system).toBe('mm');
-    expect(layout?.foot).toBe(80);
+    expect(layout.stations[0]?.screws[0]?.kind.system).toBe('mm');
+    expect(layout.foot).toBe(80);
     expect(jobIn('mm', 'cut: { with: router }').cut).toMatchObject({ bit: 6 });
   });
 });

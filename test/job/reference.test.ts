@@ -35,6 +35,12 @@ describe('the README’s table of every key', () => {
   });
 });
 
+/** Blocks that mean nothing half filled in. */
+const BLOCKS: Readonly<Record<string, { readonly path: string[]; readonly fields: Record<string, string> }>> = {
+  block: { path: ['block'], fields: { at: '310', length: '100' } },
+  machine: { path: ['machine', 'bed'], fields: { width: '900', length: '900' } },
+};
+
 describe('what is said of a field holds', () => {
   const base = draftFrom(readFileSync('templates/tapered-two-runs.yaml', 'utf8'));
 
@@ -45,7 +51,8 @@ describe('what is said of a field holds', () => {
   )('the example of $key, $example, is read without a mistake', ({ path, example, tool }) => {
     const cut = tool === undefined || tool === 'jigsaw' ? base : changed(base, ['cut', 'with'], tool);
     const roomy = path[0] === 'paper' && path[1] === 'width' ? changed(cut, ['paper', 'size'], 'roll') : cut;
-    const whole = path[0] === 'block' ? changed(roomy, ['block'], { at: '310', length: '100' }) : roomy;
+    const around = BLOCKS[path[0] ?? ''];
+    const whole = around ? changed(roomy, around.path, around.fields) : roomy;
     const written = String(parseYaml(example));
     const { findings } = parseJob(jobFileFrom(changed(whole, path, written)), tables);
     expect(findings).toEqual([]);
