@@ -44,6 +44,7 @@ export const producing: Readonly<Record<string, Change | string>> = {
     board: { spine: 'mdf-18', stations: 'mdf-3' },
   },
 
+  'throat-too-short': { bend: { legs: { held: '220 mm' } } },
   'larger-than-board': { bend: { length: '2600 mm' } },
   'offcut-of-no-use': { offcuts: [{ stock: 'mdf-3', thickness: '3 mm', width: '300 mm', length: '900 mm' }] },
   'offcut-too-small': { offcuts: [{ stock: 'mdf-18', width: '20 mm', length: '900 mm' }], cut: { border: '12 mm' } },
