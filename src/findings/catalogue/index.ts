@@ -7,6 +7,7 @@ import { jointFindings } from './joints';
 import { jobFindings } from './job';
 import { jobRuleFindings } from './job-rules';
 import { jobTextFindings } from './job-text';
+import { seamFindings } from './seams';
 import { trialFindings } from './trials';
 
 /** Every code there is, by area. A code is declared once, with its level, the kinds of its values, and its words. */
@@ -19,6 +20,7 @@ export const catalogue = {
   ...formFindings,
   ...jointFindings,
   ...blockFindings,
+  ...seamFindings,
 };
 
 export type Code = keyof typeof catalogue;

@@ -1,0 +1,76 @@
+import { error, warning } from '../entry';
+
+/** What is wrong with seams and with panels that are joined by them. */
+export const seamFindings = {
+  'seam-corner': error({ edge: 'text' }, ({ edge }) => ({
+    message: `the edge ${edge} turns a corner or bends tighter than its lap: one row of holes cannot follow it`,
+    hint: 'give each side of the corner a seam of its own',
+  })),
+  'seam-diameter': warning({ fastener: 'text', diameter: 'fine', least: 'fine', most: 'fine' }, (said) => ({
+    message: `a ${said.fastener} is ${said.diameter} thick; for this sheet it should be ${said.least} to ${said.most}`,
+    hint: 'a thinner fastener shears, a thicker one tears the sheet: choose another size',
+    got: said.diameter,
+    allowed: `${said.least} to ${said.most}`,
+  })),
+  'seam-lap': error(
+    { fastener: 'text', lap: 'length', edge: 'length', times: 'number', least: 'length', leastLap: 'length' },
+    ({ fastener, lap, edge, times, least, leastLap }) => ({
+      message: `a lap of ${lap} leaves ${edge} from the middle of a ${fastener} to the edge; it needs ${least} (${times} diameters)`,
+      hint: `make the lap ${leastLap} wide or choose a smaller fastener`,
+      got: lap,
+      allowed: `at least ${leastLap}`,
+    }),
+  ),
+  'seam-ends': error({ fastener: 'text', ends: 'length', times: 'number', least: 'length' }, (said) => ({
+    message: `the last ${said.fastener} stands ${said.ends} from the end of the edge; it needs ${said.least} (${said.times} diameters)`,
+    hint: 'move the first and last hole in',
+    got: said.ends,
+    allowed: `at least ${said.least}`,
+  })),
+  'seam-count': error({ count: 'number' }, ({ count }) => ({
+    message: `a row of ${count} holes is none`,
+    hint: 'give a whole number, 2 or more, or a pitch',
+    got: count,
+    allowed: '2 or more',
+  })),
+  'seam-short': error({ edge: 'text', length: 'length', ends: 'length' }, ({ edge, length, ends }) => ({
+    message: `the edge ${edge} is ${length} long: nothing is left between ends of ${ends}`,
+    hint: 'move the first and last hole out, or leave the seam away',
+  })),
+  'seam-pitch': error(
+    { count: 'count', pitch: 'length', fastener: 'text', times: 'number', least: 'length' },
+    ({ count, pitch, fastener, times, least }) => ({
+      message: `${count} holes stand ${pitch} apart; a ${fastener} needs ${least} (${times} diameters)`,
+      hint: 'use fewer holes or a smaller fastener',
+      got: pitch,
+      allowed: `at least ${least}`,
+    }),
+  ),
+  'seam-over-bend': error({ edge: 'text', bend: 'text' }, ({ edge, bend }) => ({
+    message: `the seam on ${edge} runs over the bend ${bend}: bent, the outer sheet is the longer and the holes part`,
+    hint: 'drill pilot holes in one panel only and match-drill the other, or end the seam before the bend',
+  })),
+  'join-length': error(
+    { outer: 'text', inner: 'text', first: 'length', second: 'length', most: 'length' },
+    ({ outer, inner, first, second, most }) => ({
+      message: `${outer} is ${first} long and ${inner} ${second}: they may differ by ${most}`,
+      hint: 'make the two edges the same length',
+    }),
+  ),
+  'join-lap': error({ outer: 'text', inner: 'text', first: 'length', second: 'length' }, (said) => ({
+    message: `${said.outer} laps ${said.first} and ${said.inner} ${said.second}`,
+    hint: 'give both seams the same lap',
+  })),
+  'join-fastener': error({ outer: 'text', inner: 'text', first: 'text', second: 'text' }, (said) => ({
+    message: `${said.outer} is made for a ${said.first} and ${said.inner} for a ${said.second}`,
+    hint: 'give both seams the same fastener',
+  })),
+  'join-count': error({ outer: 'text', inner: 'text', first: 'count', second: 'count' }, (said) => ({
+    message: `${said.outer} has ${said.first} holes and ${said.inner} ${said.second}`,
+    hint: 'give both seams the same count and rows',
+  })),
+  'join-holes': error({ outer: 'text', inner: 'text', apart: 'fine', play: 'fine' }, (said) => ({
+    message: `drilled apart, the holes of ${said.outer} and ${said.inner} lie up to ${said.apart} apart; they have ${said.play} to spare`,
+    hint: 'drill one panel and match-drill the other through it',
+  })),
+};
