@@ -73,4 +73,12 @@ export const seamFindings = {
     message: `drilled apart, the holes of ${said.outer} and ${said.inner} lie up to ${said.apart} apart; they have ${said.play} to spare`,
     hint: 'drill one panel and match-drill the other through it',
   })),
+  'trim-on-panel': error({ bend: 'text', x: 'length', y: 'length' }, ({ bend, x, y }) => ({
+    message: `the metal left on for the pull at ${bend} falls on another part of the panel at (${x}, ${y})`,
+    hint: 'use a shorter lever with clamped boards, or bend it the other way round: hold the leg and pull the base',
+  })),
+  'trim-on-trim': error({ bend: 'text', other: 'text', x: 'length', y: 'length' }, ({ bend, other, x, y }) => ({
+    message: `the metal left on for the pull at ${bend} and at ${other} overlaps at (${x}, ${y})`,
+    hint: 'use a shorter lever for one of them',
+  })),
 };
