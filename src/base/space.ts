@@ -24,7 +24,7 @@ export function cross3(a: Place3, b: Place3): Place3 {
 }
 
 export function length3(a: Place3): number {
-  return Math.hypot(a[0], a[1], a[2]);
+  return Math.sqrt(a[0] * a[0] + a[1] * a[1] + a[2] * a[2]);
 }
 
 export function apart3(a: Place3, b: Place3): number {

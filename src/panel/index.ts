@@ -14,6 +14,10 @@
  * 5. `form/` – {@link handOf}, {@link smallEnd}: which way up a form stands; {@link formPlacement}: the proper motion that brings it there, base or leg held;
  *    {@link shareForms}: bends that can share a form by their radii.
  *
+ * 6. `order/` – {@link findOrder}: which bend first, which side held, on which form ({@link BendWork} per bend: the forms that would do as bodies, the pulled wrap,
+ *    hand force, yoke), so that nothing strikes anything on the way, the form comes off and the clamps reach; {@link orderSearch} is the same one look at a
+ *    time, for a page that shows progress. No order: `misses`, the nearest first. {@link selfCrossing}: two pieces of the finished panel that lie in one another.
+ *
  * Everything that may go wrong with a job comes back as findings beside a null.
  */
 export type { Bend, BendFrame } from './flat/bend';
@@ -34,3 +38,18 @@ export type { Hand, HeldSide } from './form/hand';
 export { formPlacement, handOf, smallEnd } from './form/hand';
 export type { FormNeed, FormOffer, SharedForm, Stretch } from './form/share-forms';
 export { fromSmallEnd, nearestStretch, ownForm, shareForms, withStretch } from './form/share-forms';
+export type {
+  BenchEdge,
+  BendWork,
+  ClampBody,
+  FormBody,
+  FormOff,
+  FormUse,
+  ShopBodies,
+  Step,
+  Strike,
+  YokeBody,
+} from './order/work';
+export type { FoundOrder, OrderGiven } from './order/find-order';
+export { findOrder, orderSearch } from './order/find-order';
+export { selfCrossing } from './order/self-crossing';

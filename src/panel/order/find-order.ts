@@ -1,0 +1,196 @@
+import type { PanelRules } from '../../tables/panel-rules';
+import type { Panel } from '../flat/panel';
+import { handOf, type HeldSide } from '../form/hand';
+import { tryBend } from './try-bend';
+import type { BendWork, FormUse, ShopBodies, Step, Strike } from './work';
+
+/** An order of work, or why there is none. */
+export interface FoundOrder {
+  /** Null where no order is possible. */
+  readonly steps: readonly Step[] | null;
+  /** What stood in the way, the nearest to possible first; at least one where there is no order. */
+  readonly misses: readonly Strike[];
+  /** What would free the nearest miss. */
+  readonly frees: 'own-form' | null;
+  /** Bends tried one way or another. */
+  readonly tried: number;
+}
+
+export interface OrderGiven {
+  readonly work: readonly BendWork[];
+  readonly shop: ShopBodies;
+  readonly rules: PanelRules;
+}
+
+/** Fewest forms, then fewest turnings, then least hand force; compared in that order. */
+type Cost = readonly [number, number, number];
+
+interface Node {
+  readonly done: number;
+  readonly last: Choice | null;
+  readonly forms: ReadonlySet<string>;
+  readonly turned: number;
+  readonly force: number;
+  /** What the whole will cost at least. */
+  readonly cost: Cost;
+  /** Nodes gone through, for ties: the maker's own order first. */
+  readonly steps: readonly Choice[];
+}
+
+interface Choice {
+  readonly bend: number;
+  readonly held: HeldSide;
+  readonly use: FormUse;
+}
+
+/**
+ * The cheapest order in which every bend can be made, either side held, with any of the forms it may use. The cheapest way not yet ruled out is always looked at
+ * first, so that few clashes need be looked for.
+ */
+export function findOrder(panel: Panel, given: OrderGiven): FoundOrder {
+  const search = orderSearch(panel, given);
+  for (;;) {
+    const next = search.next();
+    if (next.done) return next.value;
+  }
+}
+
+/** The same search, one look at a bend at a time: what it yields is how many it has looked at. */
+export function* orderSearch(panel: Panel, given: OrderGiven): Generator<number, FoundOrder, void> {
+  const known = new Map<string, Step | Strike>();
+  const all = (1 << panel.bends.length) - 1;
+  const open: Node[] = [{ done: 0, last: null, forms: new Set(), turned: 0, force: 0, cost: [0, 0, 0], steps: [] }];
+  const seen = new Set<string>();
+  while (open.length > 0) {
+    const node = takeCheapest(open);
+    if (node.last) {
+      const key = keyOf(node);
+      if (seen.has(key)) continue;
+      const before = node.done & ~(1 << node.last.bend);
+      const made = look(panel, given, { known, choice: node.last, done: before });
+      yield known.size;
+      if ('why' in made) continue;
+      seen.add(key);
+    }
+    if (node.done === all) {
+      const steps = node.steps.map((choice, index) => {
+        const before = node.steps.slice(0, index).reduce((mask, { bend }) => mask | (1 << bend), 0);
+        return look(panel, given, { known, choice, done: before });
+      });
+      const found = steps.filter((step): step is Step => !('why' in step));
+      return { steps: found, misses: missesOf(known), frees: null, tried: known.size };
+    }
+    open.push(...onward(panel, given, node));
+  }
+  const misses = missesOf(known);
+  return { steps: null, misses, frees: freedBy(panel, given, known), tried: known.size };
+}
+
+function takeCheapest(open: Node[]): Node {
+  let best = 0;
+  open.forEach((node, index) => {
+    if (compare(node, open[best] ?? node) < 0) best = index;
+  });
+  const [taken] = open.splice(best, 1);
+  if (!taken) throw new RangeError('nothing open');
+  return taken;
+}
+
+function compare(a: Node, b: Node): number {
+  const [fa, ta, na] = a.cost;
+  const [fb, tb, nb] = b.cost;
+  return fa - fb || ta - tb || na - nb || b.steps.length - a.steps.length;
+}
+
+/** Two ways to the same bends made, the same forms cut and the same last bend are one. */
+function keyOf({ done, last, forms }: Node): string {
+  return `${done} ${last ? choiceKey(last) : ''} ${[...forms].sort().join('|')}`;
+}
+
+function choiceKey({ bend, held, use }: Choice): string {
+  return `${bend} ${held} ${use.body.name} ${use.stretch.from}`;
+}
+
+function onward(panel: Panel, { work }: OrderGiven, node: Node): Node[] {
+  return work.flatMap((one, bend): Node[] => {
+    if (node.done & (1 << bend)) return [];
+    return (['base', 'leg'] as const).flatMap((held) =>
+      Number.isFinite(one.force[held])
+        ? one.uses.map((use): Node => {
+            const choice = { bend, held, use };
+            const forms = new Set([...node.forms, use.body.name]);
+            const turned = node.turned + turnings(panel, node.last, choice);
+            const force = Math.max(node.force, one.force[held]);
+            const done = node.done | (1 << bend);
+            const cost = leastCost(work, { done, forms, turned, force });
+            return { done, last: choice, forms, turned, force, cost, steps: [...node.steps, choice] };
+          })
+        : [],
+    );
+  });
+}
+
+/** What has been spent, and what the bends still to be made cannot do without. */
+function leastCost(work: readonly BendWork[], node: Pick<Node, 'done' | 'forms' | 'turned' | 'force'>): Cost {
+  let forms = node.forms.size;
+  let force = node.force;
+  work.forEach((one, bend) => {
+    if (node.done & (1 << bend)) return;
+    force = Math.max(force, Math.min(one.force.base, one.force.leg));
+    const others = work.filter((_, index) => index !== bend);
+    const alone = one.uses.every(({ body }) => others.every(({ uses }) => uses.every((use) => use.body !== body)));
+    if (alone) forms += 1;
+  });
+  return [forms, node.turned, force];
+}
+
+/** How often something is turned between two bends: the panel over, the form over. */
+function turnings(panel: Panel, last: Choice | null, next: Choice): number {
+  const [before, after] = [last ? panel.bends[last.bend] : undefined, panel.bends[next.bend]];
+  if (!last || !before || !after) return 0;
+  const panelOver = before.turn === after.turn ? 0 : 1;
+  const sameForm = last.use.body.name === next.use.body.name;
+  const formOver = sameForm && handOf(before, last.held) !== handOf(after, next.held) ? 1 : 0;
+  return panelOver + formOver;
+}
+
+interface Look {
+  readonly known: Map<string, Step | Strike>;
+  readonly choice: Choice;
+  /** Bit by bit, the bends made before. */
+  readonly done: number;
+}
+
+function look(panel: Panel, { work, shop, rules }: OrderGiven, { known, choice, done }: Look): Step | Strike {
+  const key = `${done} ${choiceKey(choice)}`;
+  const before = known.get(key);
+  if (before) return before;
+  const own = work[choice.bend];
+  if (!own) throw new RangeError(`no work for bend ${choice.bend}`);
+  const made = panel.bends.map((_, index) => (done & (1 << index)) !== 0);
+  const found = tryBend(panel, { ...choice, done: made, work: own, shop, rules });
+  known.set(key, found);
+  return found;
+}
+
+/** Everything that failed, what lacked least first; one of a kind. */
+function missesOf(known: ReadonlyMap<string, Step | Strike>): Strike[] {
+  const strikes = [...known.values()].filter((one): one is Strike => 'why' in one);
+  const lacking = ({ why, gap, needed }: Strike): number =>
+    why === 'strikes' ? needed - gap : Math.abs(needed - gap) + 1e3;
+  return strikes.sort((a, b) => lacking(a) - lacking(b));
+}
+
+/** Whether a form of its own would free a bend that failed with a shared one. */
+function freedBy(panel: Panel, given: OrderGiven, known: ReadonlyMap<string, Step | Strike>): 'own-form' | null {
+  const failed = missesOf(known).find(({ bend, form }) =>
+    (given.work[bend]?.uses ?? []).every(({ body }) => body.name === form),
+  );
+  if (!failed) return null;
+  const own = given.work[failed.bend];
+  const [use] = own?.uses ?? [];
+  const bend = panel.bends[failed.bend];
+  if (!own || !use || !bend) return null;
+  const reach = Math.abs(use.stretch.to - use.stretch.from);
+  return reach < use.body.cone.length - 1 ? 'own-form' : null;
+}

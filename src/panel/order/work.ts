@@ -1,0 +1,99 @@
+import type { Cone } from '../../base/cone';
+import type { HeldSide } from '../form/hand';
+import type { Stretch } from '../form/share-forms';
+
+/** A form as a body in the way of the metal; along its tangent line from the small end, mm. */
+export interface FormBody {
+  readonly name: string;
+  /** Bend surface over its whole length, small end first. */
+  readonly cone: Cone;
+  /** Thickness of the spine. */
+  readonly spine: number;
+  /** How far the spine reaches past the end stations. */
+  readonly ears: { readonly small: number; readonly large: number };
+  /** Depth of the backing stations behind the spine, and where they stand. */
+  readonly foot: number;
+  readonly backings: readonly { readonly at: number; readonly thickness: number }[];
+  /** Middles of the clamp holes. */
+  readonly clamps: readonly number[];
+}
+
+/** A form that may serve a bend, and with which stretch. */
+export interface FormUse {
+  readonly body: FormBody;
+  readonly stretch: Pick<Stretch, 'from' | 'to' | 'startsAtA'>;
+}
+
+/** What is gripped on the pulled side: a member inside and one outside the sheet; mm. */
+export interface YokeBody {
+  /** Along the tangent line from end A of the bend. */
+  readonly from: number;
+  readonly to: number;
+  /** From the far tangent line out to its near edge. */
+  readonly near: number;
+  readonly inner: { readonly width: number; readonly height: number };
+  readonly outer: { readonly width: number; readonly depth: number };
+}
+
+/** One bend to be put in order. */
+export interface BendWork {
+  /** Forms that would do, the most wanted first. */
+  readonly uses: readonly FormUse[];
+  /** How far it is wrapped at the end of the pull, radians about the centre line. */
+  readonly pulled: number;
+  /** Hand force, N, with either side held; Infinity for a side that cannot be pulled. */
+  readonly force: Readonly<Record<HeldSide, number>>;
+  readonly yoke: YokeBody | null;
+}
+
+/** The clamps and what they reach. */
+export interface ClampBody {
+  /** From the jaw's middle to the frame, mm. */
+  readonly throat: number;
+  readonly width: number;
+  /** How thick its frame is, seen from the side. */
+  readonly frame: number;
+  /** Whether the sheet may be clamped past its ends, on the form's ears. */
+  readonly pastEnds: boolean;
+}
+
+export interface ShopBodies {
+  readonly clamp: ClampBody;
+}
+
+/** An edge of the bench that has to lie beside the form, so that legs hang past it. */
+export type BenchEdge = 'front' | 'back' | 'endA' | 'endB';
+
+/** What one bend of the order is done with. */
+export interface Step {
+  readonly bend: number;
+  readonly held: HeldSide;
+  readonly use: FormUse;
+  /** Edges of the bench beside the form; none where it may stand anywhere. */
+  readonly bench: readonly BenchEdge[];
+  /** How the form comes off: lifted, pushed back, or slid toward an end of the bend. */
+  readonly off: FormOff;
+  readonly clamped: 'holes' | 'ends';
+  /** How far the form reaches past the bend's ends A and B, mm: over bench it needs packing of the sheet's thickness. */
+  readonly overhang: { readonly from: number; readonly to: number };
+  /** The nearest that anything came that need not touch, mm; Infinity where nothing else stands there. */
+  readonly nearest: number;
+}
+
+export type FormOff = 'lift' | 'back' | 'endA' | 'endB';
+
+/** Why a bend cannot be done so. */
+export interface Strike {
+  readonly bend: number;
+  readonly held: HeldSide;
+  readonly form: string;
+  readonly why: 'throat' | 'strikes' | 'bench' | 'trapped' | 'too-short';
+  /** The two things, as the maker calls them. */
+  readonly what: readonly [string, string];
+  /** mm: the gap left where they come nearest, or the clamp's reach needed. */
+  readonly gap: number;
+  /** mm: what would do. */
+  readonly needed: number;
+  /** How far the sheet had been pulled, radians. */
+  readonly at: number;
+}

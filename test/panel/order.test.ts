@@ -1,0 +1,199 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { toRadians } from '../../src/base/angle';
+import type { Place3 } from '../../src/base/space';
+import { boxBetween, convex, gapBetween } from '../../src/panel/order/gap';
+import { findOrder } from '../../src/panel/order/find-order';
+import { bend, box, built, rules } from './panels';
+import { buildUp } from '../../src/panel/flat/build-up';
+import { selfCrossing } from '../../src/panel/order/self-crossing';
+import { sampledStep } from './brute-force';
+import { randomPanels } from './random-panels';
+import { deep, shop, worksFor } from './works';
+
+/** `PANELS=2000` looks at as many random panels as the design asks for. */
+const COUNT = Number(process.env['PANELS'] ?? 40);
+
+describe('gap between convex bodies', () => {
+  it('of boxes is what their sides say', () => {
+    const coordinates = fc.tuple(...Array.from({ length: 12 }, () => fc.double({ min: -50, max: 50, noNaN: true })));
+    fc.assert(
+      fc.property(coordinates, (c) => {
+        const of = (at: number): readonly [Place3, Place3] => {
+          const sides = [0, 1, 2].map((axis) => [c[at + axis] ?? 0, c[at + axis + 3] ?? 0]);
+          return [sides.map((pair) => Math.min(...pair)), sides.map((pair) => Math.max(...pair) + 0.1)] as unknown as [
+            Place3,
+            Place3,
+          ];
+        };
+        const [a, b] = [of(0), of(6)];
+        const apart = [0, 1, 2].map((axis) =>
+          Math.max(0, (a[0][axis] ?? 0) - (b[1][axis] ?? 0), (b[0][axis] ?? 0) - (a[1][axis] ?? 0)),
+        );
+        expect(gapBetween(boxBetween(...a), boxBetween(...b))).toBeCloseTo(Math.hypot(...apart), 5);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('of bodies of any shape is never more than between places sampled in both, and nearly as little', () => {
+    const place = fc.tuple(...[0, 1, 2].map(() => fc.double({ min: -20, max: 20, noNaN: true })));
+    fc.assert(
+      fc.property(
+        fc.array(place, { minLength: 4, maxLength: 9 }),
+        fc.array(place, { minLength: 4, maxLength: 9 }),
+        fc.double({ min: 0, max: 40, noNaN: true }),
+        (p, q, off) => {
+          const [first, second] = [p, (q as unknown as Place3[]).map(([x, y, z]): Place3 => [x + off, y, z])];
+          const gap = gapBetween(convex(first), convex(second));
+          // Frank and Wolfe's steps toward the nearest places, another way to the same gap.
+          let [a, b] = [first[0] ?? [0, 0, 0], second[0] ?? [0, 0, 0]] as [Place3, Place3];
+          for (let round = 0; round < 1000; round++) {
+            const way: Place3 = [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+            const dot = (v: Place3): number => v[0] * way[0] + v[1] * way[1] + v[2] * way[2];
+            const s = first.reduce((best, v) => (dot(v) < dot(best) ? v : best));
+            const t = second.reduce((best, v) => (dot(v) > dot(best) ? v : best));
+            const d: Place3 = [s[0] - a[0] - t[0] + b[0], s[1] - a[1] - t[1] + b[1], s[2] - a[2] - t[2] + b[2]];
+            const size = d[0] ** 2 + d[1] ** 2 + d[2] ** 2;
+            const share = size === 0 ? 0 : Math.min(1, Math.max(0, -dot(d) / size));
+            a = [a[0] + share * (s[0] - a[0]), a[1] + share * (s[1] - a[1]), a[2] + share * (s[2] - a[2])];
+            b = [b[0] + share * (t[0] - b[0]), b[1] + share * (t[1] - b[1]), b[2] + share * (t[2] - b[2])];
+          }
+          const other = Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+          expect(gap).toBeLessThan(other + 1e-5);
+          expect(other - gap).toBeLessThan(0.6);
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+});
+
+const hood = () =>
+  built(
+    box(558.8, 228.6, {
+      thickness: 1.2141,
+      bends: [bend('long', { radius: { short: 30, back: 45 } }), bend('short', { radius: { long: 30, top: 36 } })],
+    }),
+  );
+
+describe('order', () => {
+  it('hood side: only the legs can be held with clamps of 100 mm throat', () => {
+    const panel = hood();
+    const found = findOrder(panel, { work: worksFor(panel), shop, rules });
+    expect(found.steps?.map(({ held }) => held)).toEqual(['leg', 'leg']);
+  });
+
+  it('a form as long as the long edge, used on the short one, may not run into the leg that already stands', () => {
+    const spec = (radius: number) =>
+      built(
+        box(558.8, 228.6, {
+          bends: [
+            bend('long', { radius: { short: 45, back: 30 } }),
+            bend('short', { radius: { long: radius, top: 45 - (15 * 228.6) / 558.8 } }),
+          ],
+        }),
+      );
+    const panel = spec(45);
+    const works = worksFor(panel, { share: true });
+    const [long, short] = works;
+    if (!long || !short) throw new Error('two bends');
+    const shared = short.uses.filter(({ body }) => body.name === 'long');
+    expect(shared).toHaveLength(1);
+    const found = findOrder(panel, { work: works, shop: deep, rules });
+    expect(found.steps).not.toBeNull();
+    for (const [index, step] of (found.steps ?? []).entries()) {
+      const done = panel.bends.map((_, other) =>
+        (found.steps ?? []).slice(0, index).some((before) => before.bend === other),
+      );
+      const worst = sampledStep(panel, works[step.bend] ?? long, { step, done }, Math.PI / 60, 10);
+      expect(worst.wood).toBeGreaterThan(1.5);
+      expect(worst.metal).toBeGreaterThan(2.5);
+    }
+  });
+
+  it('says what strikes what, and by how much, where there is no order', () => {
+    // A box with all four sides up, its base held: behind the form there is less room than its foot needs.
+    const panel = built(
+      box(100, 100, {
+        bends: ['long', 'back', 'top', 'short'].map((on) => bend(on, { radius: 20, reach: { leg: 90 } })),
+      }),
+    );
+    const work = worksFor(panel).map((one) => ({ ...one, force: { base: 100, leg: Infinity } }));
+    const found = findOrder(panel, { work, shop: deep, rules });
+    expect(found.steps).toBeNull();
+    expect(found.misses.length).toBeGreaterThan(0);
+    for (const miss of found.misses) {
+      expect(miss.what.every((name) => name.length > 0)).toBe(true);
+      expect(miss.gap).toBeGreaterThanOrEqual(0);
+    }
+  });
+
+  it('lets a leg that hangs down past the bench’s edge', () => {
+    const panel = built(box(300, 200, { bends: [bend('long', { turn: 'down' }), bend('top', { radius: 25 })] }));
+    const found = findOrder(panel, { work: worksFor(panel), shop: deep, rules });
+    const second = found.steps?.[1];
+    expect(second?.bench.length).toBeGreaterThan(0);
+  });
+
+  it('holds a leg where a clamp over the base would strike the leg opposite', () => {
+    const panel = built(
+      box(300, 200, { bends: [bend('long', { angle: toRadians(40) }), bend('top', { angle: toRadians(40) })] }),
+    );
+    const found = findOrder(panel, { work: worksFor(panel), shop: deep, rules });
+    expect(found.steps?.map(({ held }) => held)).toEqual(['base', 'leg']);
+    expect(found.misses[0]).toMatchObject({ why: 'strikes', what: ['clamps', 'long'] });
+  });
+
+  it('is the maker’s own where nothing speaks against it, and takes least force', () => {
+    const panel = built(
+      box(300, 200, { bends: [bend('long', { angle: toRadians(40) }), bend('short', { angle: toRadians(40) })] }),
+    );
+    const works = worksFor(panel).map((one) => ({ ...one, force: { base: 80, leg: 120 } }));
+    const found = findOrder(panel, { work: works, shop: deep, rules });
+    expect(found.steps?.map(({ bend: number, held }) => [number, held])).toEqual([
+      [0, 'base'],
+      [1, 'base'],
+    ]);
+  });
+});
+
+describe('random panels', () => {
+  it('fold without crossing themselves and have an order that sampling finds clear, or an error', () => {
+    const seen = { refused: 0, crossing: 0, noOrder: 0, clear: 0 };
+    fc.assert(
+      fc.property(randomPanels, (spec) => {
+        const { value: panel, findings } = buildUp(spec, rules);
+        if (!panel) {
+          expect(findings.some(({ level }) => level === 'error')).toBe(true);
+          seen.refused++;
+          return;
+        }
+        if (selfCrossing(panel)) {
+          seen.crossing++;
+          return;
+        }
+        const works = worksFor(panel, { share: true });
+        const { steps, misses } = findOrder(panel, { work: works, shop: deep, rules });
+        if (!steps) {
+          expect(misses.length).toBeGreaterThan(0);
+          seen.noOrder++;
+          return;
+        }
+        expect(steps.map(({ bend: number }) => number).sort()).toEqual(panel.bends.map((_, index) => index));
+        steps.forEach((step, index) => {
+          const done = panel.bends.map((_, other) => steps.slice(0, index).some((before) => before.bend === other));
+          const work = works[step.bend];
+          if (!work) throw new Error('work');
+          const worst = sampledStep(panel, work, { step, done }, Math.PI / 60, 14);
+          // The sampled form is asked by its faces one by one, which makes a gap across an edge look smaller.
+          expect(worst.wood).toBeGreaterThan(1.5);
+          expect(worst.metal).toBeGreaterThan(2.5);
+        });
+        seen.clear++;
+      }),
+      { numRuns: COUNT },
+    );
+    expect(seen.clear).toBeGreaterThan(COUNT / 8);
+  });
+});
