@@ -7,6 +7,7 @@ export default defineConfig({
     setupFiles: ['test/helpers/setup.ts'],
     passWithNoTests: false,
     testTimeout: 180_000,
+    hookTimeout: 180_000,
     maxWorkers: 2,
   },
 });

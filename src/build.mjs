@@ -4,9 +4,20 @@ import { createHash } from 'node:crypto';
 import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { build } from 'esbuild';
+import { notices } from './notices.mjs';
 
+/** The typeface of the printed drawings. */
+const FONT = 'DejaVuSansCondensed.ttf';
 const loader = { '.yaml': 'text', '.ttf': 'binary' };
-const common = { bundle: true, format: 'esm', minify: true, legalComments: 'none', logLevel: 'warning', loader };
+const common = {
+  bundle: true,
+  format: 'esm',
+  minify: true,
+  metafile: true,
+  legalComments: 'none',
+  logLevel: 'warning',
+  loader,
+};
 
 const program = await build({
   ...common,
@@ -31,8 +42,10 @@ const forPage = {
   jsxImportSource: 'preact',
 };
 /** A script to stand inside the page; nothing in it may look like its own end. */
+const inputs = Object.keys(program.metafile.inputs);
 const inline = async (entry) => {
   const made = await build({ ...forPage, entryPoints: [entry] });
+  inputs.push(...Object.keys(made.metafile.inputs));
   return made.outputFiles[0].text.replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
 };
 // The 3-D view is large: a script of its own, which the browser comes to when the numbers stand.
@@ -50,6 +63,8 @@ const html = readFileSync('src/page/index.html', 'utf8').replaceAll(
 const files = new Map([
   ...program.outputFiles.map(({ path, contents }) => [basename(path), contents]),
   ['bendbuck.html', html],
+  [FONT, readFileSync(`node_modules/dejavu-fonts-ttf/ttf/${FONT}`)],
+  ['NOTICES.txt', notices(inputs)],
 ]);
 mkdirSync('dist', { recursive: true });
 for (const [name, contents] of files) writeFileSync(`dist/${name}`, contents);

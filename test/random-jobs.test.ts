@@ -7,6 +7,7 @@ import { planJob, type Planned } from '../src/output/pipeline';
 import { loadTables } from '../src/tables/bundled';
 import { brokenRules } from './helpers/check-rules';
 import { jobText, randomJobs, swapEnds, type RandomJob } from './helpers/random-jobs';
+import { cases } from './helpers/cases';
 
 const tables = loadTables();
 
@@ -32,7 +33,7 @@ function expectSame(a: unknown, b: unknown, path = ''): void {
 }
 
 describe('random jobs', () => {
-  it('either have an error finding or keep every rule of the design, by a second brute-force look (2,000 jobs)', () => {
+  it('either have an error finding or keep every rule of the design, by a second brute-force look (2,000 jobs in full)', () => {
     let sound = 0;
     fc.assert(
       fc.property(randomJobs, (random) => {
@@ -41,9 +42,9 @@ describe('random jobs', () => {
         sound++;
         expect(brokenRules(planned.plan, planned.job, tables)).toEqual([]);
       }),
-      { numRuns: 2000 },
+      { numRuns: cases(2000) },
     );
-    expect(sound).toBeGreaterThan(300);
+    expect(sound).toBeGreaterThan(cases(300));
   });
 
   it('give the same plan in mm and in inches', () => {
@@ -52,7 +53,7 @@ describe('random jobs', () => {
         const [mm, inches] = [plan(random, 'mm'), plan(random, 'in')];
         expectSame({ ...mm.plan, findings: mm.findings }, { ...inches.plan, findings: inches.findings });
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 
@@ -88,8 +89,8 @@ describe('random jobs', () => {
           expectSame(here.effort, there.effort, 'effort');
         },
       ),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
-    expect(compared).toBeGreaterThan(50);
+    expect(compared).toBeGreaterThan(cases(50));
   });
 });

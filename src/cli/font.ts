@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { packageFolder } from './package-folder';
 
-/** The typeface of the printed drawings, from its package. */
+/** The typeface of the printed drawings, which the build puts beside the program. */
 export async function readFont(): Promise<Uint8Array> {
-  return readFile(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf'));
+  return readFile(join(packageFolder(), 'dist/DejaVuSansCondensed.ttf'));
 }

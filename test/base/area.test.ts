@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loopArea } from '../../src/base/area';
 import { anyLoop, samplePoints } from '../helpers/loops';
+import { cases } from '../helpers/cases';
 
 const polygonArea = (points: readonly (readonly [number, number])[]): number =>
   points.reduce((sum, [x, y], index) => {
@@ -57,7 +58,7 @@ describe('area of a loop', () => {
         // Each of 1024 chords of an arc of at most 320° leaves out r²θ³/12; seven arcs at most.
         expect(Math.abs(loopArea(vertices) - polygonArea(points))).toBeLessThan(1e-4 * reach ** 2);
       }),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 

@@ -4,6 +4,7 @@ import { boundsOf, boundsOfPoints } from '../../src/base/bounds';
 import type { Drawing, Vertex } from '../../src/base/drawing';
 import { InternalError } from '../../src/base/errors';
 import { anyLoop, samplePoints } from '../helpers/loops';
+import { cases } from '../helpers/cases';
 
 const loop = (vertices: readonly Vertex[]): Drawing => ({ shapes: [{ kind: 'loop', operation: 'outline', vertices }] });
 
@@ -68,7 +69,7 @@ describe('the box round a drawing', () => {
           expect(outside).toBeLessThan(reach);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 

@@ -8,6 +8,7 @@ import { offsetLoop, offsetRadius } from '../../src/base/offset';
 import { isOffsetOf } from '../../src/base/offset-check';
 import { samplePoints } from '../helpers/loops';
 import { anyOutline, backwards, halfDisc, loop, notchedBoard, splittingOutline } from '../helpers/offset-loops';
+import { cases } from '../helpers/cases';
 
 /** The offset where there must be one. */
 function offset(vertices: readonly Vertex[], distance: number): readonly Vertex[] {
@@ -314,7 +315,7 @@ describe('offset of a loop against clipper2-ts', () => {
         const apart = areaOf(Clipper.xorD([dense(ours, chordError)], theirs, FillRule.NonZero, DECIMALS));
         expect(Math.abs(apart)).toBeLessThan(2 * chordError * outlineOf(dense(vertices, chordError)));
       }),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
     expect(seen.same).toBeGreaterThan(50);
     expect(seen.split).toBeGreaterThan(20);

@@ -8,6 +8,7 @@ import {
   parseLength,
   toFractionalInches,
 } from '../../src/base/units';
+import { cases } from '../helpers/cases';
 
 const mm = (text: string, bare: 'mm' | 'in' = 'mm'): number => {
   const read = parseLength(text, bare);
@@ -123,7 +124,7 @@ describe('lengths as people write them', () => {
           if (read.ok && 'mm' in read) expect(Number.isFinite(read.mm)).toBe(true);
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: cases(2000) },
     );
   });
 

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { parseJob } from '../../src/job/parse';
 import { loadTables } from '../../src/tables/bundled';
 import { sayFindings, type SaidFinding } from '../../src/findings/say';
+import { cases } from '../helpers/cases';
 
 const tables = loadTables();
 
@@ -391,7 +392,7 @@ describe('hostile text', () => {
         for (const finding of findings) expect(finding.line).toBe(1);
         if (job) expect(everyNumber(job).filter((number) => !Number.isFinite(number))).toEqual([]);
       }),
-      { numRuns: 2000 },
+      { numRuns: cases(2000) },
     );
   });
 
@@ -407,7 +408,7 @@ describe('hostile text', () => {
           expect(job === null).toBe(findings.some(({ level }) => level === 'error'));
         },
       ),
-      { numRuns: 3000 },
+      { numRuns: cases(3000) },
     );
   });
 });

@@ -5,6 +5,7 @@ import { cutOrder, operations, type Drawing, type Loop, type Stroke, type Text }
 import { InternalError } from '../../src/base/errors';
 import { DXF_COLOURS, writeDxf } from '../../src/output/dxf';
 import { readDxf } from '../helpers/read-dxf';
+import { cases } from '../helpers/cases';
 
 const halfDisc: Loop = {
   kind: 'loop',
@@ -381,7 +382,7 @@ describe('labels in a DXF', () => {
         );
         expect(entityTags(written, 'TEXT').get('1')).not.toMatch(/%%|\^(?! )|\\(?!U\+[0-9A-F]{4})/u);
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
     const injecting = readDxf(
       writeDxf({

@@ -8,6 +8,7 @@ import { cutOrder, operations, type Drawing, type Loop, type Text, type Vertex }
 import { InternalError } from '../../src/base/errors';
 import { SVG_COLOURS, writeSvg } from '../../src/output/svg';
 import { pathArea, readPath, type PathSide } from '../helpers/svg-path';
+import { cases } from '../helpers/cases';
 
 const loop = (...vertices: (readonly [number, number, number])[]): Loop => ({
   kind: 'loop',
@@ -213,7 +214,7 @@ describe('arcs, their centres reckoned from the path by the standard’s own rul
         const area = loopArea(vertices);
         expect(Math.abs(pathArea(sides) + area)).toBeLessThan(1e-5 * Math.abs(area) + 0.2);
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -315,7 +316,7 @@ describe('labels in an SVG', () => {
         // XML 1.0, section 2.2: Char.
         expect(written).toMatch(/^[\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]*$/u);
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
     expect(textIn(first(draw({ shapes: [halfDisc, label('a\u0000b\nc\ud800d\uffffe')] }), 'text'))).toBe('a b c d e');
   });

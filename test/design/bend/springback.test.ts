@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { momentPerWidth } from '../../../src/design/bend/moment';
 import { elasticRadius, sectionOf, type Section } from '../../../src/design/bend/section';
 import { finishedRadius, formRadiusFor } from '../../../src/design/bend/springback';
+import { cases } from '../../helpers/cases';
 
 const metals = fc.record({
   modulus: fc.double({ min: 40_000, max: 220_000, noNaN: true }),
@@ -134,7 +135,7 @@ describe('springback', () => {
         expect(form).toBeLessThan(finished);
         expect(Math.abs(finishedRadius(section, form) / finished - 1)).toBeLessThan(1e-9);
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 

@@ -5,6 +5,7 @@ import { toRadians } from '../../../src/base/angle';
 import { fitTrials } from '../../../src/design/bend/trial';
 import type { Trial } from '../../../src/job/job';
 import { tryStarter, tables } from '../../helpers/starters';
+import { cases } from '../../helpers/cases';
 
 type Sheet = Parameters<typeof fitTrials>[1];
 
@@ -259,7 +260,7 @@ describe('several strips', () => {
           expect(value.spread.high).toBeLessThanOrEqual(2);
         },
       ),
-      { numRuns: 1500 },
+      { numRuns: cases(1500) },
     );
     expect(fits).toBeGreaterThan(10);
   });

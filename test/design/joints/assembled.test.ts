@@ -9,6 +9,7 @@ import { assemble, type Assembled, type Box } from '../../helpers/assemble';
 import { cutWith, tools } from '../../helpers/for-tool';
 import { jobText, randomJobs } from '../../helpers/random-jobs';
 import { planStarter, starters, tables } from '../../helpers/starters';
+import { cases, FULL } from '../../helpers/cases';
 
 /** How far a contact face may be off the cone, mm. */
 const OFF_CONE = 0.01;
@@ -122,8 +123,8 @@ describe('a form put together from its drawings', () => {
           built[which] = (built[which] ?? 0) + 1;
         },
       ),
-      { numRuns: 250 },
+      { numRuns: cases(250) },
     );
-    for (const count of built) expect(count).toBeGreaterThan(5);
+    for (const count of built) expect(count).toBeGreaterThan(FULL ? 5 : 0);
   });
 });

@@ -10,6 +10,7 @@ import type { Part } from '../../../src/drawing/parts/part';
 import { samplePoints } from '../../helpers/loops';
 import { jobText, randomJobs, type RandomJob } from '../../helpers/random-jobs';
 import { tables } from '../../helpers/starters';
+import { cases } from '../../helpers/cases';
 
 export interface Bent {
   readonly job: Job;
@@ -37,7 +38,7 @@ export function onRandomBends(check: (bent: Bent, random: RandomJob) => void, co
       sound++;
       check(bent, random);
     }),
-    { numRuns: count },
+    { numRuns: cases(count) },
   );
   return sound;
 }

@@ -11,6 +11,7 @@ import { samplePoints } from '../../helpers/loops';
 import { partSet } from '../../helpers/part-sets';
 import { halfDisc, partOf, straight } from '../../helpers/part-shapes';
 import { tables } from '../../helpers/starters';
+import { cases } from '../../helpers/cases';
 
 const { partGap: gap, boardBorder: border } = tables.rules;
 
@@ -100,13 +101,13 @@ const reach = (sheets: readonly Sheet[]): number => sheets.reduce((sum, { used }
 
 describe('parts laid out on boards', () => {
   it.each([1, 2, 3, 4, 5])(
-    'never lie too near each other or the edge, each on one board: 100 random sets of 500, seed %i',
+    'never lie too near each other or the edge, each on one board: 500 random sets in full, seed %i',
     (seed) => {
       fc.assert(
         fc.property(partSet, (parts) => {
           expectSound(layOutSheets(parts, tables), parts);
         }),
-        { numRuns: 100, seed },
+        { numRuns: cases(100), seed },
       );
     },
   );
@@ -116,7 +117,7 @@ describe('parts laid out on boards', () => {
       fc.property(partSet, (parts) => {
         expect(reach(layOutSheets(parts, tables))).toBeLessThanOrEqual(boxesReach(parts) + 1e-6);
       }),
-      { numRuns: 30 },
+      { numRuns: cases(30) },
     );
   });
 
@@ -128,7 +129,7 @@ describe('parts laid out on boards', () => {
           expect(layOutSheets(shuffled, tables)).toEqual(layOutSheets(parts, tables));
         },
       ),
-      { numRuns: 20 },
+      { numRuns: cases(20) },
     );
   });
 

@@ -6,6 +6,7 @@ import { engrave } from '../../../src/drawing/engrave';
 import { textWidth } from '../../../src/drawing/parts/shapes';
 import { writeDxf } from '../../../src/output/dxf';
 import { readDxf } from '../../helpers/read-dxf';
+import { cases } from '../../helpers/cases';
 
 const label = (text: string, rest: Partial<Text> = {}): Text => ({
   kind: 'text',
@@ -59,7 +60,7 @@ describe('an engraved label', () => {
         expect(minY).toBeGreaterThan(-height / 3 - 1e-9);
         expect(maxY).toBeLessThan(height + 1e-9);
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
     expect(drawn).toBeGreaterThan(300);
   });

@@ -9,6 +9,7 @@ import { planJob, type Buildable } from '../../../src/output/pipeline';
 import { doubled } from '../../helpers/doubled';
 import { jobText, randomJobs } from '../../helpers/random-jobs';
 import { planStarter, starters, tables } from '../../helpers/starters';
+import { cases } from '../../helpers/cases';
 
 function partsOf(planned: Buildable): Part[] {
   return drawParts(planned.layout, planned.bend, planned.job, planned.joints, tables);
@@ -77,7 +78,7 @@ describe('part drawings', () => {
         drawn++;
         expectSound(planned);
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
     expect(drawn).toBeGreaterThan(30);
   });

@@ -11,6 +11,7 @@ import { loopsUnder } from '../../helpers/as-cut';
 import { cutWith } from '../../helpers/for-tool';
 import { jobText, randomJobs } from '../../helpers/random-jobs';
 import { planStarter, starters, tables } from '../../helpers/starters';
+import { cases } from '../../helpers/cases';
 
 /** Chords of the judge's own polygons stray by this, a fifth of what the tolerance allows, mm. */
 const CHORD_ERROR = 2e-5;
@@ -102,7 +103,7 @@ describe('a laser’s drawings', () => {
           built++;
         },
       ),
-      { numRuns: 150 },
+      { numRuns: cases(150) },
     );
     expect(built).toBeGreaterThan(20);
     expect(refused).toBeGreaterThan(0);

@@ -5,6 +5,7 @@ import type { Drawing, Loop, Vertex } from '../../../src/base/drawing';
 import { holeNotes } from '../../../src/output/pdf/hole-notes';
 import { curvesOf } from '../../../src/output/pdf/pen';
 import { wasteTicks } from '../../../src/output/pdf/waste-ticks';
+import { cases } from '../../helpers/cases';
 
 describe('arcs on paper', () => {
   it('stray from the true circle by less than 0.01 mm, to radii of 20 m', () => {
@@ -41,7 +42,7 @@ describe('arcs on paper', () => {
         }
         expect(Math.hypot(start[0] - x2, start[1] - y2)).toBeLessThan(1e-9);
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
     expect(arcs).toBeGreaterThan(200);
   });

@@ -6,6 +6,7 @@ import type { PaperChoice } from '../../../src/job/job';
 import { pagesOf } from '../../../src/output/pdf/paper';
 import { planPages, type Item } from '../../../src/output/pdf/page-plan';
 import { gridFor, pageCount, tileName, tilesOf, type Grid, type Tile } from '../../../src/output/pdf/tile-plan';
+import { cases } from '../../helpers/cases';
 
 type Point = readonly [number, number];
 
@@ -84,7 +85,7 @@ describe('a drawing spread over pages', () => {
           }
         },
       ),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -139,7 +140,7 @@ describe('a drawing spread over pages', () => {
           }
         }
       }),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
     expect(seams).toBeGreaterThan(1000);
   });
@@ -162,7 +163,7 @@ describe('a drawing spread over pages', () => {
         if (choice.size !== 'roll' && choice.orientation !== 'auto')
           expect(grid.page.width < grid.page.height).toBe(choice.orientation === 'portrait');
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 
@@ -240,7 +241,7 @@ describe('small drawings', () => {
           items.reduce((sum, { bounds }) => sum + pageCount(gridFor(bounds, choice)), 0),
         );
       }),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 

@@ -9,6 +9,7 @@ import { writeShopSheet } from '../../../src/output/shop-sheet';
 import { frameOf } from '../../../src/output/shop-sheet/board-frame';
 import { labelParts, type Outlined, type PartLabel } from '../../../src/output/shop-sheet/board-labels';
 import { planStarter, starters, tables } from '../../helpers/starters';
+import { cases } from '../../helpers/cases';
 
 type Point = readonly [number, number];
 const childrenOf = (node: Tree.Node): Tree.ChildNode[] => ('childNodes' in node ? node.childNodes : []);
@@ -207,7 +208,7 @@ describe('a board on paper', () => {
           }
         },
       ),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 });
@@ -295,7 +296,7 @@ describe('names of parts', () => {
           });
         },
       ),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
     expect(Math.min(inside, outside)).toBeGreaterThan(100);
   });
