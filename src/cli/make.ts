@@ -5,11 +5,17 @@ import { EXIT, type ExitCode, type Io } from './io';
 import { putInOrder, storeSet } from './files';
 import { readFont } from './font';
 import { work } from './plan';
+import { openFirst } from './open-first';
 import { startProgress } from './progress';
 import { printFindings } from './report';
 
+export interface MakeOptions extends FileOptions {
+  /** Whether every file is named. */
+  readonly list?: boolean;
+}
+
 /** `make`: every file of the job in a folder of its own, or nothing at all. */
-export async function make(io: Io, path: string, out: string, options: FileOptions = {}): Promise<ExitCode> {
+export async function make(io: Io, path: string, out: string, options: MakeOptions = {}): Promise<ExitCode> {
   putInOrder(resolve(io.cwd, out));
   const progress = startProgress(io, 'working the form out');
   try {
@@ -32,9 +38,11 @@ export async function make(io: Io, path: string, out: string, options: FileOptio
     const kept = await storeSet(folder, files);
     progress.stop();
     io.err(printFindings(findings, units, io.errColour));
-    io.out(`Wrote ${files.length} files to ${relative(io.cwd, folder) || folder}\n`);
-    for (const file of files) io.out(`  ${file.path}\n`);
+    const shown = relative(io.cwd, folder) || folder;
+    io.out(`Wrote ${files.length} files to ${shown}\n`);
+    if (options.list === true) for (const file of files) io.out(`  ${file.path}\n`);
     if (kept.length > 0) io.err(`Kept what was put there meanwhile:\n${kept.map((path) => `  ${path}\n`).join('')}`);
+    io.out(openFirst(planned.job.cut.with, shown));
     return EXIT.done;
   } finally {
     progress.stop();

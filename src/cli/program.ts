@@ -1,7 +1,7 @@
 import { Command, CommanderError, Option } from 'commander';
 import { clean, cleanButOurs } from './clean';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
-import type { FileOptions } from '../output/files';
+import type { MakeOptions } from './make';
 import type { Given } from './trial';
 
 /** Runs one command line and gives back its exit code. Each command is loaded when it is asked for, so that all start quickly. */
@@ -86,7 +86,8 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .addOption(
       new Option('--file-units <unit>', 'unit of the DXF files’ numbers, mm unless said').choices(['mm', 'in']),
     )
-    .action(async (job: string, { out, ...options }: FileOptions & { out: string }) =>
+    .option('--list', 'name every file that was written')
+    .action(async (job: string, { out, ...options }: MakeOptions & { out: string }) =>
       done(await (await import('./make')).make(io, job, out, options)),
     );
   const strips: Given[] = [];

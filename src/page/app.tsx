@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Cut } from './cut';
-import { changed, draftFrom, fromAddress, toAddress, type Draft, type DraftPath } from './draft';
+import { useAddress } from './address';
+import { changed, draftFrom, fromAddress, readDraft, type Draft, type DraftPath, type Opened } from './draft';
 import { Fields } from './fields';
 import { Glance } from './glance';
 import { begin, edit, redo, settle, undo } from './history';
@@ -15,14 +16,13 @@ import { work, type Form } from './work';
 import { pathText } from '../job/path';
 import { PrintSheet } from './print-sheet';
 
-/** How long after the last change the address follows, ms. */
-const ADDRESS_DELAY = 120;
-
 /** The whole page: one draft, worked out at every change; what follows from it is shown in the order of the work. */
 export function App(): JSX.Element {
-  const [history, setHistory] = useState(() =>
-    begin<Draft>(fromAddress(location.hash) ?? draftFrom(starters[0]?.text ?? '')),
+  const [given] = useState(() => fromAddress(location.hash));
+  const [refused, setRefused] = useState(
+    given?.problem ? `The job in the address was not opened: ${given.problem}` : '',
   );
+  const [history, setHistory] = useState(() => begin<Draft>(given?.draft ?? draftFrom(starters[0]?.text ?? '')));
   const draft = history.present;
   const worked = useMemo(() => work(draft), [draft]);
   const last = useRef<Form | null>(null);
@@ -30,22 +30,11 @@ export function App(): JSX.Element {
   const form = last.current;
   const stale = worked.form === null;
 
-  useEffect(() => {
-    // Browsers count how often a page changes its address; while a field is being typed in, the last change is soon enough.
-    const timer = setTimeout(() => {
-      const address = toAddress(draft);
-      if (address !== location.hash) window.history.replaceState(null, '', address);
-    }, ADDRESS_DELAY);
-    return () => clearTimeout(timer);
-  }, [draft]);
-  useEffect(() => {
-    const follow = (): void => {
-      const given = fromAddress(location.hash);
-      if (given && toAddress(given) !== toAddress(draft)) setHistory((held) => edit(held, given, 'address'));
-    };
-    addEventListener('hashchange', follow);
-    return () => removeEventListener('hashchange', follow);
-  }, [draft]);
+  const take = ({ draft: next, problem }: Opened, name: string, place: string): void => {
+    setRefused(problem === null ? '' : `${name} was not opened: ${problem}`);
+    if (next) setHistory((held) => settle(edit(held, next, place)));
+  };
+  useAddress(draft, (opened) => take(opened, 'The job in the address', 'address'));
   useEffect(() => {
     const keys = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -61,7 +50,10 @@ export function App(): JSX.Element {
 
   const change = (path: DraftPath, value: Draft | string | undefined): void =>
     setHistory((held) => edit(held, changed(held.present, path, value), pathText(path)));
-  const open = (text: string): void => setHistory((held) => settle(edit(held, draftFrom(text), 'open')));
+  const start = (name: string): void => {
+    const starter = starters.find((one) => one.name === name);
+    if (starter) take(readDraft(starter.text), starter.name, 'open');
+  };
   return (
     <>
       <header>
@@ -69,11 +61,7 @@ export function App(): JSX.Element {
         <p>The form to bend it on, springback included.</p>
         <nav aria-label="Job">
           <label for="starter">Start from</label>
-          <select
-            id="starter"
-            value=""
-            onChange={(event) => open(starters.find(({ name }) => name === event.currentTarget.value)?.text ?? '')}
-          >
+          <select id="starter" value="" onChange={(event) => start(event.currentTarget.value)}>
             <option value="">choose a starter</option>
             {starters.map(({ name, what }) => (
               <option key={name} value={name}>
@@ -81,7 +69,7 @@ export function App(): JSX.Element {
               </option>
             ))}
           </select>
-          <OpenFile open={open} />
+          <OpenFile open={(opened, name) => take(opened, name, 'open')} />
           <button type="button" disabled={history.past.length === 0} onClick={() => setHistory(undo)}>
             Undo
           </button>
@@ -89,7 +77,20 @@ export function App(): JSX.Element {
             Redo
           </button>
         </nav>
+        {refused === '' ? null : (
+          <p class="refused" role="alert">
+            {refused}. What was here is kept.{' '}
+            <button type="button" class="link" onClick={() => setRefused('')}>
+              Close
+            </button>
+          </p>
+        )}
       </header>
+      {worked.fault === '' ? null : (
+        <p class="refused" role="alert">
+          {worked.fault}
+        </p>
+      )}
       <Glance form={form} findings={worked.findings} stale={stale} />
       <main>
         <Fields draft={draft} findings={worked.findings} change={change} settle={() => setHistory(settle)} />

@@ -1,4 +1,10 @@
-import { parse, stringify } from 'yaml';
+import { stringify } from 'yaml';
+import type { Finding } from '../base/findings';
+import { sayFindings } from '../findings/say';
+import { decodeJob } from '../job/decode';
+import { parseJob } from '../job/parse';
+import { readSource } from '../job/source';
+import { loadTables } from '../tables/bundled';
 import { fieldAt, nodeAtPath } from '../job/fields/look';
 import type { QuantityName } from '../job/fields/quantity';
 
@@ -51,15 +57,41 @@ export function changed(
   return block;
 }
 
-/** A draft from a job file's text, whatever it holds; an empty one where it is no block at all. */
+/** What a text gave: a draft, or why it is refused, in the job reader's words. */
+export type Opened =
+  { readonly draft: Draft; readonly problem: null } | { readonly draft: null; readonly problem: string };
+
+/**
+ * A draft from a job file's text, read as the command line reads it: what that cannot take apart (a key written twice, a bracket left
+ * open, an alias, no block at all) is refused with its line; wrong values are not, they go to their fields.
+ */
+export function readDraft(text: string): Opened {
+  const { source, findings } = readSource(text);
+  if (!source) return refuse(findings);
+  const read = toDraft(source.data);
+  if (read === undefined && text.trim() !== '') return refuse(parseJob(text, loadTables()).findings);
+  const whole = read === undefined ? {} : spread(read, []);
+  return typeof whole === 'object' && !Array.isArray(whole)
+    ? { draft: whole, problem: null }
+    : refuse(parseJob(text, loadTables()).findings);
+}
+
+/** The same for a file's bytes. */
+export function readDraftFile(bytes: Uint8Array): Opened {
+  const { text, problem } = decodeJob(bytes);
+  return text === null ? { draft: null, problem } : readDraft(text);
+}
+
+function refuse(findings: readonly Finding[]): Opened {
+  const said = sayFindings(findings, { units: 'mm' })
+    .filter(({ level }) => level === 'error')
+    .map(({ line, message }) => (line === undefined ? message : `line ${line}: ${message}`));
+  return { draft: null, problem: said.join('; ') };
+}
+
+/** A draft from a job file's text that is known to be one; an empty one where it is none. */
 export function draftFrom(text: string): Draft {
-  try {
-    const read = toDraft(parse(text, { maxAliasCount: 0, logLevel: 'silent' }) as unknown);
-    const whole = read === undefined ? {} : spread(read, []);
-    return typeof whole === 'object' && !Array.isArray(whole) ? whole : {};
-  } catch {
-    return {};
-  }
+  return readDraft(text).draft ?? {};
 }
 
 function toDraft(value: unknown): Draft | string | undefined {
@@ -80,7 +112,7 @@ function spread(node: Draft | string, path: DraftPath): Draft | string {
     return described?.node === 'block' && described.short.length > 0
       ? Object.fromEntries(described.short.map((key) => [key, node]))
       : node;
-  if (Array.isArray(node)) return node;
+  if (Array.isArray(node)) return [...(node as readonly (Draft | string)[])];
   return Object.fromEntries(
     Object.entries(node as Readonly<Record<string, Draft | string>>).map(([key, entry]) => [
       key,
@@ -129,12 +161,18 @@ export function toAddress(draft: Draft): string {
   return `#job=${encodeURIComponent(jobFileFrom(draft))}`;
 }
 
-/** The draft an address carries; null where it carries none. */
-export function fromAddress(hash: string): Draft | null {
+/** What an address carries; null where it carries no job. */
+export function fromAddress(hash: string): Opened | null {
   const match = /^#job=(.*)$/su.exec(hash);
   if (!match) return null;
+  const text = decoded(match[1] ?? '');
+  if (text === null) return { draft: null, problem: 'the address was cut off or changed on its way' };
+  return readDraft(text);
+}
+
+function decoded(text: string): string | null {
   try {
-    return draftFrom(decodeURIComponent(match[1] ?? ''));
+    return decodeURIComponent(text);
   } catch {
     return null;
   }

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { App } from './app';
+import { Whole } from './whole';
 
 const root = document.getElementById('app');
-if (root) render(<App />, root);
+if (root) render(<Whole />, root);

@@ -1,16 +1,23 @@
 import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
+import { readDraftFile, type Opened } from './draft';
 
-/** A button that asks for a job file and hands its text on. */
-export function OpenFile({ open }: { open: (text: string) => void }): JSX.Element {
+/** No job is longer; the rest of a longer file is left alone. Bytes. */
+const MOST = 1024 * 1024;
+
+/** A button that asks for a job file and hands on what it holds, with its name. */
+export function OpenFile({ open }: { open: (opened: Opened, name: string) => void }): JSX.Element {
   const chooser = useRef<HTMLInputElement>(null);
   const take = async (input: HTMLInputElement): Promise<void> => {
     const [file] = input.files ?? [];
-    // A file that went away between choosing and reading is as if none were chosen.
-    const text = await file?.text().catch(() => undefined);
+    if (!file) return;
+    try {
+      open(readDraftFile(new Uint8Array(await file.slice(0, MOST).arrayBuffer())), file.name);
+    } catch {
+      open({ draft: null, problem: 'the browser could not read it' }, file.name);
+    }
     // The same file may be opened again after it was changed.
     input.value = '';
-    if (text !== undefined) open(text);
   };
   return (
     <>

@@ -5,29 +5,33 @@ import { zipSync, type Zippable } from 'fflate';
 import type { OutputFile } from '../base/drawing';
 import { fileName } from '../base/file-name';
 import { makeFiles } from '../output/files';
-import { tables, type Worked } from './work';
+import { faultText, tables, type Worked } from './work';
 
 /** Section 5: what you take away. The same files, byte for byte, as the command line writes. */
 export function Take({ worked, stale }: { worked: Worked; stale: boolean }): JSX.Element {
   const [made, setMade] = useState<{ readonly of: Worked; readonly files: readonly OutputFile[] } | null>(null);
   const [busy, setBusy] = useState(false);
+  const [failed, setFailed] = useState<{ readonly of: Worked; readonly why: string } | null>(null);
   const files = made?.of === worked ? made.files : null;
   const { form, text } = worked;
   const ready = form !== null && !stale;
-  const make = async (): Promise<readonly OutputFile[]> => {
-    if (files) return files;
-    if (!form) return [];
+  /** Makes the files where they are not made yet, and hands them on; what fails is shown. */
+  const make = async (use: (all: readonly OutputFile[]) => void = () => undefined): Promise<void> => {
+    if (!form) return;
     setBusy(true);
+    setFailed(null);
     try {
-      const fresh = await makeFiles(form.planned, { tables, font });
-      setMade({ of: worked, files: fresh });
-      return fresh;
+      const all = files ?? (await makeFiles(form.planned, { tables, font }));
+      setMade({ of: worked, files: all });
+      use(all);
+    } catch (problem) {
+      setFailed({ of: worked, why: faultText(problem) });
     } finally {
       setBusy(false);
     }
   };
   const name = fileName(form?.job.title ?? 'job');
-  const takeZip = async (): Promise<void> => save(`${name}.zip`, zip(await make(), text), 'application/zip');
+  const takeZip = (): Promise<void> => make((all) => save(`${name}.zip`, zip(all, text), 'application/zip'));
   return (
     <section class="take" aria-labelledby="take">
       <h2 id="take">What you take away</h2>
@@ -47,6 +51,11 @@ export function Take({ worked, stale }: { worked: Worked; stale: boolean }): JSX
       </p>
       {ready ? null : <p class="quiet">Mend what is wrong first; then the files can be made.</p>}
       {busy ? <p role="status">Drawing …</p> : null}
+      {failed?.of === worked ? (
+        <p class="refused" role="alert">
+          No files were made. {failed.why}
+        </p>
+      ) : null}
       {files && ready ? (
         <ul class="files">
           {files.map((file) => (

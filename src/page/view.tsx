@@ -72,7 +72,7 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
     turnBy(...step);
   };
   const says = released
-    ? `let go: ${toDegrees(bend.angle).toFixed(1)}° between the legs`
+    ? `let go: ${toDegrees(bend.angle).toFixed(1)}° from flat`
     : `wrapped ${toDegrees(wrap).toFixed(0)}° of ${toDegrees(bend.wrap.chosen).toFixed(1)}°`;
   const shows = `The form with ${layout.stations.length} stations and ${layout.backings.length} backing stations, the sheet ${says}${released ? '' : `, the free leg pulled up with ${force}`}.`;
   return (

@@ -26,18 +26,34 @@ export interface Worked {
   readonly findings: readonly SaidFinding[];
   /** Null where an error stands in the way. */
   readonly form: Form | null;
+  /** What went wrong in the program itself; empty where nothing did. */
+  readonly fault: string;
 }
 
 /** Draft → job → plan → drawings, by the same code as the command line. */
 export function work(draft: Draft): Worked {
   const text = jobFileFrom(draft);
+  try {
+    return { text, fault: '', ...worked(text) };
+  } catch (problem) {
+    return { text, fault: faultText(problem), findings: [], form: null };
+  }
+}
+
+/** A fault of the program in words that ask for it to be told. */
+export function faultText(problem: unknown): string {
+  const what = problem instanceof Error ? problem.message : String(problem);
+  return `This is a fault in bendbuck, not in your job (${what}). Please report it with the job file.`;
+}
+
+function worked(text: string): Pick<Worked, 'findings' | 'form'> {
   const { job, findings, units } = parseJob(text, tables);
   // The page's reader knows a field by its label.
   const say = (found: readonly Finding[]): SaidFinding[] => sayFindings(found, { units, field: labelOf });
-  if (!job) return { text, findings: say(findings), form: null };
+  if (!job) return { findings: say(findings), form: null };
   const planned = planJob(job, tables, findings);
   const said = say(planned.findings);
-  if (!planned.buildable) return { text, findings: said, form: null };
+  if (!planned.buildable) return { findings: said, form: null };
   const { bend, layout } = planned;
-  return { text, findings: said, form: { job, planned, bend, layout, parts: drawPieces(planned, tables) } };
+  return { findings: said, form: { job, planned, bend, layout, parts: drawPieces(planned, tables) } };
 }

@@ -246,10 +246,17 @@ describe('make', () => {
     const { code, out } = await bendbuck(folder, ['make', 'job.yaml']);
     expect(code).toBe(0);
     expect(out).toContain(join('out', FOLDER));
+    // What to open first and why; all names only where they are asked for.
+    expect(out.trim().split('\n').length).toBeLessThan(8);
+    for (const name of ['shop-sheet.html', 'templates.pdf'])
+      expect(out).toMatch(new RegExp(`^ {2}out/${FOLDER}/${name} +\\S.*$`, 'mu'));
     const first = snapshot(join(folder, 'out'));
     expect(Object.keys(first)).toContain(join(FOLDER, 'parts/spine.dxf'));
     expect(Object.values(first).some((bytes) => Buffer.from(bytes, 'base64').includes(folder))).toBe(false);
-    expect((await bendbuck(folder, ['make', 'job.yaml'])).code).toBe(0);
+    const listed = await bendbuck(folder, ['make', 'job.yaml', '--list']);
+    expect(listed.code).toBe(0);
+    for (const path of Object.keys(first).filter((one) => !one.endsWith('bendbuck.json')))
+      expect(listed.out).toContain(`\n  ${path.slice(FOLDER.length + 1)}\n`);
     expect(snapshot(join(folder, 'out'))).toEqual(first);
     expect(readdirSync(join(folder, 'out'))).toEqual([FOLDER]);
   });

@@ -259,6 +259,56 @@ await check('a link reproduces the job', async () => {
   await second.close();
 });
 
+await check('what is no job file is refused with its line, and what was here is kept', async () => {
+  const { tab, close } = await fresh(addressOf('plain-curve'));
+  await tab.fill(byId('title'), 'Kept as it was');
+  const hash = await tab.evaluate(() => location.hash);
+  const png = Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]);
+  for (const [name, buffer, says] of [
+    ['doubled.yaml', Buffer.from('title: a\ntitle: b\n'), /doubled\.yaml was not opened: line 2: /],
+    ['open.yaml', Buffer.from('title: a\nbend: { angle: 90\n'), /open\.yaml was not opened: line 3: /],
+    ['alias.yaml', Buffer.from('title: &x a\nunits: *x\n'), /alias\.yaml was not opened: line 1: /],
+    ['picture.yaml', png, /picture\.yaml was not opened: line 1, character 1: .*UTF-8/],
+  ]) {
+    await tab.setInputFiles('input[type=file]', { name, mimeType: 'text/plain', buffer });
+    must(await soon(async () => says.test((await tab.textContent('header')) ?? '')), `${name} is not refused`);
+    must((await tab.inputValue(byId('title'))) === 'Kept as it was', `${name} took the old draft away`);
+  }
+  must((await tab.evaluate(() => location.hash)) === hash, 'the address changed');
+  await tab.setInputFiles('input[type=file]', 'templates/thick-steel.yaml');
+  must(await soon(async () => (await tab.$('header [role=alert]')) === null), 'the refusal stays');
+  await close();
+  const bad = await fresh(`#job=${encodeURIComponent('title: a\ntitle: b\n')}`);
+  must(/line 2/.test((await bad.tab.textContent('header')) ?? ''), 'a bad address is not told of');
+  await bad.close();
+});
+
+await check('what is typed is in the address at once: a reload keeps it', async () => {
+  const { tab, close } = await fresh(addressOf('plain-curve'));
+  await tab.fill(byId('title'), 'Typed and reloaded');
+  await tab.evaluate(() => location.reload());
+  await tab.waitForSelector('h1');
+  must(await soon(async () => (await tab.inputValue(byId('title'))) === 'Typed and reloaded'), 'it is lost');
+  await close();
+});
+
+await check('files that cannot be made are told of', async () => {
+  const { tab, close } = await fresh(addressOf('plain-curve'));
+  await tab.evaluate(() => {
+    globalThis.TextEncoder = class {
+      encode() {
+        throw new Error('told to fail');
+      }
+    };
+  });
+  await tab.click('button.main');
+  must(
+    await soon(async () => /No files were made.*told to fail/.test((await tab.textContent('.take')) ?? '')),
+    'a failed make is swallowed',
+  );
+  await close();
+});
+
 await check('by keyboard alone, from an empty page to the zip', async () => {
   const { tab, complaints, close } = await fresh('#job=');
   const typed = {

@@ -1,8 +1,18 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { sayFindings } from '../../src/findings/say';
 import { parseJob } from '../../src/job/parse';
-import { changed, draftFrom, fromAddress, jobFileFrom, textAt, toAddress } from '../../src/page/draft';
+import {
+  changed,
+  draftFrom,
+  fromAddress,
+  jobFileFrom,
+  readDraft,
+  readDraftFile,
+  textAt,
+  toAddress,
+} from '../../src/page/draft';
 import { cutFor, isFor, sections } from '../../src/page/field-list';
 import { begin, edit, redo, settle, undo } from '../../src/page/history';
 import { tables } from '../helpers/starters';
@@ -16,14 +26,45 @@ describe('drafts', () => {
   it('the address carries the whole draft', () => {
     for (const name of readdirSync('templates')) {
       const draft = draftFrom(readFileSync(`templates/${name}`, 'utf8'));
-      expect(fromAddress(toAddress(draft))).toEqual(draft);
+      expect(fromAddress(toAddress(draft))).toEqual({ draft, problem: null });
     }
     expect(fromAddress('#other')).toBeNull();
-    expect(fromAddress('#job=%E0%A4%A')).toBeNull();
+    expect(fromAddress('#job=%E0%A4%A')).toEqual({
+      draft: null,
+      problem: expect.stringContaining('cut off') as string,
+    });
   });
 
   it('no address, however mangled, throws', () => {
     fc.assert(fc.property(fc.string(), (text) => void fromAddress(`#job=${text}`)));
+  });
+
+  it.each([
+    ['a key written twice', 'title: a\ntitle: b\n', 2],
+    ['a bracket left open', 'title: a\nbend: { angle: 90\n', 3],
+    ['an alias', 'title: &x a\nunits: *x\n', 1],
+    ['a list', '- a\n- b\n', undefined],
+    ['a bare word', 'hello', undefined],
+  ])('%s is refused as the command line refuses it, with its line', (_, text, line) => {
+    const { draft, problem } = readDraft(text);
+    expect(draft).toBeNull();
+    const said = sayFindings(parseJob(text, tables).findings, { units: 'mm' }).filter(({ level }) => level === 'error');
+    expect(said.length).toBeGreaterThan(0);
+    for (const one of said) expect(problem).toContain(one.message);
+    if (line !== undefined) {
+      expect(said[0]?.line).toBe(line);
+      expect(problem).toMatch(new RegExp(`^line ${line}: `, 'u'));
+    }
+  });
+
+  it('a picture is refused with the place, a job with wrong values is not', () => {
+    // PNG (ISO/IEC 15948), 5.2: the signature of every file.
+    const { draft, problem } = readDraftFile(Uint8Array.of(137, 80, 78, 71, 13, 10, 26, 10));
+    expect([draft, problem]).toEqual([null, expect.stringMatching(/^line 1, character 1: .*UTF-8/u)]);
+    expect(readDraft('title: a\nbend: { angle: 400, lenght: x }\n').draft).toEqual({
+      title: 'a',
+      bend: { angle: '400', lenght: 'x' },
+    });
   });
 
   it('a change leaves the rest alone, and undefined takes a thing out', () => {

@@ -1,0 +1,29 @@
+import type { CuttingTool } from '../job/job';
+import { pairs } from './columns';
+
+/** What to open first of a set of files, and why; the rest is named in the folder. */
+export function openFirst(tool: CuttingTool, folder: string): string {
+  return `\nOpen first:\n${pairs([
+    [
+      `${folder}/shop-sheet.html`,
+      'to print and take to the bench: what to buy, what to cut, each step with its numbers',
+    ],
+    ...AFTER[tool].map(([name, why]) => [`${folder}/${name}`, why] as const),
+  ])}`;
+}
+
+const AFTER: Readonly<Record<CuttingTool, readonly (readonly [string, string])[]>> = {
+  jigsaw: [
+    ['templates.pdf', 'every piece at true size: measure the bars on page 1, then glue on and saw to the lines'],
+  ],
+  router: [
+    ['boards/', 'the pieces laid out on your boards, for the machine'],
+    ['operations.csv', 'the tool and the depth of every layer in those drawings'],
+    ['templates.pdf', 'the gauges and the blank at true size: measure the bars on page 1'],
+  ],
+  laser: [
+    ['boards/', 'the pieces laid out on your boards, for the machine; the kerf is in them'],
+    ['operations.csv', 'what every layer of those drawings means'],
+    ['templates.pdf', 'the gauges and the blank at true size: measure the bars on page 1'],
+  ],
+};
