@@ -14,19 +14,24 @@ import { deep, shop, worksFor } from './works';
 /** `PANELS=2000` looks at as many random panels as the design asks for. */
 const COUNT = Number(process.env['PANELS'] ?? 40);
 
+const coordinate = (most: number): fc.Arbitrary<number> => fc.double({ min: -most, max: most, noNaN: true });
+const places = (most: number): fc.Arbitrary<Place3> => fc.tuple(coordinate(most), coordinate(most), coordinate(most));
+
 describe('gap between convex bodies', () => {
   it('of boxes is what their sides say', () => {
-    const coordinates = fc.tuple(...Array.from({ length: 12 }, () => fc.double({ min: -50, max: 50, noNaN: true })));
     fc.assert(
-      fc.property(coordinates, (c) => {
-        const of = (at: number): readonly [Place3, Place3] => {
-          const sides = [0, 1, 2].map((axis) => [c[at + axis] ?? 0, c[at + axis + 3] ?? 0]);
-          return [sides.map((pair) => Math.min(...pair)), sides.map((pair) => Math.max(...pair) + 0.1)] as unknown as [
-            Place3,
-            Place3,
-          ];
-        };
-        const [a, b] = [of(0), of(6)];
+      fc.property(places(50), places(50), places(50), places(50), (p, q, r, t) => {
+        const low = (u: Place3, v: Place3): Place3 => [
+          Math.min(u[0], v[0]),
+          Math.min(u[1], v[1]),
+          Math.min(u[2], v[2]),
+        ];
+        const high = (u: Place3, v: Place3): Place3 => [
+          Math.max(u[0], v[0]) + 0.1,
+          Math.max(u[1], v[1]) + 0.1,
+          Math.max(u[2], v[2]) + 0.1,
+        ];
+        const [a, b] = [[low(p, q), high(p, q)] as const, [low(r, t), high(r, t)] as const];
         const apart = [0, 1, 2].map((axis) =>
           Math.max(0, (a[0][axis] ?? 0) - (b[1][axis] ?? 0), (b[0][axis] ?? 0) - (a[1][axis] ?? 0)),
         );
@@ -37,17 +42,17 @@ describe('gap between convex bodies', () => {
   });
 
   it('of bodies of any shape is never more than between places sampled in both, and nearly as little', () => {
-    const place = fc.tuple(...[0, 1, 2].map(() => fc.double({ min: -20, max: 20, noNaN: true })));
     fc.assert(
       fc.property(
-        fc.array(place, { minLength: 4, maxLength: 9 }),
-        fc.array(place, { minLength: 4, maxLength: 9 }),
+        fc.array(places(20), { minLength: 4, maxLength: 9 }),
+        fc.array(places(20), { minLength: 4, maxLength: 9 }),
         fc.double({ min: 0, max: 40, noNaN: true }),
         (p, q, off) => {
-          const [first, second] = [p, (q as unknown as Place3[]).map(([x, y, z]): Place3 => [x + off, y, z])];
+          const [first, second] = [p, q.map(([x, y, z]): Place3 => [x + off, y, z])];
           const gap = gapBetween(convex(first), convex(second));
           // Frank and Wolfe's steps toward the nearest places, another way to the same gap.
-          let [a, b] = [first[0] ?? [0, 0, 0], second[0] ?? [0, 0, 0]] as [Place3, Place3];
+          let a: Place3 = first[0] ?? [0, 0, 0];
+          let b: Place3 = second[0] ?? [0, 0, 0];
           for (let round = 0; round < 1000; round++) {
             const way: Place3 = [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
             const dot = (v: Place3): number => v[0] * way[0] + v[1] * way[1] + v[2] * way[2];
