@@ -75,7 +75,12 @@ export const producing: Readonly<Record<string, Change | string>> = {
   'smaller-than-bit': { cut: { with: 'router', bit: '8 mm' } },
   'dowels-thinner': { board: { stock: 'mdf-6' }, cut: { with: 'laser', dowel: '16 mm' } },
   'no-room-for-tabs': { board: { stock: 'mdf-6' }, cut: { with: 'laser' }, bend: { radius: '23 mm' } },
-  'no-room-for-dowels': { board: { stock: 'mdf-6' }, cut: { with: 'laser' }, bend: { radius: '24.2 mm' } },
+  // One end is of the size in mm, the other in inches, whose screws and dowels are others.
+  'no-room-for-dowels': {
+    board: { stock: 'mdf-6' },
+    cut: { with: 'laser' },
+    bend: { radius: { from: '23.5 mm', to: '25.5 mm' } },
+  },
   'screws-in-glue-line': { board: { stock: 'mdf-6' }, cut: { with: 'laser', layers: 2 } },
   'fit-tighter-than-beam': { board: { stock: 'mdf-6' }, cut: { with: 'laser', kerf: '0.3 mm', fit: '0.02 mm' } },
   'kerf-too-wide': { board: { stock: 'mdf-3' }, cut: { with: 'laser', kerf: '1.9 mm', gap: '5 mm' } },
