@@ -67,6 +67,8 @@ export function loadTables(): Tables {
       yokeBoltPast: rule('yokeBoltPast'),
       plankShort: rule('plankShort'),
       gaugePast: rule('gaugePast'),
+      blankGap: rule('blankGap'),
+      blankBorder: rule('blankBorder'),
     },
     tools: {
       bladeTurn: tool('bladeTurn'),

@@ -26,6 +26,9 @@ export interface ShopRules {
   /** Wood left between parts laid out on a board, and uncut along its edges, mm. */
   readonly partGap: number;
   readonly boardBorder: number;
+  /** The same between blanks on a metal sheet. */
+  readonly blankGap: number;
+  readonly blankBorder: number;
   /** Section of the batten along the edge that is pulled, mm. */
   readonly battenThick: number;
   readonly battenWide: number;

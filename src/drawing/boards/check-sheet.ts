@@ -1,7 +1,7 @@
 import { boundsOf } from '../../base/bounds';
 import { InternalError } from '../../base/errors';
 import { moveDrawing } from '../../base/transform';
-import type { Part } from '../parts/part';
+import type { Shaped } from '../parts/part';
 import type { Point } from './convex';
 import { outlineOf, polygonOf } from './outline';
 import type { Placement, Sheet } from './sheet';
@@ -15,7 +15,7 @@ const SLACK = 1e-6;
  * The last look: throws unless every part lies on one sheet and one only, inside its border, none nearer another than the gap.
  * Looks at true shapes by distances between sides, with none of the layout's own means.
  */
-export function checkSheets(sheets: readonly Sheet[], parts: readonly Part[], gap: number, border: number): void {
+export function checkSheets(sheets: readonly Sheet[], parts: readonly Shaped[], gap: number, border: number): void {
   const placed = sheets.flatMap(({ placements }) => placements.map(({ part }) => part));
   for (const { id } of parts) {
     const times = placed.filter((part) => part === id).length;
@@ -25,7 +25,7 @@ export function checkSheets(sheets: readonly Sheet[], parts: readonly Part[], ga
   for (const sheet of sheets) checkSheet(sheet, parts, gap, border);
 }
 
-function checkSheet(sheet: Sheet, parts: readonly Part[], gap: number, border: number): void {
+function checkSheet(sheet: Sheet, parts: readonly Shaped[], gap: number, border: number): void {
   const shapes = sheet.placements.map((placement) => {
     const part = parts.find(({ id }) => id === placement.part);
     if (!part) throw new InternalError(`board ${sheet.id} holds an unknown part ${placement.part}`);

@@ -1,13 +1,13 @@
 import { loopArea } from '../../base/area';
 import { boundsOf, type Bounds } from '../../base/bounds';
 import { moveDrawing } from '../../base/transform';
-import type { Part } from '../parts/part';
+import type { Shaped } from '../parts/part';
 import { convexOf, quarterTurned, turnedOver, type Convex } from './convex';
 import { outlineOf, roomOf } from './outline';
 
 /** A part made ready for laying out. */
 export interface Item {
-  readonly part: Part;
+  readonly part: Shaped;
   /** Turned by none, one, two and three quarters about its origin. */
   readonly poses: readonly [Pose, Pose, Pose, Pose];
   /** Inside its outline, mm². */
@@ -29,7 +29,7 @@ export interface Piece {
 }
 
 /** Parts → items; parts of one shape share their poses. `clearance` is half the gap between parts, mm. */
-export function itemsOf(parts: readonly Part[], clearance: number): Item[] {
+export function itemsOf(parts: readonly Shaped[], clearance: number): Item[] {
   const known = new Map<string, Omit<Item, 'part'>>();
   let pieces = 0;
   return parts.map((part) => {

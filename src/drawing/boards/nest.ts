@@ -1,4 +1,4 @@
-import type { Part } from '../parts/part';
+import type { Shaped } from '../parts/part';
 import { fillByBoxes } from './boxes';
 import { emptyBoards, fill, NoFits, type Filled, type Growth } from './fill';
 import { itemsOf, type Item } from './item';
@@ -28,9 +28,14 @@ interface Trial {
  * pairings that do well as a rule are tried first, then small changes to the best so far; the boxes' layout stands where none beats it.
  * Null where a part fits nowhere. `gap`: between parts, mm.
  */
-export function nest(parts: readonly Part[], supply: Supply, gap: number, watch: Watch = {}): readonly Filled[] | null {
+export function nest(
+  parts: readonly Shaped[],
+  supply: Supply,
+  gap: number,
+  watch: Watch = {},
+): readonly Filled[] | null {
   const items = itemsOf(parts.toSorted(byId), gap / 2);
-  const starts = startingTrials(items);
+  const starts = startingTrials(items, supply.grain ?? false);
   const noFits = new NoFits();
   const chance = chances();
   const empty = [emptyBoards(supply)];
@@ -53,7 +58,7 @@ export function nest(parts: readonly Part[], supply: Supply, gap: number, watch:
     best = used(growth);
   }
   watch.progress?.(MOST_TRIALS, MOST_TRIALS);
-  const boxes = fillByBoxes(items, supply, gap);
+  const boxes = supply.grain ? null : fillByBoxes(items, supply, gap);
   return best && !(boxes && isBetter(boxes, best)) ? best : boxes;
 }
 
@@ -77,7 +82,7 @@ function inCommon(a: Trial, b: Trial): number {
   return different < 0 ? a.units.length : different;
 }
 
-const byId = (a: Part, b: Part): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+const byId = (a: Shaped, b: Shaped): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
 /** Length differences below this are rounding, mm. */
 const SAME = 1e-6;
@@ -102,16 +107,21 @@ export function isBetter(a: readonly Filled[], b: readonly Filled[]): boolean {
 }
 
 /** Largest first by one measure and another, half-discs single and paired. */
-function startingTrials(items: readonly Item[]): Trial[] {
-  const groupings = [items.map(single), ...pairings.map((pairing) => paired(items, pairing))].filter(
-    (units, index) => index === 0 || units.length < items.length,
-  );
+function startingTrials(items: readonly Item[], grain: boolean): Trial[] {
+  const groupings = [items.map(single), ...pairings.map((pairing) => paired(items, pairing))]
+    .filter((units, index) => index === 0 || units.length < items.length)
+    .map((units) => (grain ? units.map(alongGrain) : units));
   const measures = ['long', 'area', 'short'] as const;
   return STRETCHES.flatMap((stretch) =>
     measures.flatMap((measure) =>
       groupings.map((units) => ({ units: units.toSorted((a, b) => b[measure] - a[measure]), stretch })),
     ),
   );
+}
+
+/** The unit in those poses only that leave its parts' own x along the board. */
+function alongGrain(unit: Unit): Unit {
+  return { ...unit, poses: unit.poses.filter(({ members }) => members.every(({ quarters }) => quarters % 2 === 0)) };
 }
 
 /** Half-discs in pairs of the nearest radius, the rest by themselves. */

@@ -2,7 +2,7 @@ import { Clipper, EndType, JoinType, TriangulateResult, type PathD, type PathsD 
 import type { Loop } from '../../base/drawing';
 import { InternalError } from '../../base/errors';
 import { flattenLoop } from '../../base/flatten';
-import type { Part } from '../parts/part';
+import type { Shaped } from '../parts/part';
 import type { Point } from './convex';
 
 /** What flattening may stray from an arc, and rounding from a corner's circle, mm; added to the outline three times (closing hollows rounds once more), so that no gap comes out smaller than asked. */
@@ -15,7 +15,7 @@ const MOST_PIECES = 8;
 const NARROW = 15;
 
 /** A part's one outline, as the loop it is drawn by. */
-export function outlineOf(part: Part): Loop {
+export function outlineOf(part: Shaped): Loop {
   const [outline, ...more] = part.drawing.shapes.filter(
     (shape): shape is Loop => shape.kind === 'loop' && shape.operation === 'outline',
   );
@@ -24,7 +24,7 @@ export function outlineOf(part: Part): Loop {
 }
 
 /** A part's outline as points, counter-clockwise, arcs as chords that stray by at most `stray` mm. */
-export function polygonOf(part: Part, stray: number): Point[] {
+export function polygonOf(part: Shaped, stray: number): Point[] {
   const points = flattenLoop(outlineOf(part).vertices, stray).map(([x, y]) => ({ x, y }));
   return Clipper.areaD(points) < 0 ? points.reverse() : points;
 }
@@ -33,7 +33,7 @@ export function polygonOf(part: Part, stray: number): Point[] {
  * The room a part takes up: its outline grown by `clearance` mm all round, as convex pieces, counter-clockwise. Holes count as
  * solid, and hollows too narrow to be of use are closed; the pieces together are never smaller than what they stand for.
  */
-export function roomOf(part: Part, clearance: number): Point[][] {
+export function roomOf(part: Shaped, clearance: number): Point[][] {
   const polygon = polygonOf(part, STRAY);
   const grown = largest(offset([polygon], clearance + 3 * STRAY));
   return solidPieces(grown).map(fewerCorners);

@@ -12,4 +12,6 @@ export interface Supply {
   readonly board: Stock;
   /** Left uncut along every edge, mm. */
   readonly border: number;
+  /** Whether parts may only be turned end for end, since the stock's grain runs along its length. */
+  readonly grain?: boolean;
 }

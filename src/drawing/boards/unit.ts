@@ -1,6 +1,6 @@
 import type { Bounds } from '../../base/bounds';
 import { InternalError } from '../../base/errors';
-import type { Part } from '../parts/part';
+import type { Shaped } from '../parts/part';
 import { chainAt, noFit, quarterTurned, sideAt, type Point } from './convex';
 import type { Item, Piece, Pose } from './item';
 import { outlineOf } from './outline';
@@ -27,7 +27,7 @@ export interface Placed extends Point {
 
 /** A part, by how many quarters it is turned about its origin and where that comes to lie, mm. */
 export interface Member extends Point {
-  readonly part: Part;
+  readonly part: Shaped;
   readonly quarters: number;
 }
 

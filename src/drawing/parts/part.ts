@@ -12,3 +12,6 @@ export interface Part {
   readonly thickness: number;
   readonly drawing: Drawing;
 }
+
+/** As much of a part as laying it out on a board needs. */
+export type Shaped = Pick<Part, 'id' | 'drawing'>;

@@ -81,4 +81,15 @@ export const seamFindings = {
     message: `the metal left on for the pull at ${bend} and at ${other} overlaps at (${x}, ${y})`,
     hint: 'use a shorter lever for one of them',
   })),
+  'metal-too-small': error({ blank: 'text', size: 'size', sheet: 'size' }, ({ blank, size, sheet }) => ({
+    message: `${blank} is ${size} as it is cut; it does not fit on a sheet of ${sheet}, nor on any offcut`,
+    hint: 'buy a larger sheet, pull with a shorter lever, or make the panel of two',
+    got: size,
+    allowed: `less than ${sheet}`,
+  })),
+  'no-such-edge': error({ edge: 'text' }, ({ edge }) => ({
+    message: `the panel has no edge called ${edge}, or it is not in one piece`,
+    hint: 'use the name of an edge of the outline',
+    got: edge,
+  })),
 };
