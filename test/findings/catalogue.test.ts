@@ -6,6 +6,7 @@ import { parseJob } from '../../src/job/parse';
 import { planJob } from '../../src/output/pipeline';
 import { loadTables } from '../../src/tables/bundled';
 import { BASE, producing, type Change } from './producing';
+import { raising } from './raising-panels';
 
 const tables = loadTables();
 
@@ -47,11 +48,13 @@ function found(text: string): SaidFinding[] {
 const words = ({ message, hint, got = '', allowed = '' }: SaidFinding): string =>
   [message, hint, got, allowed].join('\n');
 
-const codes = Object.keys(catalogue);
+const all = Object.keys(catalogue);
+/** Those that a job raises; the rest a stage of a panel. */
+const codes = all.filter((code) => !Object.hasOwn(raising, code));
 
 describe('the catalogue of findings', () => {
   it('knows every code that a producing job is written for', () => {
-    expect(Object.keys(producing).filter((code) => !codes.includes(code))).toEqual([]);
+    expect(Object.keys({ ...producing, ...raising }).filter((code) => !all.includes(code))).toEqual([]);
   });
 
   it.each(codes)('%s is raised by a job, in its own unit', (code) => {
@@ -69,5 +72,13 @@ describe('the catalogue of findings', () => {
     // The tables' names of metric rows are names, not sizes of this job.
     for (const finding of inch.filter((one) => one.code !== 'unknown-screw'))
       expect(words(finding)).not.toMatch(/\d\s*(?:mm|N|MPa)(?![a-z])|\bmm\b|undefined|NaN|null|\[object/u);
+  });
+
+  it.each(Object.keys(raising))('%s is raised by a stage of a panel, told in mm alone or in inches alone', (code) => {
+    const raised = (raising[code]?.() ?? []).filter((finding) => finding.code === code);
+    expect(raised.length).toBeGreaterThan(0);
+    const [metric, inch] = (['mm', 'in'] as const).map((units) => sayFindings(raised, { units }).map(words).join('\n'));
+    expect(metric).not.toMatch(/\d\s*(?:in|lbf|ksi|")(?![a-z])|undefined|NaN|null|\[object/u);
+    expect(inch).not.toMatch(/\d\s*(?:mm|N|MPa)(?![a-z])|\bmm\b|undefined|NaN|null|\[object/u);
   });
 });

@@ -1,0 +1,155 @@
+import type { Vertex } from '../../src/base/drawing';
+import type { Finding } from '../../src/base/findings';
+import { layOutMetal } from '../../src/drawing/boards/lay-out-metal';
+import { edgeWork } from '../../src/panel/edges/edges';
+import { checkClearOfBends } from '../../src/panel/seams/clear-of-bends';
+import { checkJoin } from '../../src/panel/seams/join';
+import { layOutSeam } from '../../src/panel/seams/lay-out-seam';
+import type { Seam, SeamLayout } from '../../src/panel/seams/seam';
+import { outlineOf } from '../../src/panel/trace/outline';
+import { cutAndTrim } from '../../src/panel/trim/cut-and-trim';
+import type { PulledSide } from '../../src/panel/trim/trim';
+import { loadFasteners } from '../../src/tables/fasteners';
+
+/** Findings of stages of a panel, raised by the stage itself with what raises them. */
+
+const { fasteners, rules } = loadFasteners();
+
+function fastener(id: string): Seam['fastener'] {
+  const found = fasteners.find((row) => row.id === id);
+  if (!found) throw new Error(`no fastener ${id}`);
+  return found;
+}
+
+const loop = (...corners: readonly (readonly [number, number])[]): Vertex[] =>
+  corners.map(([x, y]) => ({ x, y, bulge: 0 }));
+const EDGE = loop([0, 0], [560, 0]);
+
+const plain: Seam = {
+  on: 'top',
+  lap: 32,
+  fastener: fastener('M4'),
+  countersunk: false,
+  ends: 16,
+  spacing: { count: 7 },
+  rows: 1,
+  drill: 'now',
+};
+
+function lay(change: Partial<Seam>, run = EDGE) {
+  return layOutSeam({ ...plain, ...change }, { run, thickness: 1.5, mating: 1.5 }, rules, 'seams[0]');
+}
+
+const seam =
+  (change: Partial<Seam>, run = EDGE) =>
+  (): readonly Finding[] =>
+    lay(change, run).findings;
+
+function laid(change: Partial<Seam>, run = EDGE): SeamLayout {
+  const { value } = lay(change, run);
+  if (!value) throw new Error('no seam');
+  return value;
+}
+
+const join =
+  (change: Partial<Seam>, run = EDGE) =>
+  (): readonly Finding[] =>
+    checkJoin(
+      {
+        outer: { name: 'middle.left', layout: laid({}) },
+        inner: { name: 'left.top', layout: laid(change, run) },
+        drill: 'both',
+      },
+      rules,
+      'joins[0]',
+    );
+
+/** A leg of 50 below a base, and what reaches under it. */
+const leg = (lever: number): PulledSide => ({
+  bend: 'long',
+  line: [
+    { x: 300, y: 50 },
+    { x: 0, y: 50 },
+  ],
+  free: [loop([0, 50], [0, 0], [300, 0], [300, 50])],
+  lever,
+});
+const hooked = outlineOf(
+  loop(
+    [300, 50],
+    [330, 50],
+    [330, -100],
+    [100, -100],
+    [100, -120],
+    [360, -120],
+    [360, 200],
+    [0, 200],
+    [0, 50],
+    [0, 0],
+    [300, 0],
+  ),
+  [],
+);
+/** Two legs that are pulled toward each other, across the mouth of a U. */
+const mouth = outlineOf(loop([0, 0], [50, 0], [50, 300], [450, 300], [450, 0], [500, 0], [500, 400], [0, 400]), []);
+const inward = (
+  bend: string,
+  from: readonly [number, number],
+  to: readonly [number, number],
+  free: Vertex[],
+): PulledSide => ({
+  bend,
+  line: [
+    { x: from[0], y: from[1] },
+    { x: to[0], y: to[1] },
+  ],
+  free: [free],
+  lever: 260,
+});
+
+export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
+  'seam-corner': seam({}, loop([0, 0], [300, 0], [300, 300])),
+  'seam-diameter': seam({ fastener: fastener('M8'), lap: 60, ends: 30, spacing: { count: 4 } }),
+  'seam-lap': seam({ lap: 12 }),
+  'seam-ends': seam({ ends: 5 }),
+  'seam-count': seam({ spacing: { count: 1 } }),
+  'seam-short': seam({ ends: 300 }),
+  'seam-pitch': seam({ spacing: { count: 100 } }),
+  'seam-over-bend': () =>
+    checkClearOfBends(
+      laid({}),
+      [{ name: 'short', outline: loop([200, -5], [250, -5], [250, 90], [200, 90]) }],
+      'seams[0]',
+    ),
+  'join-length': join({}, loop([0, 0], [570, 0])),
+  'join-lap': join({ lap: 40 }),
+  'join-fastener': join({ fastener: fastener('M3') }),
+  'join-count': join({ spacing: { count: 8 } }),
+  'join-holes': join({ ends: 18 }),
+  'trim-on-panel': () => cutAndTrim(hooked, [leg(160)], 'trim').findings,
+  'trim-on-trim': () =>
+    cutAndTrim(
+      mouth,
+      [
+        inward('left', [40, 200], [40, 10], loop([40, 10], [50, 10], [50, 200], [40, 200])),
+        inward('right', [460, 10], [460, 200], loop([450, 10], [460, 10], [460, 200], [450, 200])),
+      ],
+      'trim',
+    ).findings,
+  'metal-too-small': () =>
+    layOutMetal(
+      [{ id: 'left', name: 'left', outline: hooked }],
+      {
+        metal: 'steel-cold-rolled-cs',
+        thickness: 1,
+        density: 7850,
+        sheet: { width: 200, length: 300 },
+        offcuts: [],
+        grain: 'any',
+        gap: 5,
+        border: 3,
+      },
+      'sheet.stock',
+    ).findings,
+  'no-such-edge': () => edgeWork(hooked, ['side'], 'edges.cap').findings,
+};
