@@ -11,6 +11,10 @@ export const producing: Readonly<Record<string, Change | string>> = {
   twist: { bend: { radius: { from: '30 mm', to: '150 mm' } } },
   'hard-pull': { sheet: { thickness: '4 mm' }, effort: { maxLeverage: '0 mm' } },
   'would-not-set': { sheet: { thickness: '0.5 mm' }, bend: { radius: '3000 mm', radiusOf: 'form' } },
+  'ends-spring-apart': {
+    bend: { radius: { from: '60 mm', to: '200 mm' }, length: '400 mm', radiusOf: 'form' },
+    sheet: { thickness: '1 mm' },
+  },
   'taper-too-steep-for-angle': { bend: { angle: 170, radius: { from: '20 mm', to: '400 mm' } } },
   // Trial strips
   'strip-too-narrow': strips({ bent: 95, left: 80, width: '5 mm' }),

@@ -21,6 +21,8 @@ export function shapeBend(job: Job, section: Section): Staged<BendShape | null> 
   const cones = findCones(job, section);
   if ('findings' in cones) return { value: null, findings: cones.findings };
   const { finished, form } = cones;
+  const apart = springApart(finished, form, section);
+  if (apart) return { value: null, findings: [apart] };
   const finishedWrap = wrapFromAngle(job.bend.angle, finished.halfAngle);
   if (Number.isNaN(finishedWrap)) return { value: null, findings: [tooSteepForAngle(job, finished)] };
   const wrapAt = (x: number): number =>
@@ -62,6 +64,31 @@ function notSetFinding(end: 'from' | 'to', mid: number, section: Section): Findi
       flat: limit - section.thickness / 2,
     }),
   ];
+}
+
+/** Part of a radius that rounding may take; far below what a saw can show. */
+const ROUNDING = 1e-9;
+
+/**
+ * The error where letting go would make the bend tighter at an end. The two ends spring back by the strip's law each for itself, and a cone is
+ * laid through what is left of their curvatures. On a sheet that stays one piece without stretching the rulings stay where they are on the flat
+ * blank, all curvatures fall by one factor and every radius grows; where the cone's says otherwise there is no such sheet.
+ */
+function springApart(finished: Cone, form: Cone, { thickness }: Section): Finding | undefined {
+  const ends = [
+    { end: 'A', x: 0, before: form.radiusFrom, after: finished.radiusFrom },
+    { end: 'B', x: form.length, before: form.radiusTo, after: finished.radiusTo },
+  ];
+  const wrong = ends.find(({ before, after }) => after < before * (1 - ROUNDING));
+  if (!wrong) return undefined;
+  const { end, x, before, after } = wrong;
+  return finding('ends-spring-apart', 'bend.radius', {
+    end,
+    form: before,
+    left: after,
+    curved: midRadiusAt(form, thickness, x),
+    straighter: midRadiusAt(finished, thickness, x),
+  });
 }
 
 function tooSteepForAngle(job: Job, cone: Cone): Finding {

@@ -47,4 +47,11 @@ export const bendFindings = {
     got: angle,
     allowed: `below ${most}`,
   })),
+  'ends-spring-apart': error(
+    { end: 'text', form: 'length', left: 'length', curved: 'length', straighter: 'length' },
+    ({ end, form, left, curved, straighter }) => ({
+      message: `no one cone is left when this sheet is let go: the larger end springs back so much more than the other that at end ${end} the radius would have to shrink from ${form} to ${left}, while the metal there straightens (radius of curvature ${curved} to ${straighter}); the sheet would twist instead`,
+      hint: 'make the two radii more alike, the part longer, the sheet thicker or softer, or bend it over two forms',
+    }),
+  ),
 };
