@@ -37,7 +37,7 @@ export function bendMesh(bend: BendPlan): Mesh {
     builder.quad(near[index] ?? NaN, near[other] ?? NaN, near[other - 1] ?? NaN, near[index + 1] ?? NaN);
     builder.quad(far[index + 1] ?? NaN, far[other - 1] ?? NaN, far[other] ?? NaN, far[index] ?? NaN);
   }
-  return builder.build('Finished bend', SHEET_COLOUR);
+  return builder.build('bend', SHEET_COLOUR);
 }
 
 /** Across the sheet at `x` along the tangent line, from the held leg's edge round the bend to the free leg's. */

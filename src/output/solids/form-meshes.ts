@@ -60,7 +60,7 @@ function spineMesh(part: Part, { bend, joints }: Form): Mesh {
   const pockets = loopsOf(part, ['groove']);
   return extrude(
     {
-      name: part.name,
+      name: part.id,
       colour: BOARD_COLOURS.spine,
       loops: loopsOf(part, ['outline', 'hole']),
       low: high - part.thickness,
@@ -94,7 +94,7 @@ function backingMesh(part: Part, { layout, bend }: Form): Mesh {
 }
 
 function plainBoard(part: Part, colour: string, low: number, high: number): Parameters<typeof extrude>[0] {
-  return { name: part.name, colour, loops: loopsOf(part, ['outline', 'hole']), low, high, pockets: [], floor: low };
+  return { name: part.id, colour, loops: loopsOf(part, ['outline', 'hole']), low, high, pockets: [], floor: low };
 }
 
 /** A station's layers; itself as its only one. */

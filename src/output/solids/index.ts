@@ -1,6 +1,7 @@
 import type { OutputFile } from '../../base/drawing';
 import { bendMesh } from './bend-mesh';
 import { formMeshes, type Form } from './form-meshes';
+import type { Mesh } from './mesh';
 import { writeStl } from './stl';
 import { writeThreeMf } from './three-mf';
 
@@ -8,14 +9,24 @@ export { bendMesh } from './bend-mesh';
 export { formMeshes, type Form } from './form-meshes';
 export { meshVolume, type Mesh } from './mesh';
 
-/** The assembled form and the finished bend as files that 3-D programs read: 3MF with names and colours, STL bare; mm. */
+/**
+ * The assembled form and the finished bend as files that 3-D programs read, mm: 3MF, with names and colours; STL, one file a board, each
+ * where it stands, since boards that touch share edges and would be no closed solid in one bare list of triangles.
+ */
 export function solidFiles(form: Form, title: string): OutputFile[] {
-  const solids = [
-    { path: 'solids/form', title: `${title}: form`, meshes: formMeshes(form) },
-    { path: 'solids/bend', title: `${title}: finished bend`, meshes: [bendMesh(form.bend)] },
+  const [boards, bend] = [formMeshes(form), bendMesh(form.bend)];
+  return [
+    threeMf('form', boards, `${title}: form`),
+    ...boards.map((board) => stl(`form/${board.name}`, board)),
+    threeMf('bend', [bend], `${title}: finished bend`),
+    stl('bend', bend),
   ];
-  return solids.flatMap(({ path, title: name, meshes }): OutputFile[] => [
-    { path: `${path}.3mf`, content: writeThreeMf(meshes, name), mime: 'model/3mf' },
-    { path: `${path}.stl`, content: writeStl(meshes), mime: 'model/stl' },
-  ]);
+}
+
+function threeMf(name: string, meshes: readonly Mesh[], title: string): OutputFile {
+  return { path: `solids/${name}.3mf`, content: writeThreeMf(meshes, title), mime: 'model/3mf' };
+}
+
+function stl(name: string, mesh: Mesh): OutputFile {
+  return { path: `solids/${name}.stl`, content: writeStl(mesh), mime: 'model/stl' };
 }

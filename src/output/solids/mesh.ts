@@ -5,6 +5,7 @@ import { cross, dot, subtract, type Point3 } from '../picture/vector';
  * outside. Every edge is shared by two triangles that run along it in opposite directions.
  */
 export interface Mesh {
+  /** Unique, safe as a file name: the part's id, or `bend`. */
   readonly name: string;
   /** #rrggbb. */
   readonly colour: string;

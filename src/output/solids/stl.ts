@@ -6,9 +6,10 @@ const HEAD = 80;
 const TRIANGLE = 50;
 const TITLE = 'bendbuck, mm';
 
-/** The solids together as a binary STL, mm; the format knows no units, colours or names. */
-export function writeStl(meshes: readonly Mesh[]): Uint8Array {
-  const triangles = meshes.flatMap(trianglesOf);
+/** One solid as a binary STL, mm; the format knows no units, colours or names. */
+export function writeStl(mesh: Mesh): Uint8Array {
+  // Normals are of the places as the format stores them, lest those of slivers disagree.
+  const triangles = trianglesOf(mesh).map((corners) => storedTriangle(corners));
   const bytes = new Uint8Array(HEAD + 4 + TRIANGLE * triangles.length);
   const view = new DataView(bytes.buffer);
   bytes.set(new TextEncoder().encode(TITLE));
@@ -21,8 +22,15 @@ export function writeStl(meshes: readonly Mesh[]): Uint8Array {
   return bytes;
 }
 
+type Triangle = readonly [Point3, Point3, Point3];
+
+function storedTriangle([a, b, c]: Triangle): Triangle {
+  const stored = ([x, y, z]: Point3): Point3 => [Math.fround(x), Math.fround(y), Math.fround(z)];
+  return [stored(a), stored(b), stored(c)];
+}
+
 /** Outward, length 1; nothing for a triangle without area. */
-function normalOf([a, b, c]: readonly [Point3, Point3, Point3]): Point3 {
+function normalOf([a, b, c]: Triangle): Point3 {
   const normal = cross(subtract(b, a), subtract(c, a));
   const length = Math.hypot(...normal);
   return length > 0 ? [normal[0] / length, normal[1] / length, normal[2] / length] : [0, 0, 0];
