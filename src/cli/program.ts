@@ -80,11 +80,14 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .addOption(
       new Option(
         '--dxf <kind>',
-        'write outlines as closed polylines (unless said), or as separate lines and arcs',
+        'write outlines as closed polylines, or as separate lines and arcs, rather than as the job says',
       ).choices(['polylines', 'lines']),
     )
     .addOption(
-      new Option('--file-units <unit>', 'unit of the DXF files’ numbers, mm unless said').choices(['mm', 'in']),
+      new Option('--file-units <unit>', 'write the DXF files in mm or in, rather than as the job says').choices([
+        'mm',
+        'in',
+      ]),
     )
     .option('--list', 'name every file that was written')
     .action(async (job: string, { out, ...options }: MakeOptions & { out: string }) =>

@@ -24,9 +24,9 @@ import { writeSvg } from './svg';
 
 /** How the files are written, where it is not as the job says. */
 export interface FileOptions extends ShopSheetOptions {
-  /** How a DXF's outlines are written; as polylines unless said. */
+  /** How a DXF's outlines are written; the job's `files.dxf` where not given. */
   readonly dxf?: DxfKind;
-  /** Unit of the DXFs' numbers; mm unless said. */
+  /** Unit of the DXFs' numbers; the job's `files.units` where not given. */
   readonly fileUnits?: DxfUnits;
 }
 
@@ -38,12 +38,13 @@ export interface FileOptions extends ShopSheetOptions {
 export async function makeFiles(
   planned: Buildable,
   { tables: all, font }: { readonly tables: Tables; readonly font: Uint8Array },
-  { dxf = 'polylines', fileUnits = 'mm', ...options }: FileOptions = {},
+  { dxf, fileUnits, ...options }: FileOptions = {},
   watch: Watch = {},
 ): Promise<OutputFile[]> {
   const { bend, layout, joints, job, plan } = planned;
   const tables = tablesIn(all, job.units);
   const colours = coloursFor(job.cut.colours);
+  const written = { kind: dxf ?? job.files.dxf, units: fileUnits ?? job.files.units, colours: colours.dxf };
   const parts = drawPieces(planned, tables);
   const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
   const boards = layOutPieces(parts, planned, tables, watch);
@@ -80,7 +81,7 @@ export async function makeFiles(
     ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
       {
         path: `${path}.dxf`,
-        content: writeDxf(drawing, { kind: dxf, units: fileUnits, colours: colours.dxf }),
+        content: writeDxf(drawing, written),
         mime: 'image/vnd.dxf',
       },
       {

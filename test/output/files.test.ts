@@ -203,6 +203,21 @@ describe.each(starters.flatMap((name) => (['router', 'laser'] as const).map((too
   },
 );
 
+describe('the files a job asks for', () => {
+  it('are lines and arcs in inches where it says so, and the command line has the last word', async () => {
+    const planned = planStarter('plain-curve', (text) => `${text}\nfiles: { dxf: lines, units: in }\n`);
+    const station = async (options: Parameters<typeof makeFiles>[2]): Promise<ReturnType<typeof readDxf>> => {
+      const files = await makeFiles(planned, { tables, font }, options);
+      return readDxf(textOf(files.find(({ path }) => path === 'parts/S1.dxf')?.content ?? ''));
+    };
+    const asked = await station({});
+    expect([asked.units, asked.polylines.length]).toEqual([1, 0]);
+    expect(asked.order.filter(({ layer }) => layer === 'outline').map(({ type }) => type)).toEqual(['LINE', 'ARC']);
+    const told = await station({ dxf: 'polylines', fileUnits: 'mm' });
+    expect([told.units, told.polylines.length]).toEqual([4, 1]);
+  });
+});
+
 describe('the same lengths in mm and in inches', () => {
   // A job in inches has boards, screws and rules of its own (test/job/inch.test.ts): here one in mm with its lengths in inches.
   it('give the same geometry', async () => {

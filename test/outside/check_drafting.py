@@ -3,10 +3,10 @@
 
     /usr/bin/python3 test/outside/check_drafting.py FOLDER-POLYLINES FOLDER-LINES
 
-The drawing is the spine of the first starter below each folder.
-  - LibreCAD: `dxf2pdf` at 1:1 on a page larger than the part gives a PDF of one page; drawn in pixels by pdftoppm, what is on it is as
-    long as plan.json's spine, within half a mm (a pixel and the printed line).
-  - Inkscape's DXF importer (run by itself: the program wants a screen): every layer with shapes is a layer, every text arrives, and
+The drawings are of the first job below each folder.
+  - LibreCAD: `dxf2pdf` of the first station at 1:1 gives a PDF of one page; drawn in pixels by pdftoppm, what is on it is as wide as
+    plan.json has the station, within half a mm (a pixel and the printed line).
+  - Inkscape's DXF importer (run by itself: the program wants a screen) takes in the spine: every layer with shapes is a layer, every text arrives, and
     the path of the outline is as long as the spine at 96 dots an inch, within 0.01 mm.
 A program that is not there is SKIPPED. Ends with "N passed, N failed".
 """
@@ -28,11 +28,11 @@ SVG, INKSCAPE = "{http://www.w3.org/2000/svg}", "{http://www.inkscape.org/namesp
 
 def librecad(drawing, length):
     with tempfile.TemporaryDirectory() as scratch:
-        copy = Path(scratch) / "spine.dxf"
+        copy = Path(scratch) / "drawing.dxf"
         shutil.copy(drawing, copy)
         screen = os.environ | {"QT_QPA_PLATFORM": "offscreen", "HOME": scratch, "XDG_RUNTIME_DIR": scratch}
-        subprocess.run(["librecad", "dxf2pdf", "-c", "-s", "1", "-p", f"{int(length) + 100}x300", copy.name], cwd=scratch, env=screen, capture_output=True, timeout=120)
-        printed = Path(scratch) / "spine.pdf"
+        subprocess.run(["librecad", "dxf2pdf", "-c", "-s", "1", copy.name], cwd=scratch, env=screen, capture_output=True, timeout=120)
+        printed = Path(scratch) / "drawing.pdf"
         if not printed.exists():
             return ["no PDF"]
         subprocess.run(["pdftoppm", "-r", str(DOTS), "-gray", str(printed), str(Path(scratch) / "page")], check=True, timeout=120)
@@ -59,7 +59,7 @@ def inkscape(drawing, length):
     found = len(list(picture.iter(f"{SVG}text")))
     if found != texts:
         faults.append(f"{found} texts, told {texts}")
-    xs = [float(x) for path in layers["outline"].iter(f"{SVG}path") for x, _ in re.findall(r"(-?[\d.]+),(-?[\d.]+)", path.get("d"))]
+    xs = [float(x) for path in layers["outline"].iter(f"{SVG}path") for x, _ in re.findall(r"(-?[\d.]+)[, ](-?[\d.]+)", path.get("d"))]
     long = (max(xs) - min(xs)) / 96 * 25.4 if xs else 0
     if abs(long - length) > 0.01:
         faults.append(f"outline {long:.3f} mm long, planned {length:.3f}")
@@ -70,9 +70,13 @@ def main(folders):
     counts = {True: 0, False: 0}
     for folder in folders:
         plan_path = sorted(Path(folder).rglob("plan.json"))[0]
-        spine = json.loads(plan_path.read_text())["spine"]
-        drawing, length = plan_path.parent / "parts" / "spine.dxf", spine["length"] + 2 * spine["ears"]
-        for name, there, read in (("LibreCAD", shutil.which("librecad"), librecad), ("Inkscape", IMPORTER.exists(), inkscape)):
+        plan, parts = json.loads(plan_path.read_text()), plan_path.parent / "parts"
+        spine, station = plan["spine"], plan["stations"][0]
+        tries = (
+            ("LibreCAD", shutil.which("librecad") and shutil.which("pdftoppm"), librecad, parts / f"{station['name']}.dxf", 2 * station["radius"]),
+            ("Inkscape", IMPORTER.exists(), inkscape, parts / "spine.dxf", spine["length"] + 2 * spine["ears"]),
+        )
+        for name, there, read, drawing, length in tries:
             if not there:
                 print(f"SKIPPED: {name} is not there")
                 continue

@@ -11,6 +11,7 @@ export const groups = {
   hold: { title: 'Pull, clamps, screws', begins: 'folded' },
   own: { title: 'Sheet data of your own', begins: 'folded' },
   block: { title: 'Finishing block', begins: 'folded' },
+  files: { title: 'Drawing files', begins: 'folded' },
   paper: { title: 'Paper for full-size drawings', begins: 'folded' },
 } as const satisfies Readonly<Record<string, Group>>;
 

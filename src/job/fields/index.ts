@@ -3,6 +3,7 @@ import { finishingBlock } from './block';
 import { board } from './board';
 import { cut } from './cut';
 import { block, field, type Read } from './field';
+import { files } from './files';
 import { clamps, effort, screws, stations } from './hold';
 import { machine } from './machine';
 import { offcuts } from './offcuts';
@@ -55,6 +56,7 @@ export const jobFields = block(
       without: 'DIN 6935’s',
     }),
     block: finishingBlock,
+    files,
     paper,
   },
 );
