@@ -24,7 +24,15 @@ export type Level = 'error' | 'warning' | 'note';
 
 /** A value of a finding, as data. */
 export type Value =
-  number | string | null | readonly string[] | readonly [number, number] | Placed | readonly Placed[] | Measure;
+  | number
+  | string
+  | null
+  | readonly string[]
+  | readonly [number, number]
+  | Placed
+  | readonly Placed[]
+  | Measure
+  | readonly Box[];
 
 /** A named thing with a length of its own or a place: `S1`, 4 mm. */
 export interface Placed {
@@ -36,6 +44,13 @@ export interface Placed {
 export interface Measure {
   readonly of: 'given' | 'bound' | 'force' | 'degrees' | 'number';
   readonly value: number;
+}
+
+/** A shape of a drawing: what it is called, length by width, and its lower left corner; mm. */
+export interface Box {
+  readonly name: string;
+  readonly size: readonly [number, number];
+  readonly at: readonly [number, number];
 }
 
 /** A finding in words. */

@@ -2,7 +2,7 @@ import type { Finding } from '../base/findings';
 import { catalogue, type Code, type ValuesFor } from './catalogue';
 
 /** No values need be given where a code has none. */
-type Given<C extends Code> = keyof ValuesFor<C> extends never ? [] : [values: ValuesFor<C>];
+export type Given<C extends Code> = keyof ValuesFor<C> extends never ? [] : [values: ValuesFor<C>];
 
 /**
  * A finding of the catalogue: `finding('would-crack', 'bend.radius', { ratio, … })`. Values are in mm, radians, N, MPa; what each

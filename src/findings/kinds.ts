@@ -1,4 +1,4 @@
-import type { Measure, Placed } from '../base/findings';
+import type { Box, Measure, Placed } from '../base/findings';
 
 /** The kinds of value a finding may hold: what the data is, by how it is said. Lengths in mm, angles in radians, forces in N, stresses in MPa. */
 export interface Quantities {
@@ -38,6 +38,10 @@ export interface Quantities {
   place: Placed;
   /** Things and their sizes: S1 (4 mm) and S2 (5 mm). */
   sized: readonly Placed[];
+  /** A place by its two distances: (100 mm, 50.1 mm). */
+  point: readonly [number, number];
+  /** Shapes of a drawing, counted: 1: 400 × 300 mm at (0 mm, 0 mm), path “rim”; 2: … */
+  boxes: readonly Box[];
   /** A value of any field, of the kind it brings along. */
   measure: Measure;
   /** Another field of the job, by its path: said as the reader knows it. */

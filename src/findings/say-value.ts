@@ -1,6 +1,6 @@
 import { toDegrees } from '../base/angle';
 import { InternalError } from '../base/errors';
-import type { Measure, Placed, Value } from '../base/findings';
+import type { Box, Measure, Placed, Value } from '../base/findings';
 import { formatForce, MM_PER_INCH, toFractionalInches, type LengthUnit } from '../base/units';
 import type { Kind, Quantity } from './kinds';
 
@@ -45,6 +45,14 @@ const SAYERS: Readonly<Record<Quantity, (value: Value | undefined, to: Listener)
       'or',
     ),
   list: (value) => texts(value).join(', '),
+  point: (value, to) => inUnits(to, (unit) => sayPoint(pair(value), unit)),
+  boxes: (value, to) =>
+    boxes(value)
+      .map(({ name, size, at }, index) => {
+        const where = inUnits(to, (unit) => `${saySize(size, unit)} at ${sayPoint(at, unit)}`);
+        return `${index + 1}: ${where}, ${name}`;
+      })
+      .join('; '),
   place: (value, to) => {
     const { name, mm } = placed(value);
     return mm === null ? name : `${name} at ${inUnits(to, (unit) => sayLength(mm, unit))}`;
@@ -80,6 +88,11 @@ export function sayFine(mm: number, units: LengthUnit): string {
 /** As written, to eight digits. */
 export function sayGiven(mm: number, units: LengthUnit): string {
   return units === 'mm' ? `${Number(mm.toPrecision(8))} mm` : `${Number((mm / MM_PER_INCH).toPrecision(8))} in`;
+}
+
+/** `(100 mm, 50.1 mm)`. */
+function sayPoint([x, y]: readonly [number, number], units: LengthUnit): string {
+  return `(${sayLength(x, units)}, ${sayLength(y, units)})`;
 }
 
 /** As a round number: the ends of ranges are round in mm. */
@@ -151,6 +164,11 @@ function placed(value: unknown): Placed {
     if (typeof name === 'string' && (mm === null || typeof mm === 'number')) return { name, mm };
   }
   throw new InternalError(`a finding holds ${JSON.stringify(value)} where a thing and its place are said`);
+}
+
+function boxes(value: Value | undefined): readonly Box[] {
+  const isBox = (one: unknown): one is Box => typeof one === 'object' && one !== null && 'size' in one && 'at' in one;
+  return Array.isArray(value) && value.every(isBox) ? value : misfit(value, 'a list of shapes');
 }
 
 function measured(value: Value | undefined): Measure {

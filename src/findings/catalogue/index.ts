@@ -8,6 +8,9 @@ import { jobFindings } from './job';
 import { jobRuleFindings } from './job-rules';
 import { jobTextFindings } from './job-text';
 import { seamFindings } from './seams';
+import { drawingFindings } from './drawing';
+import { outlineFindings } from './outline';
+import { panelFindings } from './panel';
 import { trialFindings } from './trials';
 
 /** Every code there is, by area. A code is declared once, with its level, the kinds of its values, and its words. */
@@ -21,6 +24,9 @@ export const catalogue = {
   ...jointFindings,
   ...blockFindings,
   ...seamFindings,
+  ...drawingFindings,
+  ...outlineFindings,
+  ...panelFindings,
 };
 
 export type Code = keyof typeof catalogue;

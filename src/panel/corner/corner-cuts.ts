@@ -1,5 +1,5 @@
-import { toDegrees } from '../../base/angle';
-import { error, note, warning, type Finding } from '../../base/findings';
+import type { Finding } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import type { Point } from '../../base/polygon';
 import type { PanelRules } from '../../tables/panel-rules';
 import type { CornerSpec } from '../flat/built-up';
@@ -51,14 +51,7 @@ export function cornerCuts(given: CornerGiven, rules: PanelRules): CornerCuts | 
 }
 
 function metalLacking({ name }: CornerGiven, treat: CornerTreat, dart: number): Finding {
-  const lacking = toDegrees(-dart).toFixed(1);
-  return error(
-    'corner-metal-lacking',
-    `corners.${name}.treat`,
-    `at this corner the flat has ${lacking}° too little metal: a slit opens by that, and there is nothing to ${treat}`,
-    'leave it open and patch it',
-    { got: treat, allowed: 'open' },
-  );
+  return finding('corner-metal-lacking', `corners.${name}.treat`, { lacking: -dart, treat });
 }
 
 function rootHole(at: Point, thickness: number, { rules, gap }: { rules: PanelRules; gap: number }): RootHole {
@@ -97,22 +90,13 @@ function dressedCuts(given: CornerGiven, dart: number): CornerCuts {
 /** What is said about a dressed corner's shrink; above the limit it is refused. */
 export function shrinkFindings(name: string, shrink: number, rules: PanelRules): Finding[] {
   const path = `corners.${name}`;
-  const share = `${(shrink * 100).toFixed(1)} %`;
-  const most = `${(rules.dressWarning * 100).toFixed(0)} %`;
   if (shrink > rules.dressWarning) {
-    const hint = 'mitre the corner, round the base more, or make the legs lower';
-    return [
-      error('corner-shrink', path, `left whole, the rim would have to shrink by ${share}`, hint, {
-        got: share,
-        allowed: `up to ${most}`,
-      }),
-    ];
+    return [finding('corner-shrink', path, { share: shrink, most: rules.dressWarning })];
   }
   if (shrink > rules.dressNote) {
-    const hint = 'gather it in small tucks, or mitre the corner';
-    return [warning('corner-shrink-much', path, `the rim must shrink by ${share} to stand up`, hint)];
+    return [finding('corner-shrink-much', path, { share: shrink })];
   }
-  return [note('corner-shrink-little', path, `the rim shrinks by ${share}`, 'dress it with hammer and dolly')];
+  return [finding('corner-shrink-little', path, { share: shrink })];
 }
 
 function mitredCuts(
@@ -122,8 +106,7 @@ function mitredCuts(
   const { ends, rims, spec, thickness, name } = given;
   const mitre = mitreOf(given, rules.rootShrink);
   if (!mitre) {
-    const hint = 'leave the corner open, or change the angles';
-    return [error('mitre-never-meets', `corners.${name}`, 'the two legs never meet past the corner', hint)];
+    return [finding('mitre-never-meets', `corners.${name}`)];
   }
   const gap = spec.gap ?? thickness;
   const opened = (side: 0 | 1): CutCurve => {

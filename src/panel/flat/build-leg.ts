@@ -1,6 +1,7 @@
+import { InternalError } from '../../base/errors';
 import type { Vertex } from '../../base/drawing';
 import type { Finding } from '../../base/findings';
-import { error } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import type { Point } from '../../base/polygon';
 import { cutRun, outAtRim, squareCut, type CutCurve, type RimLine } from '../corner/end-cut';
 import { setBacks } from './base-lines';
@@ -72,8 +73,7 @@ export function buildLeg(spec: BuiltUp, given: LegGiven): BuiltLeg | Finding {
 }
 
 function neverEnds({ number, spec }: EdgeBendPlaced): Finding {
-  const hint = 'make the rim less slanted or the leg longer';
-  return error('rim-misses-leg', `bends[${number}]`, `the rim of ${spec.on} runs off past its leg’s end`, hint);
+  return finding('rim-misses-leg', `bends[${number}]`, { edge: spec.on });
 }
 
 /** A run walked from its far end to its near one. */
@@ -111,7 +111,7 @@ function placeOnRim(spec: BuiltUp, { given, number }: { given: LegGiven; number:
   const path = `bends[${number}]`;
   const meets = 'height' in placed.spec.reach && spec.base.measured !== 'flat';
   const outside = spec.base.measured === 'outside' ? spec.thickness : 0;
-  if (!child) return error('unknown-edge', path, 'no such bend', 'name a bend');
+  if (!child) throw new InternalError(`no bend ${number}`);
   const radius = radiusAlong(spec, child, placed);
   let ends = { start: outAtRim(start, placed.rim), finish: outAtRim(finish, placed.rim) };
   for (let loop = 0; meets && loop < 60; loop++) {
@@ -126,12 +126,7 @@ function placeOnRim(spec: BuiltUp, { given, number }: { given: LegGiven; number:
     if (moved < 1e-12) break;
   }
   if (!(ends.start > 1 && ends.finish > 1)) {
-    return error(
-      'height-within-bend',
-      `bends[${placed.number}]`,
-      'the next bend leaves nothing of this leg',
-      'make the leg longer',
-    );
+    return finding('no-leg-left', `bends[${placed.number}]`);
   }
   const surface = surfaceOnRim(spec, {
     child,

@@ -1,5 +1,6 @@
 import type { Vertex } from '../../base/drawing';
-import { error, type Finding } from '../../base/findings';
+import type { Finding } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import { flattenLoop } from '../../base/flatten';
 import type { Point } from '../../base/polygon';
 import { cross, less } from './plane';
@@ -43,13 +44,5 @@ function cross4([a, b]: Side, [c, d]: Side): boolean {
 export function checkOutline(outline: readonly Vertex[]): Finding[] {
   const at = selfCrossing(outline);
   if (!at) return [];
-  const place = at.map((value) => value.toFixed(1)).join(', ');
-  return [
-    error(
-      'flat-overlaps-itself',
-      'bends',
-      `the flat would overlap itself near ${place} mm`,
-      'leave the corner open, bend less, make the legs lower or their ends shorter',
-    ),
-  ];
+  return [finding('flat-overlaps-itself', 'bends', { at })];
 }

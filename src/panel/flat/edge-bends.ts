@@ -1,4 +1,5 @@
-import { error, type Finding } from '../../base/findings';
+import type { Finding } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import type { Point } from '../../base/polygon';
 import type { RimLine } from '../corner/end-cut';
 import type { BendEnd } from '../corner/mitre';
@@ -103,7 +104,7 @@ export function placeOnEdge(spec: BuiltUp, on: OnEdge): EdgeBendPlaced | Finding
   ];
   const path = `bends[${number}]`;
   if (!(distance(from, to) > given.inset.from + given.inset.to)) {
-    return error('bend-too-short', path, `insets and rounding leave nothing of ${bend.on}`, 'make them smaller');
+    return finding('bend-too-short', path, { edge: bend.on });
   }
   const startsAtA = bend.from === null || bend.from === neighbours(spec, edge)[0];
   const surface = bendSurface(

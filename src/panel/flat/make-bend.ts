@@ -1,6 +1,7 @@
 import { coneThrough, curvatureRadiusAt, wrapFromAngle } from '../../base/cone';
 import type { Ends } from '../../base/ends';
-import { error, type Finding } from '../../base/findings';
+import type { Finding } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import type { Point } from '../../base/polygon';
 import { neutralFactor } from '../../design/bend/neutral';
 import type { BendSurface } from './bend';
@@ -24,27 +25,18 @@ export function bendSurface(given: BendGiven, path: string): BendSurface | Findi
   const { from, to, angle, radius, thickness } = given;
   const length = distance(from, to);
   if (!(radius.from > 0 && radius.to > 0)) {
-    return error('radius-not-positive', `${path}.radius`, 'a bend’s radius is above 0', 'give an inside radius', {
-      got: `${radius.from.toFixed(2)} and ${radius.to.toFixed(2)} mm`,
-    });
+    return finding('radius-not-positive', `${path}.radius`, { from: radius.from, to: radius.to });
   }
   if (!(Math.abs(radius.to - radius.from) < length)) {
-    return error(
-      'taper-too-steep',
-      `${path}.radius`,
-      `the radius changes by ${Math.abs(radius.to - radius.from).toFixed(1)} mm over a bend of ${length.toFixed(1)} mm`,
-      'make the two radii more alike or the bend longer',
-    );
+    return finding('taper-too-steep', `${path}.radius`, { growth: Math.abs(radius.to - radius.from), length });
   }
   const finished = coneThrough(radius.from, radius.to, length);
   const wrap = wrapFromAngle(angle, finished.halfAngle);
   if (!(wrap > 0 && wrap < Math.PI)) {
-    return error(
-      'taper-too-steep-for-angle',
-      `${path}.angle`,
-      'on a taper this steep the faces cannot turn so far',
-      'bend less or make the two radii more alike',
-    );
+    return finding('taper-too-steep-for-angle', `${path}.angle`, {
+      angle,
+      most: 2 * Math.asin(Math.cos(finished.halfAngle)),
+    });
   }
   const along = direction(from, to);
   const left = leftOf(along);

@@ -1,5 +1,6 @@
 import { movedBy } from '../../base/space';
-import { error, type Finding } from '../../base/findings';
+import type { Finding } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import { roundCentre } from '../fold/bend-motion';
 import type { RimLine } from '../corner/end-cut';
 import type { BendSurface } from './bend';
@@ -14,9 +15,7 @@ export function rimLine(
 ): RimLine | Finding {
   if ('leg' in reach) {
     if (reach.leg >= 0) return { start: reach.leg, slope: 0 };
-    return error('leg-too-short', `${path}.leg`, 'a leg is not shorter than nothing', 'give 0 or more', {
-      got: `${reach.leg.toFixed(1)} mm`,
-    });
+    return finding('leg-too-short', `${path}.leg`, { leg: reach.leg });
   }
   const inward = measured === 'inside' ? bend.thickness / 2 : measured === 'outside' ? -bend.thickness / 2 : 0;
   const toLeg = roundCentre(bend.finished, bend.thickness, bend.wrap);
@@ -25,11 +24,5 @@ export function rimLine(
   const rim = { start: (reach.height - start) / alongY, slope: -alongX / alongY };
   const least = Math.max(start, heightAt(bend.finished.length, 0));
   if (rim.start >= 0 && rim.start + rim.slope * bend.finished.length >= 0) return rim;
-  return error(
-    'height-within-bend',
-    `${path}.height`,
-    `the bend alone rises ${least.toFixed(1)} mm`,
-    'raise the rim or make the radius smaller',
-    { got: `${reach.height.toFixed(1)} mm`, allowed: `${least.toFixed(1)} mm or more` },
-  );
+  return finding('height-within-bend', `${path}.height`, { height: reach.height, least });
 }

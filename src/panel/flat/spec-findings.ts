@@ -1,4 +1,5 @@
-import { error, type Finding } from '../../base/findings';
+import type { Finding } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import type { BendSpec, BuiltUp } from './built-up';
 
 /** Which bend stands on each edge of the base, and on each bend's rim; by number, null for none. */
@@ -39,28 +40,11 @@ export function whatStandsWhere(spec: BuiltUp): { readonly standing: Standing; r
 
 function unknownEdge(spec: BuiltUp, { on }: BendSpec, path: string): Finding {
   const rims = spec.bends.map((bend) => `${bend.on}.rim`);
-  return error(
-    'unknown-edge',
-    path,
-    `no edge is called ${on}`,
-    'name an edge of the base or the rim of a leg bent before',
-    {
-      got: on,
-      allowed: [...spec.base.edges, ...rims].join(', '),
-    },
-  );
+  return finding('unknown-edge', path, { edge: on, known: [...spec.base.edges, ...rims] });
 }
 
 function twoBends({ on }: BendSpec, path: string): Finding {
-  return error(
-    'edge-bent-twice',
-    path,
-    `two bends stand on ${on}`,
-    'put the second on the rim of the first one’s leg',
-    {
-      got: on,
-    },
-  );
+  return finding('edge-bent-twice', path, { edge: on });
 }
 
 function radiusFindings(spec: BuiltUp, bend: BendSpec, index: number): Finding[] {
@@ -75,27 +59,16 @@ function radiusFindings(spec: BuiltUp, bend: BendSpec, index: number): Finding[]
   const strange = keys
     .filter(([, key]) => !names.includes(key))
     .map(([field, key]) =>
-      error(
-        'not-a-neighbour',
-        field === 'from' ? `bends[${index}].from` : `bends[${index}].${field}.${key}`,
-        `${key} is no edge beside ${bend.on}`,
-        `name the edges it runs between, ${names.join(' and ')}`,
-        { got: key, allowed: names.join(', ') },
-      ),
+      finding('not-a-neighbour', field === 'from' ? `bends[${index}].from` : `bends[${index}].${field}.${key}`, {
+        name: key,
+        edge: bend.on,
+        neighbours: names,
+      }),
     );
   const { radius } = bend;
   if (typeof radius === 'number') return strange;
   const missing = names.filter((name) => !(name in radius));
   return missing.length === 0
     ? strange
-    : [
-        ...strange,
-        error(
-          'radius-missing',
-          `bends[${index}].radius`,
-          `no radius toward ${missing.join(' and ')}`,
-          'give one radius, or one toward each neighbouring edge',
-          { allowed: names.join(', ') },
-        ),
-      ];
+    : [...strange, finding('radius-missing', `bends[${index}].radius`, { toward: missing, neighbours: names })];
 }

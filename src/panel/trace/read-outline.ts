@@ -1,5 +1,3 @@
-import type { LengthUnit } from '../../base/units';
-import { formatLength } from '../../base/units';
 import type { Staged } from '../../base/findings';
 import type { Place } from '../../base/side';
 import { stretch } from './affine';
@@ -26,8 +24,6 @@ export interface OutlineOptions extends ReadOptions {
   readonly scale?: number | readonly Reference[];
   /** Which of several outlines, counted from 1 by falling area. */
   readonly part?: number;
-  /** What findings give lengths in. */
-  readonly lengths: LengthUnit;
 }
 
 /** An outline traced from a drawing. */
@@ -58,11 +54,7 @@ function scaleOf({ scale = 1, path }: OutlineOptions): Staged<Scale | null> {
   if (scale > 0 && Number.isFinite(scale))
     return { value: { x: scale, y: scale, growth: 1, residual: null }, findings: [] };
   const troubles = new Troubles(path);
-  troubles.refuse(
-    'scale-factor',
-    `the scale must be above 0, not ${scale}`,
-    'give a factor, 1 for a drawing at true size',
-  );
+  troubles.say('scale-factor', { factor: scale });
   return { value: null, findings: troubles.findings };
 }
 
@@ -72,7 +64,7 @@ function scaledTraces(traces: readonly Trace[], { x, y }: Scale): Trace[] {
 }
 
 /** How findings are to be said. */
-export type Telling = Pick<OutlineOptions, 'path' | 'lengths' | 'part'>;
+export type Telling = Pick<OutlineOptions, 'path' | 'part'>;
 
 /** More sides than this are no panel's. */
 const MOST_SIDES = 20_000;
@@ -83,25 +75,17 @@ const FURTHEST = 1e6;
 export function outlineFrom(traces: readonly Trace[], telling: Telling): Staged<Outline | null> {
   const troubles = new Troubles(telling.path);
   for (const { where } of traces.filter(({ curves }) => curves.some((curve) => !(reachOf(curve) < FURTHEST)))) {
-    troubles.refuse(
-      'drawing-too-far',
-      `${where}: it reaches more than a kilometre away`,
-      'check the scale and the unit of the drawing',
-    );
+    troubles.say('drawing-too-far', { where });
   }
   if (troubles.refused) return { value: null, findings: troubles.findings };
   const chains = traces
     .map(({ curves, where, layer }): Chain => ({ vertices: fitCurves(curves, FIT), where, layer }))
     .filter(({ vertices }) => vertices.length > 1);
   if (chains.reduce((sum, { vertices }) => sum + vertices.length, 0) > MOST_SIDES) {
-    troubles.refuse(
-      'drawing-too-big',
-      `the outline has more than ${MOST_SIDES} sides`,
-      'simplify it, or leave only the outline in the drawing',
-    );
+    troubles.say('outline-too-fine', { most: MOST_SIDES });
     return { value: null, findings: troubles.findings };
   }
-  const say = new Teller(telling, troubles);
+  const say = new Teller(troubles);
   say.doubles(findDoubles(chains, REACH));
   const joined = joinChains(chains, REACH);
   if (!troubles.refused) say.joining(joined);
@@ -142,51 +126,34 @@ function rootOf(loop: PlacedLoop, placed: readonly PlacedLoop[]): number {
   return at;
 }
 
-/** What is wrong with the lines, in the maker's units, with the place. */
+/** What is wrong with the lines, with the place. */
 class Teller {
-  constructor(
-    private readonly telling: Telling,
-    private readonly troubles: Troubles,
-  ) {}
+  constructor(private readonly troubles: Troubles) {}
 
   doubles(places: readonly Place[]): void {
     for (const at of places) {
-      this.troubles.refuse(
-        'outline-double',
-        `the same line is drawn twice at ${this.place(at)}`,
-        'delete one of the two',
-      );
+      this.troubles.say('outline-double', { at: place(at) });
     }
   }
 
   joining({ loose, gaps, widest }: Joined): void {
     for (const { at, where, nearest } of loose) {
       const meets = nearest !== null && nearest.gap <= REACH;
-      if (meets)
-        this.troubles.refuse(
-          'outline-branch',
-          `more than two lines meet at ${this.place(at)}: ${where}`,
-          'delete the one that does not belong to the outline',
-        );
+      if (meets) this.troubles.say('outline-branch', { at: place(at), where });
       else
-        this.troubles.refuse(
-          'outline-open',
-          `the line ends at ${this.place(at)} and meets no other: ${where}${this.gapTo(nearest)}`,
-          `close it: ends within ${this.length(REACH, 2)} are joined`,
-        );
+        this.troubles.say('outline-open', {
+          at: place(at),
+          where,
+          gap: nearest && nearest.gap,
+          nearest: nearest && place(nearest.at),
+          reach: REACH,
+        });
     }
-    if (gaps > 0) {
-      const message =
-        gaps === 1
-          ? `a gap of ${this.length(widest, 3)} was closed`
-          : `${gaps} gaps of up to ${this.length(widest, 3)} were closed`;
-      this.troubles.note('outline-gaps', message, 'both ends were moved to the middle');
-    }
+    if (gaps > 0) this.troubles.say('outline-gaps', { gaps, widest });
   }
 
   missing(): void {
-    const hint = 'draw the outline as lines, arcs or paths, on a layer that is read';
-    this.troubles.refuse('outline-missing', 'the drawing holds no closed line', hint);
+    this.troubles.say('outline-missing');
   }
 
   clashes(clashes: ReturnType<typeof findClashes>, loops: readonly TracedLoop[]): void {
@@ -194,47 +161,28 @@ class Teller {
       at,
       loops: [a, b],
     } of clashes) {
-      const [first, second] = [loops[a]?.where ?? '', loops[b]?.where ?? ''];
-      const what =
-        a === b
-          ? `the line crosses or touches itself at ${this.place(at)}: ${first}`
-          : `two lines cross or touch at ${this.place(at)}: ${first} and ${second}`;
-      this.troubles.refuse('outline-crossing', what, 'move them apart');
+      const second = a === b ? null : (loops[b]?.where ?? '');
+      this.troubles.say('outline-crossing', { at: place(at), first: loops[a]?.where ?? '', second });
     }
   }
 
   choice(outer: readonly PlacedLoop[]): void {
-    const shown = outer.slice(0, 6).map(({ bounds, where }, index) => {
-      const size = `${this.length(bounds.maxX - bounds.minX)} × ${this.length(bounds.maxY - bounds.minY)}`;
-      return `${index + 1}: ${size} at ${this.place({ x: bounds.minX, y: bounds.minY })}, ${where}`;
-    });
-    const more = outer.length > shown.length ? ` and ${outer.length - shown.length} more` : '';
-    const message = `the drawing holds ${outer.length} outline${outer.length === 1 ? '' : 's'}: ${shown.join('; ')}${more}`;
-    this.troubles.refuse(
-      'outline-choice',
-      message,
-      `say which one: part: 1${outer.length > 1 ? ` to ${outer.length}` : ''}`,
-    );
+    const outlines = outer.slice(0, MOST_SHOWN).map(({ bounds, where }) => ({
+      name: where,
+      size: [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY] as const,
+      at: [bounds.minX, bounds.minY] as const,
+    }));
+    this.troubles.say('outline-choice', { outlines, count: outer.length, more: outer.length - outlines.length });
   }
 
   island({ bounds, where }: PlacedLoop): void {
-    const at = this.place({ x: bounds.minX, y: bounds.minY });
-    this.troubles.refuse(
-      'outline-island',
-      `something is drawn inside a hole at ${at}: ${where}`,
-      'a hole is empty: delete it',
-    );
+    this.troubles.say('outline-island', { at: [bounds.minX, bounds.minY], where });
   }
+}
 
-  private gapTo(nearest: Joined['loose'][number]['nearest']): string {
-    return nearest ? `; the nearest end is ${this.length(nearest.gap, 2)} away at ${this.place(nearest.at)}` : '';
-  }
+/** So many outlines are named to choose from. */
+const MOST_SHOWN = 6;
 
-  private place({ x, y }: Place): string {
-    return `(${this.length(x)}, ${this.length(y)})`;
-  }
-
-  private length(mm: number, decimals = 1): string {
-    return this.telling.lengths === 'mm' ? formatLength(mm, 'mm', decimals) : `${(mm / 25.4).toFixed(decimals + 1)} in`;
-  }
+function place({ x, y }: Place): readonly [number, number] {
+  return [x, y];
 }

@@ -41,16 +41,10 @@ export function scaleFrom(references: readonly Reference[], path: string): Stage
   for (const [index, { between, is }] of references.entries()) {
     const run = lengthOf(between);
     if (!(is > 0 && run > 0 && Number.isFinite(is / run))) {
-      const what = is > 0 ? 'its two places are the same' : 'its length is not above 0';
-      troubles.refuse(
-        'reference-length',
-        `reference ${index + 1}: ${what}`,
-        'give two places of the drawing and how far apart they are',
-      );
+      troubles.say('reference-length', { reference: index + 1, trouble: is > 0 ? 'same place' : 'no length' });
     }
   }
-  if (references.length === 0)
-    troubles.refuse('reference-length', 'no reference length is given', 'give one, or a factor');
+  if (references.length === 0) troubles.say('reference-missing');
   const value = troubles.refused ? null : solve(references, troubles);
   return { value: troubles.refused ? null : value, findings: troubles.findings };
 }
@@ -73,19 +67,12 @@ function solve(references: readonly Reference[], troubles: Troubles): Scale | nu
   const scale = squares && squares.x > 0 && squares.y > 0 ? { x: Math.sqrt(squares.x), y: Math.sqrt(squares.y) } : null;
   const growth = scale ? growthOf(rows, scale) : Infinity;
   if (!scale || growth > MOST_GROWTH) {
-    troubles.refuse('references-weak', weakness(growth), 'measure one length along x and one along y');
+    troubles.say('references-weak', { growth: Number.isFinite(growth) ? growth : null, most: MOST_GROWTH });
     return null;
   }
   const residual = references.length > 2 ? checkResiduals(rows, scale, troubles) : null;
   if (Math.abs(scale.x / scale.y - 1) > UNEVEN) warnUneven(scale, troubles);
   return { ...scale, growth, residual };
-}
-
-function weakness(growth: number): string {
-  const grows = Number.isFinite(growth)
-    ? `would let an error in them grow ${growth.toFixed(1)} times`
-    : 'do not tell the two axes apart';
-  return `the reference lengths ${grows} (${MOST_GROWTH} times at most)`;
 }
 
 /** Σ(x·sx² + y·sy² − 1)² least; null where the references do not tell the axes apart. */
@@ -118,19 +105,15 @@ function checkResiduals(
   const away = rows.map(({ x, y }) => Math.sqrt(x * scale.x ** 2 + y * scale.y ** 2) - 1);
   const worst = away.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0);
   if (Math.abs(worst) > MOST_RESIDUAL) {
-    const which = away.indexOf(worst) + 1;
-    const percent = `${Math.abs(worst * 100).toFixed(1)} % ${worst > 0 ? 'longer' : 'shorter'}`;
-    troubles.refuse(
-      'references-contradict',
-      `reference ${which} comes out ${percent} than it is, by the others`,
-      'measure them again',
-    );
+    troubles.say('references-contradict', {
+      reference: away.indexOf(worst) + 1,
+      off: Math.abs(worst),
+      longer: worst > 0 ? 'longer' : 'shorter',
+    });
   }
   return Math.abs(worst);
 }
 
 function warnUneven({ x, y }: { readonly x: number; readonly y: number }, troubles: Troubles): void {
-  const percent = (Math.abs(x / y - 1) * 100).toFixed(1);
-  const message = `the references stretch the drawing ${percent} % ${x > y ? 'more' : 'less'} along x than along y`;
-  troubles.warn('references-uneven', message, 'scans and photographs do this; if it was drawn to scale, measure again');
+  troubles.say('references-uneven', { off: Math.abs(x / y - 1), more: x > y ? 'more' : 'less' });
 }

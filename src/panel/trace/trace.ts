@@ -1,4 +1,6 @@
-import { error, note, warning, type Finding } from '../../base/findings';
+import type { Finding } from '../../base/findings';
+import type { Code } from '../../findings/catalogue';
+import { finding, type Given } from '../../findings/finding';
 import type { Curve } from './curve';
 
 /** One connected line of a drawing, mm, y up. */
@@ -43,29 +45,17 @@ export class Troubles {
 
   constructor(private readonly path: string) {}
 
-  /** The drawing cannot be used as it is. */
-  refuse(code: string, message: string, hint: string): void {
-    this.add(error(code, this.path, message, hint));
-  }
-
-  warn(code: string, message: string, hint: string): void {
-    this.add(warning(code, this.path, message, hint));
-  }
-
-  note(code: string, message: string, hint: string): void {
-    this.add(note(code, this.path, message, hint));
+  /** The same thing is said once, and no more than a page of things. */
+  say<C extends Code>(code: C, ...given: Given<C>): void {
+    const found = finding(code, this.path, ...given);
+    const key = JSON.stringify(found);
+    if (this.seen.has(key) || this.findings.length >= MOST_FINDINGS) return;
+    this.seen.add(key);
+    this.findings.push(found);
   }
 
   get refused(): boolean {
     return this.findings.some(({ level }) => level === 'error');
-  }
-
-  /** The same thing is said once, and no more than a page of things. */
-  private add(finding: Finding): void {
-    const key = `${finding.code} ${finding.worded?.message ?? JSON.stringify(finding.values)}`;
-    if (this.seen.has(key) || this.findings.length >= MOST_FINDINGS) return;
-    this.seen.add(key);
-    this.findings.push(finding);
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Vertex } from '../../base/drawing';
-import { error, hasErrors, note, type Finding, type Staged } from '../../base/findings';
+import { hasErrors, type Finding, type Staged } from '../../base/findings';
+import { finding } from '../../findings/finding';
 import { flattenLoop } from '../../base/flatten';
 import { isInside, type Point } from '../../base/polygon';
 import { cutRun, type CutCurve } from '../corner/end-cut';
@@ -155,14 +156,11 @@ function partUnder(parts: readonly (Part | undefined)[], line: readonly [Point, 
 }
 
 function offOutline({ name }: TracedBend, path: string): Finding {
-  const hint = 'draw it across the metal, clear of the other bends’ curved parts';
-  return error('bend-off-outline', `${path}.line`, `the middle of bend ${name} does not lie on a flat part`, hint);
+  return finding('bend-off-outline', `${path}.line`, { bend: name });
 }
 
 function noRoom({ name }: TracedBend, path: string, side: 'base' | 'leg'): Finding {
-  const hint = 'move the line, or make the radius smaller';
-  const lost = side === 'base' ? 'before' : 'beyond';
-  return error('bend-without-metal', path, `bend ${name} leaves no flat metal ${lost} it`, hint);
+  return finding('bend-without-metal', path, { bend: name, side: side === 'base' ? 'before' : 'beyond' });
 }
 
 interface ZoneEnds {
@@ -252,11 +250,9 @@ function carryHole({ mockup }: Traced, { hole, index, parts }: HoleGiven): Stage
     if (flattenLoop(there, 0.05).every((place) => isInside(place, polygon))) return { value: there, findings: [] };
   }
   const first = hole[0];
-  const spot = first ? ` near ${first.x.toFixed(1)}, ${first.y.toFixed(1)} mm` : '';
-  const hint = 'drill it after bending, or trace a flat with the metal allowed for';
   return {
     value: null,
-    findings: [error('hole-in-bend', `outline.holes[${index}]`, `a hole${spot} lies where the metal will curve`, hint)],
+    findings: [finding('hole-in-bend', `outline.holes[${index}]`, { near: first ? [first.x, first.y] : null })],
   };
 }
 
@@ -268,9 +264,6 @@ function crossedHoles(bends: readonly Bend[], holes: readonly (readonly Vertex[]
       return inside.includes(true);
     });
     if (!over) return [];
-    const hint = 'expect flats and kinks beside it, or drill it after bending';
-    return [
-      note('hole-on-bend', `outline.holes[${index}]`, `a hole lies in the curved part of bend ${over.name}`, hint),
-    ];
+    return [finding('hole-on-bend', `outline.holes[${index}]`, { bend: over.name })];
   });
 }

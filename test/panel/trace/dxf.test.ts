@@ -6,7 +6,7 @@ import { boundsOf } from '../../../src/base/bounds';
 import { asCircle, loopLength, outlineArea } from '../../../src/panel/trace/outline';
 import { readOutline, type OutlineOptions, type TracedOutline } from '../../../src/panel/trace/read-outline';
 
-const options: OutlineOptions = { path: 'outline.file', format: 'dxf', lengths: 'mm' };
+const options: OutlineOptions = { path: 'outline.file', format: 'dxf' };
 type Group = readonly [code: number, value: string | number];
 
 const text = (groups: readonly Group[]): string => groups.map(([code, value]) => `${code}\n${value}\n`).join('');

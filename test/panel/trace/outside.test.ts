@@ -14,7 +14,7 @@ const text = (name: string): string => readFileSync(`test/panel/trace/fixtures/$
 
 function read(name: string): TracedOutline {
   const format = name.endsWith('.svg') ? 'svg' : 'dxf';
-  const { value, findings } = readOutline(text(name), { path: 'outline.file', format, lengths: 'mm' });
+  const { value, findings } = readOutline(text(name), { path: 'outline.file', format });
   if (!value)
     throw new Error(
       inWords(findings)

@@ -7,7 +7,7 @@ import type { Vertex } from '../../../src/base/drawing';
 import { asCircle, loopLength, outlineArea } from '../../../src/panel/trace/outline';
 import { readOutline, type OutlineOptions, type TracedOutline } from '../../../src/panel/trace/read-outline';
 
-const options: OutlineOptions = { path: 'outline.file', format: 'svg', lengths: 'mm' };
+const options: OutlineOptions = { path: 'outline.file', format: 'svg' };
 
 function read(text: string, more: Partial<OutlineOptions> = {}): TracedOutline {
   const { value, findings } = readOutline(text, { ...options, ...more });

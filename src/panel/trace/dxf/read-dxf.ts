@@ -16,7 +16,6 @@ import { readSections, type DxfFile } from './sections';
 import { DxfMistake, numberOf, readRecords, textOf, type Record0 } from './tags';
 import { insertUnit, ownUnit, type DxfUnit } from './units';
 
-const MEND = 'mend it in the program that drew it and save it again as DXF';
 /** Blocks within blocks no deeper than this. */
 const DEEPEST_BLOCK = 20;
 
@@ -27,8 +26,7 @@ const DEEPEST_BLOCK = 20;
 export function readDxf(text: string, options: ReadOptions): Staged<Tracing | null> {
   const troubles = new Troubles(options.path);
   if (text.length > LONGEST_FILE) {
-    const size = (text.length / 1e6).toFixed(0);
-    troubles.refuse('drawing-too-big', `the DXF file is ${size} MB`, 'leave only the outline in it: it takes some kB');
+    troubles.say('drawing-too-big', { kind: 'DXF', megabytes: Math.round(text.length / 1e6) });
     return { value: null, findings: troubles.findings };
   }
   const records = readRecords(text, troubles);
@@ -45,7 +43,7 @@ function attempt<Value>(troubles: Troubles, read: () => Value): Value | null {
     return read();
   } catch (mistake) {
     if (!(mistake instanceof DxfMistake)) throw mistake;
-    troubles.refuse('dxf-broken', mistake.message, MEND);
+    troubles.say('dxf-broken', { trouble: mistake.message });
     return null;
   }
 }
@@ -53,17 +51,11 @@ function attempt<Value>(troubles: Troubles, read: () => Value): Value | null {
 function unitOf({ unit }: DxfFile, options: ReadOptions, troubles: Troubles): DxfUnit | null {
   if (unit === 0) {
     if (options.unit) return ownUnit(options.unit);
-    const hint = 'say which unit it is drawn in, or scale the outline by a length you know';
-    troubles.warn('dxf-no-unit', 'the DXF file states no unit: read as mm', hint);
+    troubles.say('dxf-no-unit');
     return ownUnit('mm');
   }
   const stated = insertUnit(unit);
-  if (!stated)
-    troubles.refuse(
-      'dxf-unit',
-      `the DXF file states unit ${unit} ($INSUNITS), which no sheet is drawn in`,
-      'save it in mm or inches',
-    );
+  if (!stated) troubles.say('dxf-unit', { unit });
   return stated;
 }
 
@@ -81,12 +73,7 @@ class DxfReader {
   read(map: Affine): Trace[] {
     this.drawAll(this.file.entities, { map, layer: '0', depth: 0 });
     for (const [what, count] of this.leftOut) {
-      const times = count > 1 ? `, ${count} times` : '';
-      this.troubles.note(
-        'drawing-left-out',
-        `left out of the drawing: ${what}${times}`,
-        'draw what belongs to the outline as lines and arcs',
-      );
+      this.troubles.say('drawing-left-out', { what, times: count });
     }
     return this.traces;
   }
@@ -95,11 +82,7 @@ class DxfReader {
     for (const entity of entities) {
       this.visited += 1;
       if (this.visited > MOST_TRACES) {
-        this.troubles.refuse(
-          'drawing-too-big',
-          `more than ${MOST_TRACES} entities`,
-          'leave only the outline in the drawing',
-        );
+        this.troubles.say('drawing-too-full', { most: MOST_TRACES });
         return;
       }
       attempt(this.troubles, () => this.draw(entity, setting));
@@ -137,12 +120,7 @@ class DxfReader {
 
   private leaveOut(what: string, expected = true): void {
     if (expected) this.leftOut.set(what, (this.leftOut.get(what) ?? 0) + 1);
-    else
-      this.troubles.warn(
-        'drawing-left-out',
-        `left out of the drawing: ${what}, which are no lines or arcs`,
-        'explode them into lines and arcs',
-      );
+    else this.troubles.say('entities-left-out', { what });
   }
 }
 

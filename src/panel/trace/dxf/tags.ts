@@ -14,8 +14,6 @@ export interface Record0 {
   readonly tags: readonly Tag[];
 }
 
-const SAVE = 'save it again as an ASCII DXF file';
-
 /** DXF text → its records in order; null, with the line named, where it is not DXF. Source: the format owner's published reference, "ASCII DXF". */
 export function readRecords(text: string, troubles: Troubles): readonly Record0[] | null {
   if (text.startsWith('AutoCAD Binary DXF') || /^AC10\d\d/u.test(text)) {
@@ -39,7 +37,7 @@ export function readRecords(text: string, troubles: Troubles): readonly Record0[
 }
 
 function refuse(troubles: Troubles, message: string): null {
-  troubles.refuse('dxf-broken', message, SAVE);
+  troubles.say('dxf-broken', { trouble: message });
   return null;
 }
 

@@ -50,17 +50,12 @@ interface Setting {
 export function readSvg(text: string, options: ReadOptions): Staged<Tracing | null> {
   const troubles = new Troubles(options.path);
   if (text.length > LONGEST_FILE) {
-    const size = (text.length / 1e6).toFixed(0);
-    troubles.refuse(
-      'drawing-too-big',
-      `the SVG file is ${size} MB`,
-      'take pictures out of it: an outline takes some kB',
-    );
+    troubles.say('drawing-too-big', { kind: 'SVG', megabytes: Math.round(text.length / 1e6) });
     return { value: null, findings: troubles.findings };
   }
   const root = readXml(text, troubles);
   if (root && root.name !== 'svg') {
-    troubles.refuse('svg-broken', `the file's first element is ${shown(root.name)}, not svg`, 'give an SVG drawing');
+    troubles.say('svg-broken', { trouble: `the file's first element is ${shown(root.name)}, not svg` });
   }
   if (root) checkSafe(root, troubles);
   if (!root || troubles.refused) return { value: null, findings: troubles.findings };
@@ -97,11 +92,7 @@ class SvgReader {
       uses: 0,
     });
     for (const [what, count] of this.leftOut) {
-      this.troubles.note(
-        'drawing-left-out',
-        `left out of the drawing: ${what}${count > 1 ? `, ${count} times` : ''}`,
-        LEFT_OUT,
-      );
+      this.troubles.say('drawing-left-out', { what, times: count });
     }
     return { traces: this.traces, sizes };
   }
@@ -122,19 +113,11 @@ class SvgReader {
       readLength(this.root.attributes[name] ?? '100%', this.dpi, box?.[name] ?? 0);
     const [width, height] = [side('width'), side('height')];
     if (!width || !height || !(width.px >= 0 && height.px >= 0)) {
-      this.troubles.refuse(
-        'svg-broken',
-        'the width or height of the SVG page is no length',
-        'write it in mm, cm or in',
-      );
+      this.troubles.say('svg-broken', { trouble: 'the width or height of the SVG page is no length' });
     }
     const physical = (width?.physical ?? false) && (height?.physical ?? false);
     if (!physical) {
-      this.troubles.warn(
-        'svg-size-assumed',
-        `the SVG file does not say its size in mm or inches: read at ${this.dpi} px to the inch`,
-        'check a length you know, or scale the outline by one',
-      );
+      this.troubles.say('svg-size-assumed', { dpi: this.dpi });
     }
     const viewport = { x: 0, y: 0, width: width?.px ?? 0, height: height?.px ?? 0 };
     return { viewport, sizes: physical ? 'as the file states its page' : `${this.dpi} px to the inch` };
@@ -143,7 +126,7 @@ class SvgReader {
   private drawSvg(element: XmlElement, viewport: Viewport, setting: Setting): void {
     const box = readViewBox(element.attributes['viewBox'] ?? '');
     if (element.attributes['viewBox'] !== undefined && !box) {
-      this.troubles.refuse('svg-broken', `line ${element.line}: viewBox is not four numbers with a size`, MEND);
+      this.troubles.say('svg-broken', { trouble: `line ${element.line}: viewBox is not four numbers with a size` });
       return;
     }
     const inside = viewBoxMap(viewport, box, element.attributes['preserveAspectRatio'] ?? '');
@@ -174,11 +157,7 @@ class SvgReader {
 
   private refuseSize(): void {
     if (this.visited > MOST_TRACES) {
-      this.troubles.refuse(
-        'drawing-too-big',
-        `more than ${MOST_TRACES} things are drawn`,
-        'leave only the outline in the drawing',
-      );
+      this.troubles.say('drawing-too-full', { most: MOST_TRACES });
     }
   }
 
@@ -188,7 +167,7 @@ class SvgReader {
     const text = element.attributes['transform'] ?? /(?:^|;)\s*transform\s*:([^;]*)/u.exec(style)?.[1] ?? '';
     const map = text.trim() === 'none' ? IDENTITY : readTransform(text);
     if (!map || /transform-(?:origin|box)/u.test(style) || element.attributes['transform-origin'] !== undefined) {
-      this.troubles.refuse('svg-broken', `${nameOf(element)}: its transform cannot be read: ${shown(text)}`, MEND);
+      this.troubles.say('svg-broken', { trouble: `${nameOf(element)}: its transform cannot be read: ${shown(text)}` });
       return null;
     }
     return { ...outside, ...layerOf(element, outside), map: compose(outside.map, map) };
@@ -204,7 +183,7 @@ class SvgReader {
       height: side('height', height, '100%'),
     };
     if (!Object.values(viewport).every(Number.isFinite)) {
-      this.troubles.refuse('svg-broken', `${nameOf(element)}: its place or size is no length`, MEND);
+      this.troubles.say('svg-broken', { trouble: `${nameOf(element)}: its place or size is no length` });
     }
     return viewport;
   }
@@ -214,11 +193,7 @@ class SvgReader {
     const { attributes } = element;
     const target = this.byId.get((attributes['href'] ?? attributes['xlink:href'] ?? '').trim().slice(1));
     if (!target || setting.uses >= DEEPEST_USE) {
-      this.troubles.refuse(
-        'svg-use',
-        `${nameOf(element)}: it copies what is not there, or itself`,
-        'turn copies into paths and save again',
-      );
+      this.troubles.say('svg-use', { where: nameOf(element) });
       return;
     }
     const viewport = this.nested(element, setting.measure);
@@ -237,7 +212,7 @@ class SvgReader {
       }
     } catch (trouble) {
       if (!(trouble instanceof Error)) throw trouble;
-      this.troubles.refuse('svg-broken', `${where}: ${shown(trouble.message)}`, MEND);
+      this.troubles.say('svg-broken', { trouble: `${where}: ${shown(trouble.message)}` });
     }
   }
 
@@ -245,9 +220,6 @@ class SvgReader {
     this.leftOut.set(what, (this.leftOut.get(what) ?? 0) + 1);
   }
 }
-
-const MEND = 'mend it in the program that drew it, or save it again as plain SVG';
-const LEFT_OUT = 'turn what belongs to the outline into paths, on a layer of its own';
 
 function nameOf({ name, attributes, line }: XmlElement): string {
   const label = attributes['inkscape:label'] ?? attributes['id'];

@@ -1,7 +1,6 @@
 import { shown, type Troubles } from '../trace';
 import type { XmlElement } from './xml-tree';
 
-const PLAIN = 'save it as plain SVG, with nothing but the outline in it';
 /** Elements that run programs or bring other documents in. */
 const ACTIVE: readonly string[] = ['script', 'foreignObject', 'iframe', 'object', 'embed', 'handler', 'listener'];
 const FETCHES = /@import|url\(\s*["']?\s*(?!["']?#)/iu;
@@ -21,21 +20,18 @@ export function checkSafe(root: XmlElement, troubles: Troubles): void {
 function checkElement({ name, attributes, text, line }: XmlElement, troubles: Troubles): void {
   const local = name.replace(/^.*:/u, '');
   if (ACTIVE.includes(local))
-    troubles.refuse('svg-script', `line ${line}: the SVG file holds a ${shown(local)} element`, PLAIN);
-  if (FETCHES.test(text))
-    troubles.refuse('svg-external', `line ${line}: the SVG file's style fetches another file`, PLAIN);
+    troubles.say('svg-script', { line, what: `the SVG file holds a ${shown(local)} element` });
+  if (FETCHES.test(text)) troubles.say('svg-external', { line, what: 'the SVG file’s style fetches another file' });
   for (const [key, value] of Object.entries(attributes)) {
-    if (/^on/iu.test(key))
-      troubles.refuse('svg-script', `line ${line}: ${shown(key)} of ${shown(name)} is a script`, PLAIN);
+    if (/^on/iu.test(key)) troubles.say('svg-script', { line, what: `${shown(key)} of ${shown(name)} is a script` });
     if (isReference(key) && !isWithin(value, local)) {
-      troubles.refuse(
-        'svg-external',
-        `line ${line}: ${shown(name)} refers to something outside the file: ${shown(value)}`,
-        PLAIN,
-      );
+      troubles.say('svg-external', {
+        line,
+        what: `${shown(name)} refers to something outside the file: ${shown(value)}`,
+      });
     }
     if (key === 'style' && FETCHES.test(value)) {
-      troubles.refuse('svg-external', `line ${line}: the style of ${shown(name)} fetches another file`, PLAIN);
+      troubles.say('svg-external', { line, what: `the style of ${shown(name)} fetches another file` });
     }
   }
 }

@@ -27,18 +27,24 @@ export function readXml(text: string, troubles: Troubles): XmlElement | null {
   const open: Growing[] = [];
   let root: Growing | null = null;
   let stopped = false;
-  const stop = (code: string, message: string, hint: string): void => {
-    if (!stopped) troubles.refuse(code, message, hint);
+  const stop = (say: () => void): void => {
+    if (!stopped) say();
     stopped = true;
   };
-  parser.on('error', ({ message }) => stop('svg-broken', `the SVG file is not well-formed: ${shown(message)}`, BROKEN));
+  parser.on('error', ({ message }) =>
+    stop(() => troubles.say('svg-broken', { trouble: `the SVG file is not well-formed: ${shown(message)}` })),
+  );
   parser.on('doctype', (doctype) => {
-    if (!USUAL_TYPE.test(doctype))
-      stop('svg-entities', `line ${parser.line}: the SVG file declares a document type of its own`, PLAIN);
+    if (!USUAL_TYPE.test(doctype)) stop(() => troubles.say('svg-entities', { line: parser.line }));
   });
   parser.on('processinginstruction', ({ target }) => {
     if (target !== 'xml')
-      stop('svg-external', `line ${parser.line}: the SVG file asks for a style sheet (${shown(target)})`, PLAIN);
+      stop(() =>
+        troubles.say('svg-external', {
+          line: parser.line,
+          what: `the SVG file asks for a style sheet (${shown(target)})`,
+        }),
+      );
   });
   parser.on('opentag', ({ name, attributes }) => {
     if (stopped) return;
@@ -53,7 +59,9 @@ export function readXml(text: string, troubles: Troubles): XmlElement | null {
     root ??= element;
     open.push(element);
     if (open.length > DEEPEST)
-      stop('svg-broken', `line ${parser.line}: elements are nested more than ${DEEPEST} deep`, PLAIN);
+      stop(() =>
+        troubles.say('svg-broken', { trouble: `line ${parser.line}: elements are nested more than ${DEEPEST} deep` }),
+      );
   });
   parser.on('closetag', () => void open.pop());
   const addText = (more: string): void => {
@@ -73,6 +81,3 @@ const USUAL_TYPE =
 
 /** Read so many characters at a time, so that a broken file is put down at its first mistake. */
 const CHUNK = 65_536;
-
-const BROKEN = 'open it in the program that drew it and save it again as plain SVG';
-const PLAIN = 'save it as plain SVG, with nothing but the outline in it';

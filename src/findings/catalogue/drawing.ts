@@ -1,0 +1,59 @@
+import { error, note, warning } from '../entry';
+
+const PLAIN = 'save it as plain SVG, with nothing but the outline in it';
+
+/** Why a drawing file cannot be read, and what of it is not. `where` and `trouble` name the element and its line. */
+export const drawingFindings = {
+  'drawing-too-big': error({ kind: ['SVG', 'DXF'], megabytes: 'number' }, ({ kind, megabytes }) => ({
+    message: `the ${kind} file is ${megabytes} MB`,
+    hint: 'leave only the outline in it: it takes some kB',
+  })),
+  'drawing-too-full': error({ most: 'count' }, ({ most }) => ({
+    message: `more than ${most} things are drawn`,
+    hint: 'leave only the outline in the drawing',
+  })),
+  'drawing-left-out': note({ what: 'text', times: 'count' }, ({ what, times }) => ({
+    message: `left out of the drawing: ${what}${times > 1 ? `, ${times} times` : ''}`,
+    hint: 'draw what belongs to the outline as lines, arcs or paths, on a layer of its own',
+  })),
+  'entities-left-out': warning({ what: 'text' }, ({ what }) => ({
+    message: `left out of the drawing: ${what}, which are no lines or arcs`,
+    hint: 'explode them into lines and arcs',
+  })),
+  'svg-broken': error({ trouble: 'text' }, ({ trouble }) => ({
+    message: trouble,
+    hint: 'mend it in the program that drew it, or save it again as plain SVG',
+  })),
+  'svg-entities': error({ line: 'count' }, ({ line }) => ({
+    message: `line ${line}: the SVG file declares a document type of its own`,
+    hint: PLAIN,
+  })),
+  'svg-script': error({ line: 'count', what: 'text' }, ({ line, what }) => ({
+    message: `line ${line}: ${what}`,
+    hint: PLAIN,
+  })),
+  'svg-external': error({ line: 'count', what: 'text' }, ({ line, what }) => ({
+    message: `line ${line}: ${what}`,
+    hint: PLAIN,
+  })),
+  'svg-size-assumed': warning({ dpi: 'number' }, ({ dpi }) => ({
+    message: `the SVG file does not say its true size: read at ${dpi} px to the inch`,
+    hint: 'check a length you know, or scale the outline by one',
+  })),
+  'svg-use': error({ where: 'text' }, ({ where }) => ({
+    message: `${where}: it copies what is not there, or itself`,
+    hint: 'turn copies into paths and save again',
+  })),
+  'dxf-broken': error({ trouble: 'text' }, ({ trouble }) => ({
+    message: trouble,
+    hint: 'mend it in the program that drew it and save it again as ASCII DXF',
+  })),
+  'dxf-no-unit': warning({}, () => ({
+    message: 'the DXF file states no unit: its numbers are read as millimetres',
+    hint: 'say which unit it is drawn in, or scale the outline by a length you know',
+  })),
+  'dxf-unit': error({ unit: 'count' }, ({ unit }) => ({
+    message: `the DXF file states unit ${unit} ($INSUNITS), which no sheet is drawn in`,
+    hint: 'save it in millimetres or inches',
+  })),
+};

@@ -1,0 +1,124 @@
+import { error, note, warning } from '../entry';
+
+/** What a panel's base, edges, legs and corners forbid or make doubtful. */
+export const panelFindings = {
+  'base-too-small': error({}, () => ({
+    message: 'the bends leave no base between their tangent lines',
+    hint: 'make the base larger or the radii smaller',
+  })),
+  'base-edges': error({ corners: 'count', edges: 'count' }, ({ corners, edges }) => ({
+    message: 'edge i runs from corner i to the next: as many edges as corners',
+    hint: 'give at least three corners and as many edges',
+    got: `${corners} corners, ${edges} edges`,
+  })),
+  'edge-names': error({}, () => ({
+    message: 'an edge’s name is used twice, is empty or holds a full stop',
+    hint: 'name each edge once, in a word without a full stop',
+  })),
+  'base-clockwise': error({}, () => ({
+    message: 'the corners run clockwise',
+    hint: 'give them counter-clockwise',
+  })),
+  'no-such-corner': error({ first: 'text', second: 'text', edges: 'list' }, ({ first, second, edges }) => ({
+    message: `${first} and ${second} do not meet`,
+    hint: 'name two edges side by side',
+    allowed: edges,
+  })),
+  'unknown-edge': error({ edge: 'text', known: 'list' }, ({ edge, known }) => ({
+    message: `no edge is called ${edge}`,
+    hint: 'name an edge of the base or the rim of a leg bent before',
+    got: edge,
+    allowed: known,
+  })),
+  'edge-bent-twice': error({ edge: 'text' }, ({ edge }) => ({
+    message: `two bends stand on ${edge}`,
+    hint: 'put the second on the rim of the first one’s leg',
+    got: edge,
+  })),
+  'not-a-neighbour': error({ name: 'text', edge: 'text', neighbours: 'names' }, ({ name, edge, neighbours }) => ({
+    message: `${name} is no edge beside ${edge}`,
+    hint: `name the edges it runs between, ${neighbours}`,
+    got: name,
+    allowed: neighbours,
+  })),
+  'radius-missing': error({ toward: 'names', neighbours: 'names' }, ({ toward, neighbours }) => ({
+    message: `no radius toward ${toward}`,
+    hint: 'give one radius, or one toward each neighbouring edge',
+    allowed: neighbours,
+  })),
+  'radius-not-positive': error({ from: 'given', to: 'given' }, ({ from, to }) => ({
+    message: 'a bend’s radius is above 0',
+    hint: 'give an inside radius',
+    got: `${from} and ${to}`,
+  })),
+  'bend-too-short': error({ edge: 'text' }, ({ edge }) => ({
+    message: `insets and rounding leave nothing of ${edge}`,
+    hint: 'make them smaller',
+  })),
+  'leg-too-short': error({ leg: 'given' }, ({ leg }) => ({
+    message: 'a leg is not shorter than nothing',
+    hint: 'give 0 or more',
+    got: leg,
+  })),
+  'height-within-bend': error({ height: 'length', least: 'length' }, ({ height, least }) => ({
+    message: `the bend alone rises ${least}`,
+    hint: 'raise the rim or make the radius smaller',
+    got: height,
+    allowed: `${least} or more`,
+  })),
+  'no-leg-left': error({}, () => ({
+    message: 'the next bend leaves nothing of this leg',
+    hint: 'make the leg longer',
+  })),
+  'rim-misses-leg': error({ edge: 'text' }, ({ edge }) => ({
+    message: `the rim of ${edge} runs off past its leg’s end`,
+    hint: 'make the rim less slanted or the leg longer',
+  })),
+  'flat-overlaps-itself': error({ at: 'point' }, ({ at }) => ({
+    message: `the flat would overlap itself near ${at}`,
+    hint: 'leave the corner open, bend less, make the legs lower or their ends shorter',
+  })),
+  'corner-metal-lacking': error(
+    { lacking: 'angle', treat: ['mitre', 'lap', 'dress', 'open'] },
+    ({ lacking, treat }) => ({
+      message: `at this corner the flat has ${lacking} too little metal: a slit opens by that, and there is nothing to ${treat}`,
+      hint: 'leave it open and patch it',
+      got: treat,
+      allowed: 'open',
+    }),
+  ),
+  'corner-shrink': error({ share: 'percent', most: 'percent' }, ({ share, most }) => ({
+    message: `left whole, the rim would have to shrink by ${share}`,
+    hint: 'mitre the corner, round the base more, or make the legs lower',
+    got: share,
+    allowed: `up to ${most}`,
+  })),
+  'corner-shrink-much': warning({ share: 'percent' }, ({ share }) => ({
+    message: `the rim must shrink by ${share} to stand up`,
+    hint: 'gather it in small tucks, or mitre the corner',
+  })),
+  'corner-shrink-little': note({ share: 'percent' }, ({ share }) => ({
+    message: `the rim shrinks by ${share}`,
+    hint: 'dress it with hammer and dolly',
+  })),
+  'mitre-never-meets': error({}, () => ({
+    message: 'the two legs never meet past the corner',
+    hint: 'leave the corner open, or change the angles',
+  })),
+  'bend-off-outline': error({ bend: 'text' }, ({ bend }) => ({
+    message: `the middle of bend ${bend} does not lie on a flat part`,
+    hint: 'draw it across the metal, clear of the other bends’ curved parts',
+  })),
+  'bend-without-metal': error({ bend: 'text', side: ['before', 'beyond'] }, ({ bend, side }) => ({
+    message: `bend ${bend} leaves no flat metal ${side} it`,
+    hint: 'move the line, or make the radius smaller',
+  })),
+  'hole-in-bend': error({ near: 'point?' }, ({ near }) => ({
+    message: `a hole${near === null ? '' : ` near ${near}`} lies where the metal will curve`,
+    hint: 'drill it after bending, or trace a flat with the metal allowed for',
+  })),
+  'hole-on-bend': note({ bend: 'text' }, ({ bend }) => ({
+    message: `a hole lies in the curved part of bend ${bend}`,
+    hint: 'expect flats and kinks beside it, or drill it after bending',
+  })),
+};
