@@ -16,8 +16,6 @@ export interface Finding {
   readonly values: Readonly<Record<string, Value>>;
   /** Line in the job's text, counted from 1, where the text is known. */
   readonly line?: number;
-  /** Words of a finding that is not in the catalogue yet. */
-  readonly worded?: Words;
 }
 
 export type Level = 'error' | 'warning' | 'note';
@@ -62,27 +60,6 @@ export interface Words {
   readonly got?: string;
   /** What would do. */
   readonly allowed?: string;
-}
-
-type Extra = Pick<Words, 'got' | 'allowed'> & { readonly line?: number };
-
-/** @deprecated Declare the code in `findings/catalogue` and make it with `finding()`. */
-export function error(code: string, path: string, message: string, hint: string, extra: Extra = {}): Finding {
-  return worded('error', code, path, { message, hint, ...extra });
-}
-
-/** @deprecated Declare the code in `findings/catalogue` and make it with `finding()`. */
-export function warning(code: string, path: string, message: string, hint: string, extra: Extra = {}): Finding {
-  return worded('warning', code, path, { message, hint, ...extra });
-}
-
-/** @deprecated Declare the code in `findings/catalogue` and make it with `finding()`. */
-export function note(code: string, path: string, message: string, hint: string, extra: Extra = {}): Finding {
-  return worded('note', code, path, { message, hint, ...extra });
-}
-
-function worded(level: Level, code: string, path: string, { line, ...words }: Words & Extra): Finding {
-  return { code, level, path, values: {}, worded: words, ...(line === undefined ? {} : { line }) };
 }
 
 /** Whether any finding forbids building the job. */

@@ -8,7 +8,6 @@ export interface SaidFinding extends Words, Pick<Finding, 'code' | 'level' | 'pa
 
 /** The words of a finding in the listener's unit: what was found and what to do, and where a value is wrong what it is and what would do. */
 export function sayFinding(finding: Finding, to: Listener): Words {
-  if (finding.worded) return finding.worded;
   const entry = entryOf(finding.code);
   if (!entry) throw new InternalError(`no such finding in the catalogue: ${finding.code}`);
   return entry.say(finding, to);

@@ -1,33 +1,33 @@
 import { Readable } from 'node:stream';
 import { describe, expect, it } from 'vitest';
-import { error, note, warning } from '../../src/base/findings';
+import { finding } from '../../src/findings/finding';
 import { startProgress } from '../../src/cli/progress';
 import { printFindings } from '../../src/cli/report';
 
 describe('findings in words', () => {
   it('say the level, line, path, message, what was got, what is allowed and what to try', () => {
     const text = printFindings(
-      [
-        error('bad-value', 'units', 'units cannot be “cubit”', 'write mm or in', {
-          got: 'cubit',
-          allowed: 'mm, in',
-          line: 3,
-        }),
-      ],
+      [{ ...finding('bad-value', 'units', { got: '“cubit”', near: null, allowed: ['mm', 'in'] }), line: 3 }],
       'mm',
       false,
     );
     expect(text).toBe(
-      'error at line 3, units: units cannot be “cubit” [bad-value]\n    got:     cubit\n    allowed: mm, in\n    try:     write mm or in\n',
+      'error at line 3, units: units cannot be “cubit” [bad-value]\n    got:     “cubit”\n    allowed: mm, in\n    try:     write one of mm, in\n',
     );
   });
 
   it('leave out what there is none of', () => {
-    expect(printFindings([note('n', '', 'so it is', '')], 'mm', false)).toBe('note: so it is [n]\n');
+    expect(printFindings([finding('one-strip', '')], 'mm', false)).toBe(
+      'note: one strip says nothing of how far the sheet and your measuring vary [one-strip]\n    try:     bend two more, from elsewhere on the sheet\n',
+    );
   });
 
   it('are coloured only where the terminal shows colour', () => {
-    const findings = [error('a', '', 'm', ''), warning('b', '', 'm', ''), note('c', '', 'm', '')];
+    const findings = [
+      finding('missing', 'bend', { holds: [] }),
+      finding('twist', '', { twist: 1 }),
+      finding('one-strip', ''),
+    ];
     expect(printFindings(findings, 'mm', false)).not.toContain('\u001B');
     expect(printFindings(findings, 'mm', true).split('\u001B[')).toHaveLength(1 + 6);
   });

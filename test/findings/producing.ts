@@ -15,7 +15,7 @@ export const producing: Readonly<Record<string, Change | string>> = {
     bend: { radius: { from: '60 mm', to: '200 mm' }, length: '400 mm', radiusOf: 'form' },
     sheet: { thickness: '1 mm' },
   },
-  'taper-too-steep-for-angle': { bend: { angle: 170, radius: { from: '20 mm', to: '400 mm' } } },
+  'taper-too-steep-for-angle': { bend: { angle: 170, radius: { from: '40 mm', to: '140 mm' } } },
   // Trial strips
   'strip-too-narrow': strips({ bent: 95, left: 80, width: '5 mm' }),
   'no-springback': strips({ bent: 95, left: 95 }),

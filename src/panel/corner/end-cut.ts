@@ -38,6 +38,7 @@ export function outAtRim({ xAt }: CutCurve, rim: RimLine): number {
   if (over(0) >= 0) return 1;
   let far = Math.max(1, rim.start);
   for (; over(far) < 0; far *= 2) if (far > 1e6) return NaN;
+  if (Number.isNaN(over(0)) || Number.isNaN(over(far))) return NaN;
   return 1 + rootBetween(over, 0, far);
 }
 

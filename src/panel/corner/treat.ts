@@ -54,6 +54,7 @@ export function mitreOf({ ends, rims }: CornerEnds, rootShrink: number): Mitre |
   const [p, q] = [flatOf(a.bend, own), flatOf(b.bend, other)];
   const otherOut = other.beyond > 0 ? 1 + other.beyond : other.wrap / b.bend.wrap;
   const root: Point = [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2];
+  if (!Number.isFinite(root[0] + root[1])) return null;
   return { ideal: curves, rootOut: [out, out === 0 ? 0 : otherOut], root, rootGap: distance(p, q) };
 }
 
@@ -81,7 +82,7 @@ function rootOut(ends: readonly [BendEnd, BendEnd], rim: number, limit: number):
   const over = (out: number): number => shrinkAt(ends, stationAt(ends[0].bend, out)) - limit;
   const most = [1, rim].find((out) => over(out) > 0);
   if (most === undefined) return 0;
-  return over(NEAR_ROOT) >= 0 ? 0 : rootBetween(over, NEAR_ROOT, most, 1e-9);
+  return over(NEAR_ROOT) < 0 ? rootBetween(over, NEAR_ROOT, most, 1e-9) : 0;
 }
 
 /** A function that works each value out once: outlines ask for the same places again and again. */

@@ -1,5 +1,7 @@
 import { parse, parseFragment, type DefaultTreeAdapterTypes as Tree } from 'parse5';
 import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../../src/base/findings';
+import { finding } from '../../../src/findings/finding';
 import { drawPieces } from '../../../src/output/pieces';
 import type { Buildable } from '../../../src/output/pipeline';
 import { layOutSheets } from '../../../src/drawing/boards';
@@ -312,7 +314,8 @@ describe('text from the job', () => {
   ];
 
   it.each(hostile)('appears as it is and changes nothing else: %s', (words) => {
-    const base = planStarter('tapered-two-runs');
+    const found = (board: string): Finding => finding('one-screw', 'screws', { board, half: 20 });
+    const base = { ...planStarter('tapered-two-runs'), findings: [found('S1')] };
     const [firstRun, secondRun] = base.bend?.runs ?? [];
     if (!base.bend || !base.layout || !firstRun || !secondRun) throw new Error('cannot be built');
     const renamed: Buildable = {
@@ -330,7 +333,7 @@ describe('text from the job', () => {
         ...base.plan,
         title: words,
       },
-      findings: base.findings.map((finding) => ({ ...finding, worded: { message: words, hint: words } })),
+      findings: [found(words)],
     };
     const [plain, changed] = [read(sheetFor(base)), read(sheetFor(renamed))];
     expect(changed.complaints).toEqual([]);

@@ -1,6 +1,8 @@
 import { tablesIn } from '../../../src/tables/tables';
 import { parse, type DefaultTreeAdapterTypes as Tree } from 'parse5';
 import { describe, expect, it } from 'vitest';
+import { finding } from '../../../src/findings/finding';
+import { sayFinding } from '../../../src/findings/say';
 import type { Plan } from '../../../src/output/plan/plan';
 import { drawPieces } from '../../../src/output/pieces';
 import type { Buildable } from '../../../src/output/pipeline';
@@ -322,29 +324,19 @@ describe('other ways to cut', () => {
 
   it('what was found about joints stands at the step it matters in', () => {
     const page = pageOf('tapered-two-runs', 'laser');
-    const findings = (
-      [
-        ['board-not-measured', 'Try the fit'],
-        ['loose-fit', 'Try the fit'],
-        ['dowels-thinner', 'Glue'],
-        ['screws-in-glue-line', 'drill'],
-        ['no-room-for-tabs', 'Assemble'],
-        ['thick-for-laser', 'Cut'],
-      ] as const
-    ).map(([code, where]) => ({ code, where, message: `found: ${code}` }));
-    const planned = {
-      ...page.planned,
-      findings: findings.map(({ code, message }) => ({
-        level: 'note' as const,
-        code,
-        path: code === 'board-not-measured' || code === 'thick-for-laser' ? 'board' : 'cut',
-        values: {},
-        worded: { message, hint: 'none' },
-      })),
-    };
+    const found = [
+      [finding('board-not-measured', 'board', { openings: 'slots', boards: ['MDF 6 mm'] }), 'Try the fit'],
+      [finding('loose-fit', 'cut.fit', { fit: 0.6, opening: 'slot', most: 0.5 }), 'Try the fit'],
+      [finding('dowels-thinner', 'cut.dowel', { dowel: 6, thinner: [{ name: 'S1', mm: 4 }] }), 'Glue'],
+      [finding('screws-in-glue-line', 'cut.layers', { boards: ['stations'] }), 'drill'],
+      [finding('no-room-for-tabs', 'cut', { boards: ['S1'] }), 'Assemble'],
+      [finding('thick-for-laser', 'board', { boards: ['MDF 18 mm'], most: 10 }), 'Cut'],
+    ] as const;
+    const planned = { ...page.planned, findings: found.map(([one]) => one) };
+    const messages = found.map(([one, where]) => ({ where, message: sayFinding(one, { units: 'mm' }).message }));
     const document = parse(writeShopSheet(planned, { parts: drawPieces(page.planned, tables), boards: [] }, tables));
     const said = stepsOf(document);
-    for (const { where, message } of findings)
+    for (const { where, message } of messages)
       expect(said.filter(([, words]) => words.includes(message)).map(([title]) => title)).toEqual([
         expect.stringContaining(where),
       ]);

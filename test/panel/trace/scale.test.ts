@@ -129,7 +129,7 @@ describe('scale by reference lengths', () => {
         is: NaN,
       }),
     ).toEqual(['error reference-length']);
-    expect(codes()).toEqual(['error reference-length']);
+    expect(codes()).toEqual(['error reference-missing']);
   });
 });
 
