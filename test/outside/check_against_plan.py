@@ -323,7 +323,7 @@ class Job:
         by = defaultdict(list)
         hidden = [row for row in rows if row["note"].startswith("from the back, not drawn")]
         behind = [hole for hole in self.plan["spine"]["screwHoles"] if hole["side"] == "back"] if rows and rows[0]["part"] == "spine" else []
-        if sorted(row["size"] for row in hidden for _ in range(row["count"])) != sorted(hole["countersink"] for hole in behind):
+        if sorted(row["size"] for row in hidden for _ in range(row["count"])) != sorted(round(hole["countersink"], 3) for hole in behind):
             yield f"{sum(row['count'] for row in hidden)} countersinks from the back, {len(behind)} planned"
         for row in rows:
             if row in hidden:

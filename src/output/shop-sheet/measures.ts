@@ -66,7 +66,9 @@ export function metric(mm: number): string {
 /** `1.628 in (1-5/8)`: thousandths of an inch as drawings and callipers have them, then the nearest 1/32 as a rule has it. */
 export function inches(mm: number): string {
   const decimal = (mm / MM_PER_INCH).toFixed(3).replace(/^-0\.000$/u, '0.000');
-  return `${decimal}${JOIN}in${JOIN}(${toFractionalInches(mm).text})`;
+  const { text } = toFractionalInches(mm);
+  // Less than a rule shows: thousandths alone.
+  return text === '0' && decimal !== '0.000' ? `${decimal}${JOIN}in` : `${decimal}${JOIN}in${JOIN}(${text})`;
 }
 
 /** `3/16 in`, or `0.236 in` where no fraction is it. */
