@@ -2,7 +2,8 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Cut } from './cut';
 import { useAddress } from './address';
-import { changed, draftFrom, fromAddress, readDraft, type Draft, type DraftPath, type Opened } from './draft';
+import { changed, draftFrom, fromAddress, readDraft, textAt, type Draft, type DraftPath, type Opened } from './draft';
+import { DropFile } from './drop-file';
 import { Fields } from './fields';
 import { Glance } from './glance';
 import { begin, edit, redo, settle, undo } from './history';
@@ -10,6 +11,7 @@ import { Know } from './know';
 import { OpenFile } from './open-file';
 import { Plots } from './plots';
 import { starters } from './starters';
+import { useTabTitle } from './tab-title';
 import { Take } from './take';
 import { View } from './view';
 import { work, type Form } from './work';
@@ -29,6 +31,7 @@ export function App(): JSX.Element {
   if (worked.form) last.current = worked.form;
   const form = last.current;
   const stale = worked.form === null;
+  useTabTitle(textAt(draft, ['title']));
 
   const take = ({ draft: next, problem }: Opened, name: string, place: string): void => {
     setRefused(problem === null ? '' : `${name} was not opened: ${problem}`);
@@ -91,6 +94,7 @@ export function App(): JSX.Element {
           {worked.fault}
         </p>
       )}
+      <DropFile open={(opened, name) => take(opened, name, 'open')} />
       <Glance form={form} findings={worked.findings} stale={stale} />
       <main>
         <Fields draft={draft} findings={worked.findings} change={change} settle={() => setHistory(settle)} />

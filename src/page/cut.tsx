@@ -1,10 +1,11 @@
-import { h, type JSX, type VNode } from 'preact';
+import type { JSX, VNode } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { boundsOf } from '../base/bounds';
 import type { Part } from '../drawing/parts/part';
 import { coloursFor } from '../output/colour';
 import { drawingGroups } from '../output/svg';
-import type { Element } from '../output/xml';
+import { toNode } from './drawing/to-node';
+import { Viewer } from './drawing/viewer';
 import { showLength } from './know';
 import type { Form } from './work';
 
@@ -14,14 +15,28 @@ const MARGIN = 5;
 /** Section 4: what you cut. Each part's own drawing, from the same tree as the file that is taken away, at a size to read it. */
 export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
   const colours = coloursFor(form.job.cut.colours).svg;
+  const [looked, setLooked] = useState<string | null>(null);
   return (
     <section class={stale ? 'cut stale' : 'cut'} aria-labelledby="cut">
       <h2 id="cut">What you cut</h2>
+      <p>
+        <button type="button" onClick={() => setLooked('spine')}>
+          Look at the drawings
+        </button>{' '}
+        <span class="quiet">with dimensions; the boards, the blank and the gauges too</span>
+      </p>
       <ul class="parts">
         {form.parts.map((part) => (
-          <PartDrawing key={part.id} part={part} units={form.job.units} colours={colours} />
+          <PartDrawing
+            key={part.id}
+            part={part}
+            units={form.job.units}
+            colours={colours}
+            look={() => setLooked(part.id)}
+          />
         ))}
       </ul>
+      {looked === null ? null : <Viewer form={form} first={looked} close={() => setLooked(null)} />}
     </section>
   );
 }
@@ -30,10 +45,12 @@ function PartDrawing({
   part,
   units,
   colours,
+  look,
 }: {
   part: Part;
   units: 'mm' | 'in';
   colours: ReturnType<typeof coloursFor>['svg'];
+  look: () => void;
 }): JSX.Element {
   const bounds = boundsOf(part.drawing);
   const [width, height] = [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
@@ -54,7 +71,10 @@ function PartDrawing({
       >
         {drawn}
       </svg>
-      <span class="name">{part.name}</span> <span class="size">{size}</span>
+      <span class="name">{part.name}</span> <span class="size">{size}</span>{' '}
+      <button type="button" class="link" aria-label={`Look at ${part.name}`} onClick={look}>
+        Look
+      </button>
     </li>
   );
 }
@@ -72,14 +92,4 @@ function useSeen(holder: { readonly current: SVGSVGElement | null }): boolean {
     return () => observer.disconnect();
   }, [holder]);
   return seen;
-}
-
-/** A writer's element as the page's; a group's name, which is an id in a file, is a class among many drawings. */
-function toNode(element: Element): VNode {
-  const { id, ...attributes } = element.attributes;
-  return h(
-    element.name,
-    { ...attributes, ...(id === undefined ? {} : { class: id }) },
-    ...element.children.map((child) => (typeof child === 'string' ? child : toNode(child))),
-  );
 }

@@ -11,11 +11,7 @@ export function OpenFile({ open }: { open: (opened: Opened, name: string) => voi
   const take = async (input: HTMLInputElement): Promise<void> => {
     const [file] = input.files ?? [];
     if (!file) return;
-    try {
-      open(readDraftFile(new Uint8Array(await file.slice(0, MOST).arrayBuffer())), file.name);
-    } catch {
-      open({ draft: null, problem: 'the browser could not read it' }, file.name);
-    }
+    open(await readOpened(file), file.name);
     // The same file may be opened again after it was changed.
     input.value = '';
   };
@@ -33,4 +29,13 @@ export function OpenFile({ open }: { open: (opened: Opened, name: string) => voi
       />
     </>
   );
+}
+
+/** What a file holds that was chosen, or dropped on the page. */
+export async function readOpened(file: File): Promise<Opened> {
+  try {
+    return readDraftFile(new Uint8Array(await file.slice(0, MOST).arrayBuffer()));
+  } catch {
+    return { draft: null, problem: 'the browser could not read it' };
+  }
 }

@@ -379,6 +379,155 @@ for (const [where, options] of [
   });
 }
 
+const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+
+/** What axe finds serious on a page as it stands. */
+async function seriousOn(tab) {
+  await tab.evaluate(axe);
+  const { violations } = await tab.evaluate(() => globalThis.axe.run());
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .map(({ id, nodes }) => `${id}: ${nodes[0].html.slice(0, 90)}`);
+}
+
+/** The words a drawing shows, with how high they stand on the screen, px, whichever way they run. */
+const shownWords = (tab) =>
+  tab.$$eval('.stage text', (all) =>
+    all
+      .filter((text) => text.getAttribute('visibility') !== 'hidden')
+      .map((text) => {
+        const { left, top, width, height } = text.getBoundingClientRect();
+        return { text: text.textContent, x: left + width / 2, y: top + height / 2, high: Math.min(width, height) };
+      }),
+  );
+
+for (const [where, options] of [
+  ['desktop', {}],
+  ['phone', PHONE],
+  ['phone, dark', { ...PHONE, colorScheme: 'dark' }],
+]) {
+  await check(`drawings: every one is seen, its words to be read however near, ${where}`, async () => {
+    const { tab, complaints, close } = await fresh(addressOf('tapered-two-runs'), { ...options, bypassCSP: true });
+    await tab.click('text=Look at the drawings');
+    await tab.waitForSelector('.stage > g');
+    const names = await tab.$$eval('.viewer option', (all) => all.map(({ textContent }) => textContent));
+    const wanted = [
+      /^Spine$/,
+      /^Spine, to cut$/,
+      /^Station S1$/,
+      /^Backing station/,
+      /full size/,
+      /^Angle gauge/,
+      /^Blank/,
+    ];
+    for (const name of wanted)
+      must(
+        names.some((one) => name.test(one)),
+        `no drawing ${name}`,
+      );
+    for (let index = 0; index < names.length; index++) {
+      const drawn = await tab.$$eval('.stage path', (all) => all.length);
+      must(drawn > 0, `${names[index]} is empty`);
+      for (const key of ['+', '+', '-', '-', '-', '0']) await tab.press('.stage', key);
+      for (const { text, high } of await shownWords(tab))
+        must(high >= 9, `${names[index]}: ${text} is ${high} px high`);
+      if (index < names.length - 1) await tab.click('[aria-label="The next drawing"]');
+    }
+    must(await tab.isDisabled('[aria-label="The next drawing"]'), 'there are more drawings than names');
+    const serious = await seriousOn(tab);
+    must(serious.length === 0, serious.join('; '));
+    await tab.keyboard.press('Escape');
+    must((await tab.$('.viewer')) === null, 'it does not close');
+    must(complaints.length === 0, complaints.join('; '));
+    await close();
+  });
+}
+
+await check('drawings: moved and drawn nearer by wheel, mouse, keys and two fingers', async () => {
+  const { tab, close } = await fresh(addressOf('tapered-two-runs'), PHONE);
+  await tab.click('text=Look at the drawings');
+  await tab.waitForSelector('.stage > g');
+  const place = () => tab.$eval('.stage > g', (group) => group.getAttribute('transform'));
+  const changes = async (what, act) => {
+    const before = await place();
+    await act();
+    must(await soon(async () => (await place()) !== before), `${what} does nothing`);
+  };
+  const scale = async () => Number(/scale\((.*)\)/.exec(await place())[1]);
+  await changes('an arrow key', () => tab.press('.stage', 'ArrowRight'));
+  await changes('plus', () => tab.press('.stage', '+'));
+  await tab.mouse.move(200, 400);
+  await changes('the wheel', () => tab.mouse.wheel(0, -200));
+  await changes('dragging', async () => {
+    await tab.mouse.down();
+    await tab.mouse.move(240, 440, { steps: 3 });
+    await tab.mouse.up();
+  });
+  await tab.tap('text=Whole');
+  const before = await scale();
+  const touch = await tab.context().newCDPSession(tab);
+  const fingers = (type, apart) =>
+    touch.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: apart === null ? [] : [200 - apart, 200 + apart].map((x, id) => ({ x, y: 400, id })),
+    });
+  await fingers('touchStart', 30);
+  await fingers('touchMove', 60);
+  await fingers('touchMove', 90);
+  await fingers('touchEnd', null);
+  must(await soon(async () => (await scale()) > 2 * before), `two fingers: ${before} became ${await scale()}`);
+  await close();
+});
+
+await check('drawings: a dimension tapped, or chosen from the list, is on the clipboard', async () => {
+  const { tab, close } = await fresh(addressOf('tapered-two-runs'), {
+    ...PHONE,
+    permissions: ['clipboard-read', 'clipboard-write'],
+  });
+  await tab.click('[aria-label="Look at Spine"]');
+  await tab.waitForSelector('.stage text');
+  const word = (await shownWords(tab)).find(({ text }) => /^S2 .*±/.test(text));
+  await tab.touchscreen.tap(word.x, word.y);
+  const held = () => tab.evaluate(() => navigator.clipboard.readText());
+  must(await soon(async () => (await held()) === word.text), `the clipboard holds ${await held()}`);
+  await tab.tap('.dimensions summary');
+  await tab.focus('.dimensions li:last-child button');
+  await tab.keyboard.press('Enter');
+  const last = await tab.textContent('.dimensions li:last-child button');
+  must(await soon(async () => (await held()) === last), `the clipboard holds ${await held()}, not ${last}`);
+  await close();
+});
+
+await check(
+  'a job file dropped on the page is opened, anything else is refused in words; the tab says the title',
+  async () => {
+    const { tab, close } = await fresh(addressOf('plain-curve'));
+    const drop = (name, text) =>
+      tab.evaluate(
+        ([name, text]) => {
+          const dataTransfer = new DataTransfer();
+          dataTransfer.items.add(new File([text], name));
+          document.body.dispatchEvent(new DragEvent('dragover', { dataTransfer, bubbles: true, cancelable: true }));
+          document.body.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+        },
+        [name, text],
+      );
+    await drop(
+      'my.yaml',
+      readFileSync('templates/thick-steel.yaml', 'utf8').replace(/^title:.*$/m, 'title: Dropped guard'),
+    );
+    must(await soon(async () => (await tab.title()).startsWith('Dropped guard')), `the tab says ${await tab.title()}`);
+    must((await tab.inputValue(byId('title'))) === 'Dropped guard', 'the job is not opened');
+    await drop('photo.png', 'no job');
+    must(
+      await soon(async () => /photo\.png was not opened/.test((await tab.textContent('header')) ?? '')),
+      'nothing is said',
+    );
+    must((await tab.inputValue(byId('title'))) === 'Dropped guard', 'the job is lost');
+    await close();
+  },
+);
+
 await check('printed, it is the shop sheet', async () => {
   const { tab, close } = await fresh(addressOf('tapered-two-runs'));
   await tab.evaluate(() => dispatchEvent(new Event('beforeprint')));

@@ -10,8 +10,22 @@ import { caution, count, findingText, list, paragraph, theirs } from './pieces';
 import type { Shop } from './shop';
 import { angleAtWrap } from './summary';
 
+/** A step with what was found about it. */
+export interface FoundStep extends Step {
+  /** Counted from 1. */
+  readonly number: number;
+  readonly found: readonly HtmlElement[];
+}
+
 /** The work in order, each step with its numbers, its cautions and whatever was found about it. */
 export function steps(shop: Shop): HtmlElement[] {
+  return workSteps(shop).map(({ id, number, title, found, content }) =>
+    html('div', { class: 'step', id: `step-${id}` }, html('h3', {}, `${number}. ${title}`), ...found, ...content),
+  );
+}
+
+/** The same as data, a step each. */
+export function workSteps(shop: Shop): FoundStep[] {
   const all: Step[] = [
     ...makingSteps(shop),
     { id: 'set-up', title: 'Set up', content: setUp(shop) },
@@ -24,17 +38,11 @@ export function steps(shop: Shop): HtmlElement[] {
       : []),
   ];
   const present = new Set(all.map(({ id }) => id));
-  return all.map(({ id, title, content }, index) => {
+  return all.map((step, index) => {
     const found = shop.findings
-      .filter((finding) => stepOf(finding, present) === id)
+      .filter((finding) => stepOf(finding, present) === step.id)
       .map((finding) => html('p', { class: 'caution' }, html('strong', {}, 'For this job: '), ...findingText(finding)));
-    return html(
-      'div',
-      { class: 'step', id: `step-${id}` },
-      html('h3', {}, `${index + 1}. ${title}`),
-      ...found,
-      ...content,
-    );
+    return { ...step, number: index + 1, found };
   });
 }
 

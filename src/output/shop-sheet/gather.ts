@@ -1,0 +1,44 @@
+import { InternalError } from '../../base/errors';
+import { sayFindings } from '../../findings/say';
+import { findBoard, findScrew, screwFor } from '../../tables/look-up';
+import type { Board } from '../../tables/schema';
+import type { Tables } from '../../tables/tables';
+import type { Buildable } from '../pipeline';
+import { measuresIn, type SheetUnits } from './measures';
+import type { Shop } from './shop';
+
+/** Everything the shop sheet may speak of, from what was worked out; `tables`: in the job's units (`tablesIn`), `units`: those to write in. */
+export function gather(
+  { job, bend, layout, joints, plan, findings }: Buildable,
+  { parts, boards }: Pick<Shop, 'parts' | 'boards'>,
+  tables: Tables,
+  units: SheetUnits,
+): Shop {
+  const board = (stock: string, thickness: number | null): Board => {
+    const found = findBoard(tables, stock);
+    if (!found) throw new InternalError(`no board ${stock}`);
+    return thickness === null ? found : { ...found, thickness };
+  };
+  const spine = board(job.board.spine.stock, job.board.spine.thickness);
+  const screw =
+    job.screws.size === null ? screwFor(tables, job.units, layout.spine.thickness) : findScrew(tables, job.screws.size);
+  if (!screw) throw new InternalError('no screw for this form');
+  return {
+    job,
+    bend,
+    layout,
+    joints,
+    plan,
+    findings: sayFindings(findings, { units }),
+    parts,
+    boards,
+    tables,
+    say: measuresIn(units),
+    screw,
+    board: {
+      spine,
+      stations: board(job.board.stations.stock, job.board.stations.thickness),
+      backing: board(job.board.backing.stock, job.board.backing.thickness),
+    },
+  };
+}

@@ -1,0 +1,108 @@
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Form } from '../work';
+import { allDrawings, drawingOf, groups, type Sheet } from './all-drawings';
+import { copy } from './copy';
+import { isDimension, wordsOf } from './legible';
+import { NEARER, Stage, type StageHandle } from './stage';
+
+/** Every drawing of the form over the whole window, one at a time, `first` (a part) to begin with. */
+export function Viewer({ form, first, close }: { form: Form; first: string; close: () => void }): JSX.Element {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const handle = useRef<StageHandle | null>(null);
+  const all = useMemo(() => allDrawings(form), [form]);
+  const [id, setId] = useState(() => drawingOf(first, all));
+  const [told, setTold] = useState('');
+  const at = Math.max(
+    0,
+    all.findIndex((sheet) => sheet.id === id),
+  );
+  const sheet = all[at];
+  useEffect(() => {
+    dialog.current?.showModal();
+    // The keys move the drawing from the start.
+    dialog.current?.querySelector<SVGElement>('.stage')?.focus();
+  }, []);
+  const go = (by: number): void => {
+    setId(all[at + by]?.id ?? id);
+    setTold('');
+  };
+  const take = async (text: string): Promise<void> =>
+    setTold((await copy(text)) ? `Copied: ${text}` : `This browser does not let it be copied: ${text}`);
+  return (
+    <dialog ref={dialog} class="viewer" aria-label="Drawings" onClose={close}>
+      <div class="bar" role="group" aria-label="Which drawing">
+        <button type="button" aria-label="The drawing before" disabled={at === 0} onClick={() => go(-1)}>
+          ‹
+        </button>
+        <Choice all={all} id={sheet?.id ?? ''} choose={setId} />
+        <button type="button" aria-label="The next drawing" disabled={at >= all.length - 1} onClick={() => go(1)}>
+          ›
+        </button>
+        <button type="button" class="close" onClick={() => dialog.current?.close()}>
+          Close
+        </button>
+      </div>
+      {sheet ? <Stage sheet={sheet} handle={handle} tapped={(text) => void take(text)} /> : null}
+      <div class="bar" role="group" aria-label="How it is shown">
+        <button type="button" aria-label="Farther" onClick={() => handle.current?.nearer(1 / NEARER)}>
+          −
+        </button>
+        <button type="button" aria-label="Nearer" onClick={() => handle.current?.nearer(NEARER)}>
+          +
+        </button>
+        <button type="button" onClick={() => handle.current?.whole()}>
+          Whole
+        </button>
+        <button type="button" onClick={() => handle.current?.turn()}>
+          Turn
+        </button>
+        <span role="status" class="told">
+          {told || 'Tap a dimension to copy it.'}
+        </span>
+      </div>
+      {sheet ? <Dimensions sheet={sheet} take={(text) => void take(text)} /> : null}
+    </dialog>
+  );
+}
+
+function Choice({ all, id, choose }: { all: readonly Sheet[]; id: string; choose: (id: string) => void }): JSX.Element {
+  return (
+    <select aria-label="Drawing" value={id} onChange={(event) => choose(event.currentTarget.value)}>
+      {groups.map((group) => (
+        <optgroup key={group} label={group}>
+          {all
+            .filter((sheet) => sheet.group === group)
+            .map((sheet) => (
+              <option key={sheet.id} value={sheet.id}>
+                {sheet.name}
+              </option>
+            ))}
+        </optgroup>
+      ))}
+    </select>
+  );
+}
+
+/** The drawing's dimensions as a list, each to be copied: for the keyboard, and for fingers on a small screen. */
+function Dimensions({ sheet, take }: { sheet: Sheet; take: (text: string) => void }): JSX.Element | null {
+  const texts = useMemo(
+    () => [...new Set(wordsOf(sheet.elements).map(({ text }) => text))].filter(isDimension),
+    [sheet],
+  );
+  if (texts.length === 0) return null;
+  return (
+    <details class="dimensions" key={sheet.id}>
+      <summary>Dimensions as a list ({texts.length})</summary>
+      <ul>
+        {texts.map((text) => (
+          <li key={text}>
+            <button type="button" class="link" onClick={() => take(text)}>
+              {text}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

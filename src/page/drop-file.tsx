@@ -1,0 +1,36 @@
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { Opened } from './draft';
+import { readOpened } from './open-file';
+
+/** A job file dropped anywhere on the page is opened as if it were chosen; while one hovers, the page says so. */
+export function DropFile({ open }: { open: (opened: Opened, name: string) => void }): JSX.Element | null {
+  const [hovers, setHovers] = useState(false);
+  useEffect(() => {
+    const over = (event: DragEvent): void => {
+      if (!event.dataTransfer?.types.includes('Files')) return;
+      event.preventDefault();
+      setHovers(true);
+    };
+    const leave = (event: DragEvent): void => {
+      if (event.relatedTarget === null) setHovers(false);
+    };
+    const drop = (event: DragEvent): void => {
+      const [file] = event.dataTransfer?.files ?? [];
+      setHovers(false);
+      if (!file) return;
+      // Else the browser would leave the page and show the file.
+      event.preventDefault();
+      void readOpened(file).then((opened) => open(opened, file.name));
+    };
+    addEventListener('dragover', over);
+    addEventListener('dragleave', leave);
+    addEventListener('drop', drop);
+    return () => {
+      removeEventListener('dragover', over);
+      removeEventListener('dragleave', leave);
+      removeEventListener('drop', drop);
+    };
+  }, [open]);
+  return hovers ? <div class="drop-here">Drop the job file to open it</div> : null;
+}
