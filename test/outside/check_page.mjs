@@ -463,7 +463,7 @@ await check('drawings: moved and drawn nearer by wheel, mouse, keys and two fing
     await tab.mouse.move(240, 440, { steps: 3 });
     await tab.mouse.up();
   });
-  await tab.tap('text=Whole');
+  await tab.tap('.viewer button:has-text("Whole")');
   const before = await scale();
   const touch = await tab.context().newCDPSession(tab);
   const fingers = (type, apart) =>

@@ -45,7 +45,8 @@ const CAPITAL = 0.72;
 /** Every word of a tree, in the order it is written in. Knows the transforms our drawings use: moved groups, turned words. */
 export function wordsOf(elements: readonly Element[], from: Point = [0, 0]): Word[] {
   return elements.flatMap(({ name, attributes, children }) => {
-    if (name === 'text') return [wordFrom(attributes, children.filter((child) => typeof child === 'string').join(''), from)];
+    if (name === 'text')
+      return [wordFrom(attributes, children.filter((child) => typeof child === 'string').join(''), from)];
     const [right, down] =
       /^translate\((\S+) (\S+)\)$/u
         .exec(attributes.transform ?? '')
