@@ -27,6 +27,14 @@ export async function run(args: readonly string[], terminal: Io): Promise<ExitCo
   }
 }
 
+/** The tables that can be listed, and what each command says of itself. */
+const LISTS = [
+  ['metals', 'list the metals a job may name'],
+  ['boards', 'list the boards'],
+  ['screws', 'list the screws'],
+  ['gauges', 'list the gauge tables'],
+] as const;
+
 /** Nothing that stands in a job, a path or a command line reaches the terminal as more than text. */
 function cleaned(io: Io): Io {
   const { out, err, colour, errColour, progress } = io;
@@ -112,6 +120,12 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .action(async (job: string | undefined, options: { port: string; open: boolean }) =>
       done(await (await import('./page')).page(io, job, options)),
     );
+  for (const [name, what] of LISTS)
+    bendbuck
+      .command(name)
+      .description(what)
+      .addOption(new Option('--units <unit>', 'sizes in mm or in').choices(['mm', 'in']).default('mm'))
+      .action(async (options: { units: 'mm' | 'in' }) => done((await import('./lists')).list(io, name, options)));
   bendbuck
     .command('schema')
     .description('print the JSON Schema of a job file, for editors')
