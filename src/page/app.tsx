@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { BenchButton } from './bench/bench-button';
 import { Cut } from './cut';
 import { useAddress } from './address';
 import { changed, draftFrom, fromAddress, readDraft, textAt, type Draft, type DraftPath, type Opened } from './draft';
@@ -79,6 +80,7 @@ export function App(): JSX.Element {
           <button type="button" disabled={history.future.length === 0} onClick={() => setHistory(redo)}>
             Redo
           </button>
+          <BenchButton form={form} text={worked.text} stale={stale} />
         </nav>
         {refused === '' ? null : (
           <p class="refused" role="alert">

@@ -498,6 +498,44 @@ await check('drawings: a dimension tapped, or chosen from the list, is on the cl
   await close();
 });
 
+await check('bench: one step a screen, ticked off, still so after a reload, fresh for another job', async () => {
+  const { tab, complaints, close } = await fresh(addressOf('tapered-two-runs'), { ...PHONE, bypassCSP: true });
+  await tab.click('text=At the bench');
+  await tab.waitForSelector('.bench .step h2');
+  const heading = () => tab.textContent('.bench h2');
+  const titles = await tab.$$eval('.bench option', (all) => all.map(({ textContent }) => textContent));
+  must(/Cut/.test(titles[0]) && titles.some((title) => /Pull round/.test(title)), titles.join(', '));
+  for (const title of titles) {
+    must(await soon(async () => (await heading()) === title), `not at ${title}`);
+    must((await tab.$$('.bench .lines input')).length > 0, `${title}: nothing to tick`);
+    must(await tab.$eval('.bench .step', (step) => step.scrollWidth <= step.clientWidth), `${title} scrolls sideways`);
+    if (title !== titles.at(-1)) await tab.click('.bench button.main');
+  }
+  const pull = titles.findIndex((title) => /Pull round/.test(title));
+  await tab.selectOption('.bench select', String(pull));
+  must(await soon(async () => (await heading()) === titles[pull]), 'the list does not lead to the step');
+  must(/°/.test(await tab.textContent('.bench dd')), 'no wrap in large figures');
+  must((await tab.$('.bench .picture svg path')) !== null, 'no picture');
+  must(/stores energy/.test(await tab.textContent('.bench .step')), 'no caution');
+  const serious = await seriousOn(tab);
+  must(serious.length === 0, serious.join('; '));
+  await tab.focus('.bench .lines li:nth-child(2) input');
+  await tab.keyboard.press('Space');
+  await tab.reload();
+  await tab.waitForSelector('.bench .step h2');
+  must((await heading()) === titles[pull], 'the step is lost');
+  const ticks = await tab.$$eval('.bench .lines input', (all) => all.map(({ checked }) => checked));
+  must(ticks[1] === true && ticks.filter(Boolean).length === 1, `ticked: ${ticks.join()}`);
+  await tab.keyboard.press('Escape');
+  must(await soon(async () => (await tab.$('.bench')) === null), 'it does not close');
+  await tab.fill(byId('bend.angle'), '84');
+  await tab.click('text=At the bench');
+  await tab.waitForSelector('.bench .step h2');
+  must((await heading()) === titles[0], 'another job begins at an old step');
+  must(complaints.length === 0, complaints.join('; '));
+  await close();
+});
+
 await check(
   'a job file dropped on the page is opened, anything else is refused in words; the tab says the title',
   async () => {
