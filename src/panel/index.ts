@@ -53,3 +53,4 @@ export type {
 export type { FoundOrder, OrderGiven } from './order/find-order';
 export { findOrder, orderSearch } from './order/find-order';
 export { selfCrossing } from './order/self-crossing';
+export { orderFindings } from './order/order-findings';

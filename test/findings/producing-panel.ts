@@ -8,14 +8,40 @@ import { layOutTraced } from '../../src/panel/traced/lay-out';
 import { readOutline, type OutlineOptions } from '../../src/panel/trace/read-outline';
 import { scaleFrom, type Reference } from '../../src/panel/trace/scale';
 import type { Traced, TracedBend } from '../../src/panel/traced/traced';
-import { bend, box, corner, refusal, rules } from '../panel/panels';
+import { findOrder } from '../../src/panel/order/find-order';
+import { orderFindings } from '../../src/panel/order/order-findings';
+import { bend, box, built, corner, refusal, rules } from '../panel/panels';
+import { deep, shop, worksFor } from '../panel/works';
 import { buildUp } from '../../src/panel/flat/build-up';
 import type { BuiltUp } from '../../src/panel/flat/built-up';
 
 type Findings = readonly Finding[];
 
+const low = { radius: 12, reach: { leg: 50 } };
+const lip = { radius: 8, reach: { leg: 80 } };
+
+/** The order of a panel's bends, either side held or the base alone. */
+function ordered(spec: BuiltUp, { held = 'either', reach = deep } = {}): Findings {
+  const panel = built(spec);
+  const work = worksFor(panel).map((one) => (held === 'base' ? { ...one, force: { base: 100, leg: Infinity } } : one));
+  return orderFindings(panel, findOrder(panel, { work, shop: reach, rules }));
+}
+
 /** For every code that a panel or a drawing raises, a panel or a drawing that raises it. */
 export const producingPanel: Readonly<Record<string, () => Findings>> = {
+  // Order of work
+  'panel-crosses-itself': () =>
+    ordered(
+      box(200, 90, { bends: [bend('long', low), bend('top', low), bend('long.rim', lip), bend('top.rim', lip)] }),
+    ),
+  'no-order': () =>
+    ordered(
+      box(100, 100, {
+        bends: ['long', 'back', 'top', 'short'].map((on) => bend(on, { radius: 20, reach: { leg: 90 } })),
+      }),
+      { held: 'base' },
+    ),
+  'clamps-too-short': () => ordered(box(400, 300, { bends: [bend('long')] }), { held: 'base', reach: shop }),
   // Drawing files
   'drawing-too-big': () => svg(' '.repeat(20_000_001)),
   'drawing-too-full': () => svg('<g/>'.repeat(20_001)),

@@ -12,6 +12,7 @@ import { mitreOf } from '../../src/panel/corner/treat';
 import { cross, direction, distance, dot } from '../../src/panel/flat/plane';
 import { buildUp } from '../../src/panel/flat/build-up';
 import type { Panel } from '../../src/panel/flat/panel';
+import { cases } from '../helpers/cases';
 import { bend, box, built, corner, refusal, rules } from './panels';
 import { randomPanels } from './random-panels';
 
@@ -92,9 +93,9 @@ describe('what has to leave a corner', () => {
           looked++;
         });
       }),
-      { numRuns: 150 },
+      { numRuns: cases(600) },
     );
-    expect(looked).toBeGreaterThan(20);
+    expect(looked).toBeGreaterThan(10);
   });
 
   it('shrink of a rim left whole: reference-facts-2 section 2', () => {
@@ -160,9 +161,9 @@ describe('a mitred corner', () => {
           }
         });
       }),
-      { numRuns: 150 },
+      { numRuns: cases(600) },
     );
-    expect(looked).toBeGreaterThan(100);
+    expect(looked).toBeGreaterThan(50);
   });
 
   it('on the flat the two cuts do not cross, and open evenly to the gap at the rim', () => {

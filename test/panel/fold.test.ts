@@ -8,10 +8,11 @@ import { flatAt, flatOnLeg, fromFrame, type Bend } from '../../src/panel/flat/be
 import { buildUp } from '../../src/panel/flat/build-up';
 import type { Panel } from '../../src/panel/flat/panel';
 import { foldPanel, pieceFinder, toSheet, toSpace, type Folded, type Piece } from '../../src/panel/fold/fold';
+import { cases } from '../helpers/cases';
 import { bend, box, built, rules } from './panels';
 import { randomPanels } from './random-panels';
 
-const COUNT = Number(process.env['PANELS'] ?? 150);
+const COUNT = cases(400);
 
 /** Every random panel that can be laid out. */
 function onPanels(check: (panel: Panel, folded: Folded) => void): number {

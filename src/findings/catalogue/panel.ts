@@ -121,4 +121,35 @@ export const panelFindings = {
     message: `a hole lies in the curved part of bend ${bend}`,
     hint: 'expect flats and kinks beside it, or drill it after bending',
   })),
+  'panel-crosses-itself': error({ first: 'text', second: 'text' }, ({ first, second }) => ({
+    message: `once bent, ${first} and ${second} lie in one another`,
+    hint: 'make a leg lower, keep a bend short of the edge’s end, or bend less',
+  })),
+  'no-order': error(
+    {
+      bend: 'text',
+      held: ['base', 'leg'],
+      form: 'text',
+      first: 'text',
+      second: 'text',
+      gap: 'length',
+      needed: 'length',
+      frees: ['own-form', 'nothing-known'],
+    },
+    ({ bend, held, form, first, second, gap, needed, frees }) => ({
+      message: `there is no order in which every bend can be made; nearest to it, at ${bend} with its ${held} held, ${first} and ${second} come within ${gap}`,
+      hint:
+        frees === 'own-form'
+          ? `make a form of its own for ${bend}, not a stretch of the one for ${form}`
+          : 'make a leg lower, cut a form shorter, or use clamps that reach further',
+      got: gap,
+      allowed: `at least ${needed}`,
+    }),
+  ),
+  'clamps-too-short': error({ bend: 'text', reach: 'length', throat: 'length' }, ({ bend, reach, throat }) => ({
+    message: `no clamp reaches round what is held at ${bend}: ${reach} from the hole`,
+    hint: 'use deeper clamps, or clamp past the sheet’s ends',
+    got: throat,
+    allowed: `at least ${reach}`,
+  })),
 };
