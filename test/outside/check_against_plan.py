@@ -309,10 +309,13 @@ class Job:
             return
         with table.open(newline="", encoding="utf-8") as lines:
             rows = list(csv.DictReader(lines, strict=True))
-        number = lambda text: None if text == "" else float(text)
-        told = [{**{key: row[key] for key in ("part", "operation", "tool", "note")}, "count": int(row["count"]), "size": number(row["size mm"]), "depth": number(row["depth mm"]),
-                 "at": None if row["x mm"] == "" else [float(row["x mm"]), float(row["y mm"])]} for row in rows]
-        if json.loads(data.read_text())["operations"] != [{key: row[key] for key in row} for row in told]:
+        unit = "mm" if rows and "size mm" in rows[0] else "in"
+        number = lambda text: None if text == "" else float(text) * (1 if unit == "mm" else 25.4)
+        told = [{**{key: row[key] for key in ("part", "operation", "tool", "note")}, "count": int(row["count"]), "size": number(row[f"size {unit}"]), "depth": number(row[f"depth {unit}"]),
+                 "at": None if row[f"x {unit}"] == "" else [number(row[f"x {unit}"]), number(row[f"y {unit}"])]} for row in rows]
+        scaled = lambda value: value if value is None or unit == "mm" else [one * 25.4 for one in value] if isinstance(value, list) else value * 25.4
+        same = [{**row, **{key: scaled(row[key]) for key in ("size", "depth", "at")}} for row in json.loads(data.read_text())["operations"]]
+        if same != told:
             yield "operations.json says something else than operations.csv"
         if {row["part"] for row in told} != set(self.parts):
             yield "operations.csv does not name every part, or names others"
@@ -323,7 +326,7 @@ class Job:
         by = defaultdict(list)
         hidden = [row for row in rows if row["note"].startswith("from the back, not drawn")]
         behind = [hole for hole in self.plan["spine"]["screwHoles"] if hole["side"] == "back"] if rows and rows[0]["part"] == "spine" else []
-        if sorted(row["size"] for row in hidden for _ in range(row["count"])) != sorted(round(hole["countersink"], 3) for hole in behind):
+        if [round(row["size"], 2) for row in sorted(hidden, key=lambda row: row["size"]) for _ in range(row["count"])] != sorted(round(hole["countersink"], 2) for hole in behind):
             yield f"{sum(row['count'] for row in hidden)} countersinks from the back, {len(behind)} planned"
         for row in rows:
             if row in hidden:

@@ -1,6 +1,7 @@
 import { cutOrder, type Loop, type Operation, type Shape } from '../../base/drawing';
-import type { Cut, LaserCut, RouterCut } from '../../job/job';
+import type { Job, LaserCut, RouterCut } from '../../job/job';
 import type { FixtureLayout } from '../../design/fixture/fixture';
+import { sayFine } from '../../findings/say-value';
 import type { Joints } from '../../design/joints/joints';
 import type { Part } from '../parts/part';
 import type { ToolRules } from '../../tables/tables';
@@ -23,23 +24,34 @@ export interface OperationRow {
 }
 
 /** Every step for a router or a laser, part by part, inside before outside; none for a jigsaw, whose steps are the shop sheet's. */
-export function operationRows(
-  parts: readonly Part[],
-  cut: Cut,
-  layout: FixtureLayout,
-  joints: Joints,
-  tools: ToolRules,
-): OperationRow[] {
+export function operationRows(parts: readonly Part[], { job, layout, joints }: Made, tools: ToolRules): OperationRow[] {
+  const { cut, units } = job;
   if (cut.with === 'jigsaw') return [];
-  const depth = joints.with === 'router' ? joints.depth : 0;
+  const grooveDepth = joints.with === 'router' ? joints.depth : 0;
+  const say = (mm: number): string => (units === 'mm' ? `${Number(mm.toFixed(3))} mm` : sayFine(mm, 'in'));
   return parts.flatMap((part) => [
-    ...cutOrder.flatMap((operation) => rowsOf(part, operation, cut, depth, tools)),
-    ...(part.id === 'spine' ? backHeads(layout) : []),
+    ...cutOrder.flatMap((operation) => rowsOf(part, operation, { cut, grooveDepth, tools, say })),
+    ...(part.id === 'spine' ? backHeads(layout, say) : []),
   ]);
 }
 
+/** The form whose parts are cut. */
+interface Made {
+  readonly job: Pick<Job, 'cut' | 'units'>;
+  readonly layout: FixtureLayout;
+  readonly joints: Joints;
+}
+
+/** What the steps of every part have in common; `say` says a length in the job's unit. */
+interface Making {
+  readonly cut: RouterCut | LaserCut;
+  readonly grooveDepth: number;
+  readonly tools: ToolRules;
+  readonly say: (mm: number) => string;
+}
+
 /** Heads of the stations' screws, sunk by hand from the back of a spine of one board: its drawing shows the front. */
-function backHeads({ stations }: FixtureLayout): OperationRow[] {
+function backHeads({ stations }: FixtureLayout, say: Making['say']): OperationRow[] {
   const sizes = [...new Set(stations.flatMap(({ screws }) => screws.map(({ kind }) => kind.headDiameter)))];
   return sizes.map((size): OperationRow => {
     const held = stations.filter(({ screws }) => screws.some(({ kind }) => kind.headDiameter === size));
@@ -51,19 +63,14 @@ function backHeads({ stations }: FixtureLayout): OperationRow[] {
       size,
       depth: null,
       tool: 'countersink, by hand',
-      note: `from the back, not drawn: the holes of ${held.map(({ name }) => name).join(' ')}, until the mouth is ${mm(size)} across`,
+      note: `from the back, not drawn: the holes of ${held.map(({ name }) => name).join(' ')}, until the mouth is ${say(size)} across`,
       at: null,
     };
   });
 }
 
-function rowsOf(
-  part: Part,
-  operation: Operation,
-  cut: RouterCut | LaserCut,
-  grooveDepth: number,
-  tools: ToolRules,
-): OperationRow[] {
+function rowsOf(part: Part, operation: Operation, making: Making): OperationRow[] {
+  const { cut, tools } = making;
   const shapes = part.drawing.shapes.filter(
     (shape) => shape.operation === operation && !(cut.with === 'router' && operation === 'mark'),
   );
@@ -84,8 +91,8 @@ function rowsOf(
         size,
         at: null,
         ...(cut.with === 'router'
-          ? routed(operation, size, part, cut, grooveDepth, tools)
-          : burnt(operation, size, part, cut)),
+          ? routed({ operation, size, part }, cut, making)
+          : burnt({ operation, size, part }, cut, making)),
       };
     });
   return operation === 'outline' && cut.with === 'router' && cut.bridges
@@ -100,15 +107,19 @@ function sizeOf(shape: Shape): number | null {
 
 type Step = Pick<OperationRow, 'depth' | 'tool' | 'note'>;
 
+/** Alike shapes of one part, cut in one step. */
+interface Alike {
+  readonly operation: Operation;
+  readonly size: number | null;
+  readonly part: Part;
+}
+
 function routed(
-  operation: Operation,
-  size: number | null,
-  { thickness }: Part,
+  { operation, size, part: { thickness } }: Alike,
   { bit, fit }: RouterCut,
-  grooveDepth: number,
-  tools: ToolRules,
+  { grooveDepth, tools, say }: Making,
 ): Step {
-  const straight = `straight bit ${mm(bit)}`;
+  const straight = `straight bit ${say(bit)}`;
   switch (operation) {
     case 'label':
       return { depth: tools.engraved, tool: 'pointed bit', note: 'on the line' };
@@ -116,21 +127,21 @@ function routed(
       return {
         depth: grooveDepth,
         tool: straight,
-        note: `clear all of the drawn area, past the edges it runs out of; ${mm(fit)} of play where wood stands on both sides`,
+        note: `clear all of the drawn area, past the edges it runs out of; ${say(fit)} of play where wood stands on both sides`,
       };
     case 'countersink':
-      return { depth: null, tool: 'countersink', note: `from this face, until the mouth is ${mm(size ?? 0)} across` };
+      return { depth: null, tool: 'countersink', note: `from this face, until the mouth is ${say(size ?? 0)} across` };
     case 'hole':
       return size !== null && size < bit
-        ? { depth: thickness, tool: `drill ${mm(size)}`, note: 'through' }
+        ? { depth: thickness, tool: `drill ${say(size)}`, note: 'through' }
         : { depth: thickness, tool: straight, note: 'through, inside the line' };
     default:
       return { depth: thickness, tool: straight, note: 'through, outside the line' };
   }
 }
 
-function burnt(operation: Operation, size: number | null, { thickness }: Part, { kerf }: LaserCut): Step {
-  const beam = `beam ${mm(kerf)} wide`;
+function burnt({ operation, size, part: { thickness } }: Alike, { kerf }: LaserCut, { say }: Making): Step {
+  const beam = `beam ${say(kerf)} wide`;
   switch (operation) {
     case 'label':
     case 'mark':
@@ -139,12 +150,12 @@ function burnt(operation: Operation, size: number | null, { thickness }: Part, {
       return {
         depth: null,
         tool: 'countersink, by hand',
-        note: `mark at low power; from this face, until the mouth is ${mm(size ?? 0)} across`,
+        note: `mark at low power; from this face, until the mouth is ${say(size ?? 0)} across`,
       };
     case 'hole':
-      return { depth: thickness, tool: beam, note: `cut on the line: drawn ${mm(kerf / 2)} inside the edge wanted` };
+      return { depth: thickness, tool: beam, note: `cut on the line: drawn ${say(kerf / 2)} inside the edge wanted` };
     default:
-      return { depth: thickness, tool: beam, note: `cut on the line: drawn ${mm(kerf / 2)} outside the edge wanted` };
+      return { depth: thickness, tool: beam, note: `cut on the line: drawn ${say(kerf / 2)} outside the edge wanted` };
   }
 }
 
@@ -162,8 +173,4 @@ function bridgeRows({ id, drawing }: Part, tools: ToolRules): OperationRow[] {
       note: 'left uncut at the bottom, in the box drawn under mark; saw through and dress flush by hand, above all where the edge stands in a groove',
       at: [x, y],
     }));
-}
-
-function mm(length: number): string {
-  return `${Number(length.toFixed(3))} mm`;
 }

@@ -136,13 +136,7 @@ describe('a router’s drawings', () => {
 
   it('operations say tool and depth, part by part, inside before outside; as CSV and as data', () => {
     const planned = planStarter('tapered-two-runs', cutWith('router'));
-    const rows = operationRows(
-      drawPieces(planned, tables),
-      planned.job.cut,
-      planned.layout!,
-      planned.joints!,
-      tables.tools,
-    );
+    const rows = operationRows(drawPieces(planned, tables), planned, tables.tools);
     const spine = rows.filter(({ part }) => part === 'spine').map(({ operation }) => operation);
     expect([...new Set(spine)]).toEqual(['label', 'countersink', 'groove', 'hole', 'outline', 'bridge']);
     expect(rows).toContainEqual(
@@ -168,20 +162,25 @@ describe('a router’s drawings', () => {
     expect(rows).toContainEqual(
       expect.objectContaining({ part: 'spine', operation: 'hole', size: 38, tool: 'straight bit 6 mm' }),
     );
-    const [csv, json] = writeOperations(rows);
+    const [csv, json] = writeOperations(rows, 'mm');
     const lines = String(csv?.content).trimEnd().split('\r\n');
     expect(lines.length).toBe(rows.length + 1);
     expect(lines[0]).toBe('part,operation,count,size mm,depth mm,tool,note,x mm,y mm');
     expect((JSON.parse(String(json?.content)) as { operations: unknown[] }).operations.length).toBe(rows.length);
-    expect(
-      operationRows(
-        drawPieces(planStarter('tapered-two-runs'), tables),
-        planStarter('tapered-two-runs').job.cut,
-        planned.layout!,
-        { with: 'jigsaw' },
-        tables.tools,
-      ),
-    ).toEqual([]);
+    const byHand = planStarter('tapered-two-runs');
+    expect(operationRows(drawPieces(byHand, tables), byHand, tables.tools)).toEqual([]);
+  });
+
+  it('operations of an inch job are in inches', () => {
+    const planned = planStarter('plain-curve-inch', cutWith('router'));
+    const [csv, json] = writeOperations(operationRows(drawPieces(planned, tables), planned, tables.tools), 'in');
+    const text = `${String(csv?.content)}\n${String(json?.content)}`;
+    expect(text).toContain('part,operation,count,size in,depth in,tool,note,x in,y in\r\n');
+    expect(text).toContain('"unit": "in"');
+    expect(text).not.toMatch(/\bmm\b/u);
+    // The spine's outline is cut through its board.
+    const { thickness } = planned.plan.spine;
+    expect(text).toMatch(new RegExp(`^spine,outline,1,,${Number((thickness / 25.4).toFixed(5))},`, 'mu'));
   });
 });
 
