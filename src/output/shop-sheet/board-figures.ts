@@ -11,29 +11,33 @@ const FILL = '#f0e0c0';
 const EDGE = { fill: FILL, stroke: PEN.part, 'stroke-width': '0.35' } as const;
 
 /** A station by its radius, and where its pilots go. */
-export function stationFigure({ say, layout }: Shop, { name, radius, farRadius, screws }: Station): Element {
+export function stationFigure({ say, layout, joints }: Shop, { name, radius, farRadius, screws }: Station): Element {
   const r = Math.min(WIDE / 2, HIGH);
   const scale = radius / r;
   const stepped = layout.layers.stations > 1 && farRadius !== radius;
   const outermost = Math.max(0, ...screws.map(({ offset }) => offset));
-  const deepest = Math.max(0, ...screws.map(({ pilotDepth }) => pilotDepth));
+  // A router's station has its edge in a groove, that much behind its diameter; its pilots count from there.
+  const groove = joints.with === 'router' ? joints.depth : 0;
+  const edge = r + groove / scale;
+  const deepest = Math.max(0, ...screws.map(({ pilotDepth }) => pilotDepth)) + groove;
   const tip: PaperPoint = [r + r * Math.cos(Math.PI / 3.2), r - r * Math.sin(Math.PI / 3.2)];
-  return sized(`Station ${name}`, { left: 12, right: 30, top: 4, bottom: 16 }, { width: 2 * r, height: r }, [
-    el('path', { d: `M0 ${num(r)}A${num(r)} ${num(r)} 0 0 1 ${num(2 * r)} ${num(r)}Z`, ...EDGE }),
+  return sized(`Station ${name}`, { left: 12, right: 30, top: 4, bottom: 16 }, { width: 2 * r, height: edge }, [
+    el('path', { d: `M0 ${num(r)}A${num(r)} ${num(r)} 0 0 1 ${num(2 * r)} ${num(r)}V${num(edge)}H0Z`, ...EDGE }),
     ...pilots(
       screws.map(({ offset, pilotDepth }) => ({
-        from: [r + offset / scale, r],
+        from: [r + offset / scale, edge],
         to: [r + offset / scale, r - pilotDepth / scale],
       })),
     ),
-    line([r, r], [r, 0], 0.13, PEN.thin),
+    line([r, edge], [r, 0], 0.13, PEN.thin),
+    ...(groove > 0 ? [dashed([0, r], [2 * r, r])] : []),
     word(name, [r * 0.76, r * 0.7], 3),
     ...radial([r, r], tip, ['radius to cut', say.length(radius), ...(stepped ? ['of its smallest layer'] : [])]),
     ...(outermost > 0
-      ? level(r, r + outermost / scale, r + 5, r, `screws ${say.length(outermost)} off the centre line`)
+      ? level(r, r + outermost / scale, edge + 5, edge, `screws ${say.length(outermost)} off the centre line`)
       : []),
-    ...level(0, 2 * r, r + 12, r, `diameter ${say.length(2 * radius)}`),
-    ...upright(r - deepest / scale, r, -4, r - outermost / scale, `pilot depth ${say.length(deepest)}`),
+    ...level(0, 2 * r, edge + 12, edge, `diameter ${say.length(2 * radius)}`),
+    ...upright(edge - deepest / scale, edge, -4, r - outermost / scale, `pilot depth ${say.length(deepest)}`),
   ]);
 }
 
