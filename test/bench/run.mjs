@@ -27,5 +27,6 @@ console.log(`plan ${JOB}: median ${median(pairs.map(({ plan: { ms } }) => ms)).t
 console.log(`bare node -e 0: median ${median(pairs.map(({ bare: { ms } }) => ms)).toFixed(0)} ms`);
 console.log(`ratio, pair by pair: median ${ratio.toFixed(2)} (wanted: under 3); output ${checksum}`);
 
+await import('./trace.mjs');
 await import('./nest.mjs');
 await import('./page.mjs');

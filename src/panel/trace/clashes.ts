@@ -1,5 +1,5 @@
 import { sidesOf } from '../../base/arc';
-import { boundsOf, type Bounds } from '../../base/bounds';
+import type { Bounds } from '../../base/bounds';
 import type { Vertex } from '../../base/drawing';
 import {
   crossings,
@@ -56,10 +56,15 @@ export function findClashes(loops: readonly (readonly Vertex[])[], most = 5): Cl
   return clashes;
 }
 
-/** The box round a side alone. */
+/** A box that holds a side: its chord's, grown by the height of the arc over it, which is all that needs to be known here. */
 function sideBounds(from: Vertex, to: Vertex): Bounds {
-  const vertices = [from, { ...to, bulge: -from.bulge }];
-  return boundsOf({ shapes: [{ kind: 'loop', operation: 'outline', vertices }] });
+  const grown = (Math.abs(from.bulge) * distance(from, to)) / 2;
+  return {
+    minX: Math.min(from.x, to.x) - grown,
+    minY: Math.min(from.y, to.y) - grown,
+    maxX: Math.max(from.x, to.x) + grown,
+    maxY: Math.max(from.y, to.y) + grown,
+  };
 }
 
 /** A place where two sides meet other than in the corner they share; null where there is none. */
