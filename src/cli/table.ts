@@ -1,5 +1,5 @@
 import { formatForce, type LengthUnit } from '../base/units';
-import type { Plan, PlanScrew, PlanScrewHole, PlanStation } from '../output/plan/plan';
+import type { Plan, PlanHold, PlanPull, PlanScrew, PlanScrewHole, PlanStation } from '../output/plan/plan';
 import { inches, measuresIn } from '../output/shop-sheet/measures';
 import { cutting } from './cut-table';
 import { pairs, table } from './columns';
@@ -22,9 +22,10 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
       ['form radius, end A / end B', `${length(bend.form.from)} / ${length(bend.form.to)}`],
       ['springs back to', `${length(bend.finished.from)} / ${length(bend.finished.to)}`],
       [
-        'wrap to pull to',
+        'wrap where the sheet leaves the form',
         `${degrees(bend.wrap.chosen)}  (A needs ${degrees(bend.wrap.from)}, B ${degrees(bend.wrap.to)})`,
       ],
+      ...(plan.pull ? pullRows(plan.pull, length) : []),
       ['twist left, A / B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
       [
         'between bend lines on the blank, A / B',
@@ -36,9 +37,14 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
   if (effort) {
     text += heading('Pull and clamps');
     text += pairs([
-      ['pull at the hands', `${formatForce(effort.handForce, units)} at ${length(effort.lever)} from the tangent line`],
+      [
+        'pull at the hands',
+        `${formatForce(effort.handForce, units)} at ${length(effort.lever)} from where the sheet leaves the form`,
+      ],
+      ...(plan.pull ? wayRows(plan.pull, units) : []),
       ['extra metal to leave, trimmed after', effort.leverage > 0 ? length(effort.leverage) : 'none'],
       ['clamps', `${effort.clamps}, ${formatForce(effort.clampForce, units)} together`],
+      ...(plan.hold ? holdRows(plan.hold, length) : []),
       ['foot behind the spine', length(effort.foot)],
     ]);
   }
@@ -128,6 +134,56 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
     text += caution[cut?.with ?? 'jigsaw'];
   }
   return `${text}\n`;
+}
+
+/** The leg while it is pulled and after, both ends where they differ. */
+function pullRows(pull: PlanPull, length: (mm: number) => string): (readonly [string, string])[] {
+  const both = ({ from, to }: { readonly from: number; readonly to: number }): string =>
+    `${degrees(from)} / ${degrees(to)}`;
+  return [
+    [`leg while pulled, at the ${pull.with === 'yoke' ? 'yoke' : 'hands'}, A / B`, both(pull.legAngle)],
+    [
+      'of that past the form, A / B',
+      `${both(pull.tail.loaded)}; stays ${both(pull.tail.stays)}, over ${length(pull.tail.reach)}`,
+    ],
+    [
+      'departs from one round bend, A / B',
+      `${length(pull.departure.from)} / ${length(pull.departure.to)}; leg bows ${length(pull.bow)}`,
+    ],
+    [
+      'front of the spine',
+      `${length(Math.abs(pull.early))} ${pull.early >= 0 ? 'behind' : 'ahead of'} the held tangent line`,
+    ],
+  ];
+}
+
+function wayRows(pull: PlanPull, units: LengthUnit): (readonly [string, string])[] {
+  const length = (mm: number): string => printLength(mm, units);
+  const { yoke, bare } = pull;
+  if (!yoke) return [['pulled with', pull.with === 'press' ? 'a batten pressed down' : 'bare hands']];
+  return [
+    ['pulled with', `a yoke, ${yoke.nose} and ${yoke.outer}, ${length(yoke.length)} long`],
+    ['yoke’s nose', `${length(yoke.gap)} past the form, ${length(yoke.arm)} to the hands; opens ${length(yoke.opens)}`],
+    [
+      'yoke’s bolts',
+      `two ${yoke.bolts.size} an end, ${length(yoke.bolts.span)} apart; ${formatForce(yoke.bolts.force, units)} a pair`,
+    ],
+    [
+      'bare hands instead',
+      bare ? `${formatForce(bare.handForce, units)} within ${length(bare.lever)} of the form` : 'not at any lever',
+    ],
+  ];
+}
+
+function holdRows(hold: PlanHold, length: (mm: number) => string): (readonly [string, string])[] {
+  const { weak, strong } = hold.spread;
+  return [
+    ['held leg bears', `${length(hold.bearing)} behind the tangent line; front edge lifts ${length(hold.lift)}`],
+    [
+      'held leg’s tail, A / B',
+      `${degrees(hold.tail.from)} / ${degrees(hold.tail.to)}${weak === null ? '; weak clamps let the form lift' : ` (${degrees(strong)} to ${degrees(weak)} as the clamps are done up)`}`,
+    ],
+  ];
 }
 
 /** What the tool adds to mind. */

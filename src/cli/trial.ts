@@ -1,7 +1,7 @@
 import { toDegrees } from '../base/angle';
 import { hasErrors, type Finding } from '../base/findings';
 import { MM_PER_INCH, type LengthUnit } from '../base/units';
-import { planBend } from '../design/bend';
+import { planBend } from '../design/pull';
 import type { BendPlan } from '../design/bend/bend-plan';
 import { adviseTrial } from '../design/bend/trial-advice';
 import type { Job, Trial } from '../job/job';
@@ -47,7 +47,7 @@ export async function trial(io: Io, path: string, given: readonly Given[]): Prom
     );
     io.out(
       bend.value.trials
-        ? printFit(planTrials(bend.value.trials), bend.value, job, io.colour)
+        ? printFit(planTrials(bend.value.trials, bend.value), bend.value, job, io.colour)
         : printAdvice(bend.value, job.units),
     );
   }

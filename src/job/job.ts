@@ -13,7 +13,11 @@ export type { CuttingTool } from './cutting-tool';
  * `job/parse.ts` makes it from a job file's text; the page makes it from its fields by the same parser. What each field is stands
  * where it is described, in `job/fields/`.
  */
-export interface Job extends Omit<Given, 'board' | 'block' | 'cut'> {
+export interface Job extends Omit<Given, 'board' | 'block' | 'cut' | 'effort' | 'clamps'> {
+  /** `handForce`: what one person may pull, N. */
+  readonly effort: Omit<Given['effort'], 'handForce'> & { readonly handForce: number };
+  /** `rating`: what one clamp is trusted with, N. */
+  readonly clamps: Omit<Given['clamps'], 'rating'> & { readonly rating: number };
   readonly board: Boards;
   /** The block to dress the finished bend over; null for none. */
   readonly block: BlockChoice | null;

@@ -5,6 +5,7 @@ import { checkTaper } from './fields/bend';
 import { blockOf } from './fields/block';
 import { boardsOf } from './fields/board';
 import { cutOf } from './fields/cut';
+import { handForceOf, ratingOf } from './fields/hold';
 import { jobFields } from './fields/index';
 import { checkRoll } from './fields/paper';
 import { runsOn } from './fields/runs';
@@ -28,6 +29,8 @@ export function readJob(data: unknown, tables: Tables): { readonly job: Job; rea
     units: reader.units,
     runs: runsOn(reader, given.runs, given.bend.length),
     board,
+    effort: { ...given.effort, handForce: handForceOf(given.effort, tables) },
+    clamps: { ...given.clamps, rating: ratingOf(given.clamps, tables) },
     block: blockOf(reader, given.block, given.bend.length, board.stations),
     cut: cutOf(reader, given.cut),
   };

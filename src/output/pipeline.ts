@@ -1,7 +1,8 @@
 import { layOutBlock, type FinishingBlock } from '../drawing/aids';
 import { hasErrors, type Finding } from '../base/findings';
-import { planBend } from '../design/bend';
-import type { BendPlan } from '../design/bend/bend-plan';
+import { planBend } from '../design/pull';
+import { holdBend } from '../design/pull/plan-hold';
+import type { BendPlan, Hold } from '../design/bend/bend-plan';
 import { layOutFixture } from '../design/fixture';
 import type { FixtureLayout } from '../design/fixture/fixture';
 import type { Job } from '../job/job';
@@ -17,6 +18,8 @@ export interface Buildable {
   readonly job: Job;
   readonly bend: BendPlan;
   readonly layout: FixtureLayout;
+  /** How the clamps hold the form. */
+  readonly hold: Hold;
   /** How the boards find one another, as the job's tool cuts them. */
   readonly joints: Joints;
   /** The finishing block; null where the job asks for none. */
@@ -39,16 +42,31 @@ export type Planned = Buildable | Refused;
 /** job → bend → form → fixture → joints, and the finishing block: the numbers, without drawings. `job` must come from `parseJob`, which found `earlier`. */
 export function planJob(job: Job, all: Tables, earlier: readonly Finding[] = []): Planned {
   const tables = tablesIn(all, job.units);
-  const { value: bend, findings: bendFindings } = planBend(job, tables);
+  const { value: pulled, findings: bendFindings } = planBend(job, tables);
   const soFar = [...earlier, ...bendFindings];
-  if (!bend || hasErrors(soFar)) return refuse({ job, bend }, soFar);
-  const { value: layout, findings: layoutFindings } = layOutFixture(bend, job, tables);
-  const block = layOutBlock(bend, job, tables);
-  if (!layout || hasErrors(layoutFindings))
-    return refuse({ job, bend, layout, block: block.value }, [...soFar, ...layoutFindings, ...block.findings]);
+  if (!pulled || hasErrors(soFar)) return refuse({ job, bend: pulled }, soFar);
+  const { value: layout, findings: layoutFindings } = layOutFixture(pulled, job, tables);
+  const block = layOutBlock(pulled, job, tables);
+  const standing = layout && { foot: layout.foot, spine: layout.spine.thickness };
+  const held =
+    layout && standing && !hasErrors(layoutFindings)
+      ? holdBend(pulled, standing, layout.clamps, { job, rules: tables.rules })
+      : { value: null, findings: [] };
+  const stood = [...layoutFindings, ...held.findings];
+  if (!layout || !held.value || hasErrors(stood))
+    return refuse({ job, bend: pulled, layout, block: block.value }, [...soFar, ...stood, ...block.findings]);
+  const { bend, hold } = held.value;
   const joints = layOutJoints(layout, bend, job, tables);
-  const findings = [...soFar, ...layoutFindings, ...joints.findings, ...block.findings];
-  const stages = { job, bend, layout, joints: joints.value, block: block.value && planBlock(block.value), findings };
+  const findings = [...soFar, ...stood, ...joints.findings, ...block.findings];
+  const stages = {
+    job,
+    bend,
+    layout,
+    hold,
+    joints: joints.value,
+    block: block.value && planBlock(block.value),
+    findings,
+  };
   if (hasErrors(findings)) return { buildable: false, job, plan: toPlan(stages), findings };
   return { ...stages, buildable: true, block: block.value, plan: toPlan(stages) };
 }

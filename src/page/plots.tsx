@@ -2,7 +2,8 @@ import type { JSX } from 'preact';
 import { toDegrees } from '../base/angle';
 import { curvatureRadiusAt, radiusAt } from '../base/cone';
 import type { LengthUnit } from '../base/units';
-import type { BendPlan } from '../design/bend/bend-plan';
+import type { BendPlan, LegPiece } from '../design/bend/bend-plan';
+import { legShape } from '../design/pull/leg-shape';
 import { showLength } from './know';
 import { lengthTicks, ticks } from './ticks';
 import type { Form } from './work';
@@ -44,7 +45,7 @@ export function Plots({ form, stale }: { form: Form; stale: boolean }): JSX.Elem
         title="Wrap"
         unit="degrees"
         lines={[
-          { name: 'needed', values: xs.map((x) => toDegrees(bend.finishedWrap * ratio(x))) },
+          { name: 'needed', values: xs.map((x) => toDegrees((bend.finishedWrap - tailAt(bend, x)) * ratio(x))) },
           { name: 'chosen', values: xs.map(() => toDegrees(bend.wrap.chosen)) },
         ]}
       />
@@ -55,7 +56,7 @@ export function Plots({ form, stale }: { form: Form; stale: boolean }): JSX.Elem
         lines={[
           {
             name: 'at the chosen wrap',
-            values: xs.map((x) => toDegrees(bend.wrap.chosen / ratio(x) - bend.finishedWrap)),
+            values: xs.map((x) => toDegrees(bend.wrap.chosen / ratio(x) + tailAt(bend, x) - bend.finishedWrap)),
           },
         ]}
       />
@@ -156,31 +157,68 @@ function Keys({ names }: { names: readonly string[] }): JSX.Element {
   );
 }
 
-/** An end in section: the half-disc, the sheet wrapped on it, and where it comes back to. */
-function Section({ bend, end, x }: { bend: BendPlan; end: string; x: number }): JSX.Element {
-  const [form, finished] = [radiusAt(bend.form, x), radiusAt(bend.finished, x)];
-  const left = end === 'A' ? bend.twist.from : bend.twist.to;
-  const after = bend.finishedWrap + left;
-  const reach = 2.2 * Math.max(form, finished);
-  const leg = 1.1 * Math.max(form, finished);
-  const path = (radius: number, wrap: number): string => {
-    const [tipX, tipY] = [radius * Math.sin(wrap), radius - radius * Math.cos(wrap)];
-    const [endX, endY] = [tipX + leg * Math.cos(wrap), tipY + leg * Math.sin(wrap)];
-    return `M${-leg} 0L0 0A${radius} ${radius} 0 ${wrap > Math.PI ? 1 : 0} 0 ${tipX.toFixed(2)} ${(-tipY).toFixed(2)}L${endX.toFixed(2)} ${(-endY).toFixed(2)}`;
-  };
-  const [onForm, letGo] = [toDegrees(bend.wrap.chosen).toFixed(1), toDegrees(after).toFixed(1)];
-  const said = `End ${end}: wrapped ${onForm}° on the form, ${letGo}° let go`;
+/** What stays of both legs' turns beyond the form, as wrap, radians; between the ends in proportion. */
+function tailAt({ pull, finished, length }: BendPlan, x: number): number {
+  const at = (end: 'from' | 'to'): number => (pull.legs[end].stays + pull.held[end]) / Math.cos(finished.halfAngle);
+  return at('from') + ((at('to') - at('from')) * x) / length;
+}
+
+/** An end in section: the half-disc, the sheet pulled round it, what comes out, and the round bend that was wanted. */
+function Section({ bend, end, x }: { bend: BendPlan; end: 'A' | 'B'; x: number }): JSX.Element {
+  const form = radiusAt(bend.form, x);
+  const side = end === 'A' ? 'from' : 'to';
+  const leg = bend.pull.legs[side];
+  const ideal = curvatureRadiusAt(bend.finished, x) + bend.section.thickness / 2;
+  const reach = 2.2 * Math.max(form, ideal);
+  const onForm = [
+    { x: -reach, y: 0 },
+    ...pulledLine(curvatureRadiusAt(bend.form, x) + bend.section.thickness / 2, bend.wrap.chosen, leg.pieces, reach),
+  ];
+  const out = legShape(bend, side, leg, bend.pull.bearing).line;
+  const tip = { x: ideal * Math.sin(bend.angle), y: ideal * (1 - Math.cos(bend.angle)) };
+  const [wrapped, pulled, letGo] = [bend.wrap.chosen, bend.pull.legAngle[side], bend.angle + bend.twist[side]].map(
+    (angle) => toDegrees(angle).toFixed(1),
+  );
+  const said = `End ${end}: wrapped ${wrapped}° on the form, the leg pulled to ${pulled}°, ${letGo}° let go`;
   return (
     <figure>
       <figcaption>
         End {end}
-        <Keys names={[`on the form ${onForm}°`, `let go ${letGo}°`]} />
+        <Keys names={[`on the form ${wrapped}°, leg ${pulled}°`, `let go ${letGo}°`]} />
       </figcaption>
       <svg viewBox={`${-0.8 * reach} ${-1.25 * reach} ${1.9 * reach} ${1.35 * reach}`} role="img" aria-label={said}>
         <path class="disc" d={`M0 0A${form} ${form} 0 0 0 0 ${-2 * form}Z`} />
-        <path class="line0" d={path(form, bend.wrap.chosen)} vector-effect="non-scaling-stroke" />
-        <path class="line1" d={path(finished, after)} vector-effect="non-scaling-stroke" />
+        <path
+          class="ideal"
+          d={`M${-reach} 0L0 0A${ideal} ${ideal} 0 ${bend.angle > Math.PI ? 1 : 0} 0 ${tip.x.toFixed(2)} ${(-tip.y).toFixed(2)}L${(tip.x + reach * Math.cos(bend.angle)).toFixed(2)} ${(-tip.y - reach * Math.sin(bend.angle)).toFixed(2)}`}
+          vector-effect="non-scaling-stroke"
+        />
+        <path class="line0" d={pathOf(onForm)} vector-effect="non-scaling-stroke" />
+        <path class="line1" d={pathOf(out)} vector-effect="non-scaling-stroke" />
       </svg>
     </figure>
   );
+}
+
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The sheet's middle from the held tangent line round the form and along its pulled leg, at least `least` mm of it. */
+function pulledLine(radius: number, wrap: number, pieces: readonly LegPiece[], least: number): Place[] {
+  const arc = Array.from({ length: STEPS }, () => ({ length: (radius * wrap) / STEPS, loaded: wrap / STEPS }));
+  let [x, y, heading] = [0, 0, 0];
+  const line = [{ x, y }];
+  for (const { length, loaded } of [...arc, ...pieces, { length: least, loaded: 0 }]) {
+    x += length * Math.cos(heading + loaded / 2);
+    y += length * Math.sin(heading + loaded / 2);
+    heading += loaded;
+    line.push({ x, y });
+  }
+  return line;
+}
+
+function pathOf(line: readonly Place[]): string {
+  return line.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${x.toFixed(2)} ${(-y).toFixed(2)}`).join('');
 }

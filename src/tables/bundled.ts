@@ -69,6 +69,7 @@ export function loadTables(): Tables {
       gaugePast: rule('gaugePast'),
       blankGap: rule('blankGap'),
       blankBorder: rule('blankBorder'),
+      pressArm: rule('pressArm'),
     },
     tools: {
       bladeTurn: tool('bladeTurn'),

@@ -1,5 +1,5 @@
 import { MM_PER_INCH } from '../base/inch';
-import type { Board, Metal, Screw } from './schema';
+import type { Board, ClampKind, HandForce, Metal, Screw } from './schema';
 import type { Tables } from './tables';
 
 /** The metal with this id. */
@@ -33,4 +33,14 @@ export function screwFor(tables: Tables, system: Screw['system'], spineThickness
   return tables.screws.find(
     (screw) => screw.system === system && (screw.spineUpTo === null || spineThickness <= screw.spineUpTo),
   );
+}
+
+/** The kind of clamp with this id. */
+export function findClamp(tables: Tables, id: string): ClampKind | undefined {
+  return tables.clamps.find((kind) => kind.id === id);
+}
+
+/** What one person pulls in the posture with this id. */
+export function findHandForce(tables: Tables, id: string): HandForce | undefined {
+  return tables.handForces.find((posture) => posture.id === id);
 }

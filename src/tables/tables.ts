@@ -46,6 +46,7 @@ export interface ShopRules {
   readonly yokeBoltPast: number;
   readonly plankShort: number;
   readonly gaugePast: number;
+  readonly pressArm: number;
 }
 
 /** The numbers that belong to jigsaws, routers and lasers; see `shared/tools.json` for what each is, its unit and source. */

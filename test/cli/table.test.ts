@@ -25,7 +25,7 @@ describe('the plan as a table', () => {
     const text = printPlan(plan, 'mm', false, Infinity);
     const wanted = [
       'form radius',
-      'wrap to pull to',
+      'wrap where the sheet leaves the form',
       'pull at the hands',
       'extra metal to leave',
       '\n  clamps',

@@ -16,6 +16,22 @@ export const producing: Readonly<Record<string, Change | string>> = {
     sheet: { thickness: '1 mm' },
   },
   'taper-too-steep-for-angle': { bend: { angle: 170, radius: { from: '40 mm', to: '140 mm' } } },
+  // The pull and the hold
+  'too-limp': { pull: { with: 'bare' }, sheet: { thickness: '0.5 mm' }, bend: { legs: { free: '400 mm' } } },
+  'all-tail': { pull: { with: 'bare' }, bend: { angle: 5 } },
+  'leg-bows': { pull: { with: 'bare' }, bend: { legs: { free: '340 mm' } } },
+  'yoke-gives': { pull: { with: 'yoke' }, bend: { legs: { free: '40 mm' } } },
+  'pull-square': { pull: { with: 'bare' }, bend: { angle: 20, legs: { free: '360 mm' } } },
+  'held-leg-tail': {
+    sheet: { material: 'stainless-304-annealed', thickness: '2 mm' },
+    clamps: { kind: 'c' },
+  },
+  'front-edge-lifts': {
+    sheet: { material: 'stainless-304-annealed', thickness: '2 mm' },
+    bend: { angle: 75, length: '300 mm', radius: '70 mm', legs: { held: '60 mm', free: '220 mm' } },
+    board: { stock: 'mdf-25' },
+    effort: { handForce: '200 N' },
+  },
   // Trial strips
   'strip-too-narrow': strips({ bent: 95, left: 80, width: '5 mm' }),
   'no-springback': strips({ bent: 95, left: 95 }),
@@ -28,7 +44,7 @@ export const producing: Readonly<Record<string, Change | string>> = {
   // The form
   'run-too-short': { runs: [{ name: 'short', from: '0 mm', to: '30 mm' }] },
   'stations-overlap': { runs: runs(['0 mm', '400 mm'], ['10 mm', '300 mm']) },
-  'sheet-sags': { bend: { angle: 3 }, stations: { maxSag: '0.01 mm' } },
+  'sheet-sags': { bend: { angle: 15 }, stations: { maxSag: '0.01 mm' } },
   'one-screw': { bend: { radius: '21 mm' } },
   'radius-too-small-for-screws': { bend: { radius: '8 mm' } },
   'no-room-for-clamps': {
@@ -78,12 +94,18 @@ export const producing: Readonly<Record<string, Change | string>> = {
   },
   'smaller-than-bit': { cut: { with: 'router', bit: '8 mm' } },
   'dowels-thinner': { board: { stock: 'mdf-6' }, cut: { with: 'laser', dowel: '16 mm' } },
-  'no-room-for-tabs': { board: { stock: 'mdf-6' }, cut: { with: 'laser' }, bend: { radius: '23 mm' } },
+  'no-room-for-tabs': {
+    board: { stock: 'mdf-6' },
+    cut: { with: 'laser' },
+    bend: { radius: '23 mm' },
+    clamps: { kind: 'f-heavy' },
+  },
   // One end is of the size in mm, the other in inches, whose screws and dowels are others.
   'no-room-for-dowels': {
     board: { stock: 'mdf-6' },
     cut: { with: 'laser' },
     bend: { radius: { from: '23.5 mm', to: '25.5 mm' } },
+    clamps: { kind: 'f-heavy' },
   },
   'screws-in-glue-line': { board: { stock: 'mdf-6' }, cut: { with: 'laser', layers: 2 } },
   'fit-tighter-than-beam': { board: { stock: 'mdf-6' }, cut: { with: 'laser', kerf: '0.3 mm', fit: '0.02 mm' } },

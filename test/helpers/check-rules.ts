@@ -147,21 +147,49 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
   // Effort and tipping.
   const governing = Math.max(...plan.runs.map((run) => run.moment));
   must(Math.abs(effort.moment - governing) <= 1e-9 * governing, 'the heaviest run governs');
-  must(
-    Math.abs(effort.handForce * effort.lever - effort.moment) < 1e-6 * effort.moment,
-    'hand force times lever is the moment',
-  );
-  must(Math.abs(effort.lever - job.bend.legs.free - effort.leverage) < eps, 'lever is free leg plus leverage');
-  must(
-    job.effort.maxLeverage !== null || effort.handForce <= job.effort.handForce + eps,
-    'hand force within the limit',
-  );
+  const { pull, hold } = plan;
+  if (!pull || !hold) return [...broken, 'a plan without pull and hold'];
+  must(effort.leverage === 0 || pull.with === 'bare', 'only bare hands need leverage');
+  if (pull.with === 'bare')
+    must(Math.abs(effort.lever - job.bend.legs.free - effort.leverage) < eps, 'lever is leg and leverage');
+  // The pull is square to the leg at the hands, the leg bent: more than moment over lever, by no more than its turn makes of it.
+  const turned = Math.max(pull.tail.loaded.from, pull.tail.loaded.to) * degree;
+  const [least, most] = [effort.moment / effort.lever, effort.moment / effort.lever / Math.cos(turned)];
+  must(effort.handForce >= least * (1 - 1e-3) && effort.handForce <= most * (1 + 1e-3), 'hands balance the moment');
+
+  // Finished angle: what the form leaves of the wrap and what stays of both legs, at the mean of both ends.
+  const opens = (end: 'from' | 'to'): number =>
+    (bend.finished[end] / Math.cos(bend.coneHalfAngle.finished * degree) + sheet.thickness / 2) /
+    (bend.form[end] / Math.cos(bend.coneHalfAngle.form * degree) + sheet.thickness / 2);
+  const finishedCosine = Math.cos(bend.coneHalfAngle.finished * degree);
+  for (const end of ['from', 'to'] as const) {
+    const wrapped = bend.wrap[end] / opens(end) + (pull.tail.stays[end] + hold.tail[end]) / finishedCosine;
+    const legs = 2 * Math.asin(Math.sin((wrapped * degree) / 2) * finishedCosine);
+    must(Math.abs(legs / (bend.angle * degree) - 1) < 1e-7, `the parts of the finished angle add up at ${end}`);
+  }
+
+  // Statics of the form, cut free at every mm of wrap on the way: no moment about the foot's rear edge is left over.
   const [f, b] = [effort.foot, spine.thickness];
-  const resisting = effort.clampForce * (f + b / 2);
-  const tipping = effort.safety * effort.moment * (1 + (b + f) / effort.lever);
-  must(Math.abs(resisting / tipping - 1) < 1e-9, 'clamps balance the tipping moment');
+  const run = plan.runs.reduce((heaviest, one) => (one.moment > heaviest.moment ? one : heaviest));
+  const middle = ((run.from + run.to) / 2) * cosine;
+  const [rho, high] = [radius(middle) / cosine + sheet.thickness / 2, radius(middle)];
+  const tipping = (phi: number): number => {
+    const force = effort.moment / (pull.lever + rho * (bend.wrap.chosen * degree - phi));
+    const upPush = effort.moment / Math.min(job.bend.legs.held, f + b);
+    return upPush * (f + b) + force * ((f + b) * Math.cos(phi) + high * Math.sin(phi));
+  };
+  const worst = Math.max(...Array.from({ length: 200 }, (_, k) => tipping((bend.wrap.chosen * degree * k) / 199)));
+  // A taper's force sits a little nearer one end than its middle.
+  const asked = (effort.clampForce / effort.safety) * (f + b / 2);
+  must(Math.abs(asked / worst - 1) < 0.01, `clamps hold the form through the pull: ${asked} for ${worst}`);
+  must(hold.fitted >= hold.clampForce / hold.safety, 'fitted clamps hold');
+  must(hold.fitted === effort.clamps * job.clamps.rating, 'fitted clamps by their rating');
   must(rules.footDepths.includes(f), 'a standard foot');
-  must(effort.clamps === Math.max(2, Math.ceil(effort.clampForce / job.clamps.rating)), 'number of clamps');
+  must(effort.clamps >= Math.max(2, Math.ceil(effort.clampForce / job.clamps.rating)), 'number of clamps');
+  must(
+    effort.clamps <= Math.max(2, Math.ceil(effort.clampForce / job.clamps.rating)) + 1,
+    'no more clamps than needed, but for one',
+  );
   must(spine.clampHoles.length + (spine.ears > 0 ? 2 : 0) >= effort.clamps, 'a place for every clamp');
   must(backings.length >= 1, 'at least one backing station');
 

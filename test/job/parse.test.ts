@@ -44,7 +44,7 @@ describe('a good job', () => {
       stations: { maxSpan: 200, maxSag: 0.1 },
       screws: { size: null, cover: 6 },
       clamps: { hole: 38, wood: 12, rating: 900 },
-      effort: { handForce: 200, safety: 1.5, maxLeverage: null },
+      effort: { handForce: 110, safety: 1.5, maxLeverage: null },
       neutral: null,
     });
     expect(job?.bend.angle).toBeCloseTo(Math.PI / 2, 14);

@@ -30,7 +30,7 @@ describe('the README’s table of every key', () => {
     expect(allowedText(field('bend.length'), tables)).toBe('20 to 6000 mm');
     expect(allowedText(field('cut.with'), tables)).toBe('`jigsaw`, `router`, `laser`');
     expect(unlessSaidText(field('bend.angle'), tables)).toBe('required');
-    expect(unlessSaidText(field('effort.handForce'), tables)).toBe('200 N; inch jobs 45 lbf');
+    expect(unlessSaidText(field('effort.handForce'), tables)).toBe('by posture');
     expect(unlessSaidText(field('cut.fit'), tables)).toMatch(/^0\.2 mm, laser 0\.1 mm/u);
   });
 });

@@ -52,6 +52,10 @@ describe('the plan’s key figures', () => {
       'twist',
       'bend-lines',
       'strain',
+      'leg-angle',
+      'tail',
+      'departure',
+      'held',
     ]);
     const radius = figureIn(figures, 'form-radius');
     expect(radius && nameOf(radius)).toBe('Form radius, A / B');
@@ -65,7 +69,7 @@ describe('the plan’s key figures', () => {
   });
 
   it('a plan that errors left empty has none', () => {
-    const plan = { ...planOf('plain-curve'), bend: null, effort: null, stations: [], trials: null };
+    const plan = { ...planOf('plain-curve'), bend: null, effort: null, pull: null, hold: null, stations: [], trials: null };
     expect(keyFigures(plan)).toEqual([]);
   });
 });

@@ -246,8 +246,8 @@ describe('boards', () => {
 });
 
 describe('shop rules', () => {
-  it('two-handed pull: 200 N at medium traction, 300 N at high (MIL-STD-1472, from memory)', () => {
-    expect([tables.rules.handForceLimit, tables.rules.handForceFinding]).toEqual([200, 300]);
+  it('two-handed pull: 110 N arms out (Kodak / CCOHS table, read), 300 N at high traction (MIL-STD-1472, from memory)', () => {
+    expect([tables.rules.handForceLimit, tables.rules.handForceFinding]).toEqual([110, 300]);
   });
 
   it('a pilot is 1 mm deeper than the screw (MDF panel makers’ fixing guide, read)', () => {

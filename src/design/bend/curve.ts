@@ -66,7 +66,7 @@ function parameterWhere(curve: BendingCurve, what: 'curvature' | 'moment', wante
     if (high > 1e12) return Infinity;
     high *= 2;
   }
-  return rootBetween((parameter) => curve.at(parameter)[what] - wanted, high / 2, high);
+  return rootBetween((parameter) => curve.at(parameter)[what] - wanted, high / 2, high, 1e-15);
 }
 
 /** Perfectly plastic, x = κ_e/κ: m = m_p·(1 − x²/3), W_c = m_p·κ_e·(1 − ⅔x). */

@@ -5,9 +5,9 @@ import type { Job } from '../../job/job';
 import { findMetal } from '../../tables/look-up';
 import type { Tables } from '../../tables/tables';
 import { bendAllowance, setback } from './allowance';
-import type { BendPlan } from './bend-plan';
-import { loadRun, pullFor } from './effort';
-import { checkBend } from './limits';
+import type { BentSheet } from './bend-plan';
+import { loadRun } from './effort';
+import { checkSheet } from './limits';
 import { neutralFactor } from './neutral';
 import { sectionOf, type Section } from './section';
 import { shapeBend } from './shape';
@@ -15,8 +15,8 @@ import { fitTrials } from './trial';
 import { effectOfTrials } from './trial-effect';
 import { checkDiscs } from './trial-findings';
 
-/** Job → what bending asks of the form. Null where the bend cannot exist; the findings say why. */
-export function planBend(job: Job, tables: Tables): Staged<BendPlan | null> {
+/** Job → the bend and its form, before anyone pulls. Null where the bend cannot exist; the findings say why. */
+export function bendSheet(job: Job, tables: Tables): Staged<BentSheet | null> {
   const metal = findMetal(tables, job.sheet.material);
   if (!metal) throw new InternalError(`job names a metal that is not in the tables: ${job.sheet.material}`);
   const { value: fit, findings: fitFindings } = fitTrials(job.trials, metal, job.sheet.thickness);
@@ -27,11 +27,8 @@ export function planBend(job: Job, tables: Tables): Staged<BendPlan | null> {
 
   const { value: shape, findings: impossible } = shapeBend(job, section);
   if (!shape) return { value: null, findings: [...fitFindings, ...impossible] };
-  const { finished, form, finishedWrap, wrap } = shape;
+  const { finished, form, finishedWrap } = shape;
 
-  const twistAt = (x: number): number =>
-    (wrap.chosen * midRadiusAt(form, section.thickness, x)) / midRadiusAt(finished, section.thickness, x) -
-    finishedWrap;
   const tightest = Math.min(curvatureRadiusAt(finished, 0), curvatureRadiusAt(finished, length));
   const neutral = job.neutral ?? neutralFactor(tightest / section.thickness);
   const allowanceAt = (x: number): number =>
@@ -40,7 +37,7 @@ export function planBend(job: Job, tables: Tables): Staged<BendPlan | null> {
     setback(finishedWrap, radiusAt(finished, x), section.thickness, finished.halfAngle);
   const runs = job.runs.map((run) => loadRun(section, form, run));
 
-  const bend: BendPlan = {
+  const bend: BentSheet = {
     metal,
     section,
     factor,
@@ -51,19 +48,16 @@ export function planBend(job: Job, tables: Tables): Staged<BendPlan | null> {
     finished,
     form,
     finishedWrap,
-    wrap,
-    twist: { from: twistAt(0), to: twistAt(length) },
     neutral,
     allowance: { from: allowanceAt(0), to: allowanceAt(length) },
     setback: { from: setbackAt(0), to: setbackAt(length) },
     fan: finishedWrap * Math.sin(finished.halfAngle),
     strain: { from: outsideStrain(form, section, 0), to: outsideStrain(form, section, length) },
     runs,
-    pull: pullFor(Math.max(...runs.map((run) => run.moment)), job),
   };
   return {
     value: bend,
-    findings: [...fitFindings, ...(fit ? checkDiscs(bend, fit) : []), ...checkBend(bend, job, tables.rules)],
+    findings: [...fitFindings, ...(fit ? checkDiscs(bend, fit) : []), ...checkSheet(bend, job)],
   };
 }
 

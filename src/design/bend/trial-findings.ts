@@ -3,7 +3,7 @@ import { midRadiusAt } from '../../base/cone';
 import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { Trial } from '../../job/job';
-import type { BendPlan } from './bend-plan';
+import type { BentSheet } from './bend-plan';
 import type { TrialFit } from './trial-fit';
 
 /** A strip at least this many thicknesses wide bends as the sheet does, in plane strain (design section 3). */
@@ -79,7 +79,7 @@ export function checkFit({ strips, factor, spread }: TrialFit): Finding[] {
 }
 
 /** Strips bent round discs unlike the form. */
-export function checkDiscs({ form, section, length }: BendPlan, { strips }: TrialFit): Finding[] {
+export function checkDiscs({ form, section, length }: BentSheet, { strips }: TrialFit): Finding[] {
   const ends = [midRadiusAt(form, section.thickness, 0), midRadiusAt(form, section.thickness, length)];
   const [low, high] = [Math.min(...ends) / MOST_DISC_RATIO, Math.max(...ends) * MOST_DISC_RATIO];
   return strips.flatMap(({ radius }, index) => {

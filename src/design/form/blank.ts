@@ -30,7 +30,7 @@ export function developBlank(bend: BendPlan): Blank {
   ];
   const bulge = Math.tan(fan / 4);
   const corner = ([x, y]: Point, arc = 0): Vertex => ({ x, y, bulge: arc });
-  const lever = bend.pull.lever;
+  const lever = bend.pull.edge;
   return {
     outline: [
       corner([0, -legs.held]),

@@ -1,5 +1,5 @@
 import type { Vertex } from '../../base/drawing';
-import type { LegPiece } from './residual';
+import type { LegPiece } from '../bend/bend-plan';
 
 type Place = Pick<Vertex, 'x' | 'y'>;
 

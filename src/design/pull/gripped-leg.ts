@@ -12,6 +12,9 @@ export interface GrippedLeg extends PulledLeg {
   readonly parameter: number;
 }
 
+/** Roots are sought to this share: far finer than any hand. */
+const CLOSE = 1e-11;
+
 /** How a leg is gripped: mm along the leg from the take-off to the yoke's nose, and from there to the hands. */
 export interface Grip {
   readonly gap: number;
@@ -39,9 +42,9 @@ export function grippedLeg(
   // The less the nose carries, the more the stretch turns and the longer it is.
   const turnsMost = ({ moment, complementary }: CurvePoint): number =>
     (whole - complementary) * arm - moment * Math.sin(most);
-  const least = rootBetween((parameter) => turnsMost(curve.at(parameter)), 0, end);
+  const least = rootBetween((parameter) => turnsMost(curve.at(parameter)), 0, end, CLOSE);
   if (stretchFrom(least).length < gap) return null;
-  const parameter = rootBetween((from) => stretchFrom(from).length - gap, least, end);
+  const parameter = rootBetween((from) => stretchFrom(from).length - gap, least, end, CLOSE);
   const { moment, force, complementary, released } = stretchFrom(parameter);
   const loaded = Math.asin((whole - complementary) / force);
   return { moment, parameter, force, loaded, stays: end <= 1 ? 0 : loaded - released / curve.stiffness };

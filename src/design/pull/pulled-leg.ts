@@ -25,7 +25,7 @@ export function bareLeg(curve: BendingCurve, curvature: number, most: number): B
     leverAt,
     at: (lever) => {
       if (lever > longest) return null;
-      const loaded = lever === longest ? most : rootBetween((turn) => leverAt(turn) - lever, 0, most);
+      const loaded = lever === longest ? most : rootBetween((turn) => leverAt(turn) - lever, 0, most, 1e-13);
       const force = whole / Math.sin(loaded);
       const { released } = lengthOf(nodes, force);
       return { force, loaded, stays: parameter <= 1 ? 0 : loaded - released / curve.stiffness };

@@ -12,8 +12,6 @@ export interface TailPerLength {
   readonly loaded: number;
   /** τ = λ − m/(2·EI′): turn that stays, rad/mm; 0 where nothing yields. */
   readonly stays: number;
-  /** c̄ = ∫₀¹ κ(m·(1 − u))·u du, 1/mm: times the length squared, how far its start lifts off the tangent at its end, mm. */
-  readonly lift: number;
 }
 
 /** The tail of a strip bent to `curvature` (1/mm, > 0) where the moment starts to fall. */
@@ -21,11 +19,20 @@ export function tailPerLength(curve: BendingCurve, curvature: number): TailPerLe
   const parameter = parameterAt(curve, curvature);
   const { moment, complementary } = curve.at(parameter);
   const loaded = complementary / moment;
-  const first = overMoment(momentNodes(curve, 0, parameter), (point) => point.curvature * point.moment);
   return {
     moment,
     loaded,
     stays: parameter <= 1 ? 0 : loaded - moment / (2 * curve.stiffness),
-    lift: loaded - first / moment ** 2,
   };
+}
+
+/**
+ * c̄ = ∫₀¹ κ(m·(1 − u))·u du, 1/mm, of a tail starting at `curvature`: times its length squared, how far its start lifts off the tangent at
+ * its end, mm.
+ */
+export function liftPerSquare(curve: BendingCurve, curvature: number): number {
+  const parameter = parameterAt(curve, curvature);
+  const { moment, complementary } = curve.at(parameter);
+  const first = overMoment(momentNodes(curve, 0, parameter), (point) => point.curvature * point.moment);
+  return complementary / moment - first / moment ** 2;
 }

@@ -1,5 +1,5 @@
 import { parameterForMoment, type BendingCurve } from '../bend/curve';
-import { tailPerLength, type TailPerLength } from './tail';
+import { liftPerSquare, tailPerLength } from './tail';
 
 /** One long member of a yoke, as a beam that parts from the other: N·mm², mm, MPa. */
 export interface YokeMember {
@@ -50,10 +50,9 @@ export function loadYoke(
   { nose, outer }: { readonly nose: YokeMember; readonly outer: YokeMember },
   { span, bolts }: YokeSpan,
 ): LoadedYoke {
-  const { lift, loaded, stays }: TailPerLength = tailPerLength(
-    curve,
-    curve.at(parameterForMoment(curve, moment)).curvature,
-  );
+  const { curvature } = curve.at(parameterForMoment(curve, moment));
+  const { loaded, stays } = tailPerLength(curve, curvature);
+  const lift = liftPerSquare(curve, curvature);
   const softness = EVEN_LOAD * span ** 4 * (1 / nose.stiffness + 1 / outer.stiffness);
   const grip = Math.cbrt((softness * moment) / lift);
   const part = moment / grip;

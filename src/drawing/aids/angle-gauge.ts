@@ -33,7 +33,7 @@ const LOW_GAUGE = 40;
 
 /** A state of the sheet the gauge is made for. */
 export interface GaugedBend {
-  /** As lettered on it: `FINISHED`, `ON THE FORM`. */
+  /** As lettered on it: `FINISHED`, `WHILE PULLED`. */
   readonly state: string;
   readonly cone: Cone;
   /** Wrap about the centre line, radians. */

@@ -130,7 +130,7 @@ function blankLabels(bend: BendPlan, blank: Blank, hand: 'left' | 'right', units
   const spare =
     pull.leverage > 0
       ? stackFirst(
-          zoneBeyond(bend, blank, legs.free, pull.lever),
+          zoneBeyond(bend, blank, legs.free, pull.edge),
           leverageWords(labelLength(pull.leverage, units)),
           LETTERS,
         )

@@ -22,10 +22,10 @@ export function drawAids(bend: BendPlan, job: Job): Aid[] {
 function angleGauges(bend: BendPlan): Aid[] {
   const { thickness } = bend.section;
   return [
-    angleGauge('angle-on-form', 'Angle gauge on the form, at the chosen wrap', {
-      state: 'ON THE FORM',
+    angleGauge('angle-on-form', 'Angle gauge of the leg while it is pulled, held by the hands', {
+      state: 'WHILE PULLED',
       cone: bend.form,
-      wrap: bend.wrap.chosen,
+      wrap: bend.pull.gaugeWrap,
       thickness,
     }),
     angleGauge('angle-finished', 'Angle gauge, finished', {

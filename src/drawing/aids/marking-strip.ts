@@ -21,7 +21,7 @@ export function drawMarkingStrip(bend: BendPlan, units: LengthUnit): Shape[] {
   const toEdge = bend.legs.held <= WHOLE_LEG;
   const held = toEdge ? bend.legs.held : BEYOND;
   const free = Math.min(BEYOND, bend.legs.free);
-  const strip = developBlank({ ...bend, legs: { held, free }, pull: { ...bend.pull, lever: free, leverage: 0 } });
+  const strip = developBlank({ ...bend, legs: { held, free }, pull: { ...bend.pull, edge: free, leverage: 0 } });
   const middle = bend.length / 2;
   const letters = Math.min(LETTERS, held / 3);
   const edge = toEdge

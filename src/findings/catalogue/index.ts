@@ -11,6 +11,7 @@ import { seamFindings } from './seams';
 import { drawingFindings } from './drawing';
 import { outlineFindings } from './outline';
 import { panelFindings } from './panel';
+import { pullFindings } from './pull';
 import { trialFindings } from './trials';
 
 /** Every code there is, by area. A code is declared once, with its level, the kinds of its values, and its words. */
@@ -19,6 +20,7 @@ export const catalogue = {
   ...jobFindings,
   ...jobRuleFindings,
   ...bendFindings,
+  ...pullFindings,
   ...trialFindings,
   ...formFindings,
   ...jointFindings,

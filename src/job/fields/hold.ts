@@ -1,5 +1,42 @@
-import { block, field } from './field';
-import { force, length, ratio, screw } from './quantities';
+import { findClamp, findHandForce } from '../../tables/look-up';
+import type { Tables } from '../../tables/tables';
+import { block, field, type Read } from './field';
+import { choice, count, force, length, ratio, screw } from './quantities';
+
+/** Kinds of clamp, by id in shared/clamps.json. */
+const clampKinds = ['trigger', 'f-light', 'c', 'f-heavy'] as const;
+/** How hands pull, by id in shared/hand-forces.json. */
+const postures = [
+  'arms-out',
+  'seated',
+  'kneeling',
+  'standing',
+  'knuckle-to-shoulder-women',
+  'knuckle-to-shoulder-men',
+] as const;
+/** Ways of pulling the free leg round. */
+export const pullingWays = ['bare', 'yoke', 'press'] as const;
+
+/** How the free leg is pulled. */
+export const pull = block(
+  { help: 'How the free leg is pulled round', group: 'hold' },
+  {
+    with: field({
+      label: 'Pull with',
+      help: 'How the free leg is pulled: by its end with bare hands, gripped near the bend by a yoke, or pressed down by a batten that follows the bend',
+      is: choice(pullingWays, { bare: 'bare hands', yoke: 'a yoke', press: 'a batten pressed down' }),
+      without: 'bare hands where the leg comes out flat, else a yoke',
+    }),
+    /** mm. */
+    press: field({
+      label: 'Batten from the bend',
+      help: 'Press: how far from where the sheet leaves the form the batten presses',
+      example: '40',
+      is: length(10, 500),
+      unless: ({ tables }) => tables.rules.pressArm,
+    }),
+  },
+);
 
 /** How hard the maker pulls. */
 export const effort = block(
@@ -8,11 +45,23 @@ export const effort = block(
     /** N. */
     handForce: field({
       label: 'Hand-force limit',
-      help: 'Most you want to pull by hand',
+      help: 'Most each of you wants to pull by hand',
       example: '45 lbf',
       is: force(10, 1000),
-      unless: ({ tables }) => tables.rules.handForceLimit,
+      without: 'by posture',
     }),
+    posture: field({
+      label: 'Posture',
+      help: 'How you stand to pull: sets the hand-force limit, from published limits',
+      is: choice(postures, {
+        'arms-out': 'arms out or leaning over',
+        standing: 'standing, whole body',
+        'knuckle-to-shoulder-women': 'standing, hands below the shoulder, women',
+        'knuckle-to-shoulder-men': 'standing, hands below the shoulder, men',
+      }),
+      unless: 'arms-out',
+    }),
+    people: field({ label: 'People pulling', help: 'How many pull together', example: '2', is: count(1, 4), unless: 1 }),
     safety: field({
       label: 'Safety against tipping',
       help: 'Factor on the clamp force',
@@ -51,13 +100,24 @@ export const clamps = block(
       is: length(3, 100),
       unless: ({ tables }) => tables.rules.clampWood,
     }),
+    kind: field({
+      label: 'Kind of clamp',
+      help: 'Kind of clamp: sets the force one is trusted with',
+      is: choice(clampKinds, {
+        trigger: 'one-hand trigger clamps',
+        'f-light': 'light F-clamps',
+        c: 'C-clamps, 100–150 mm',
+        'f-heavy': 'heavy F-clamps',
+      }),
+      unless: 'f-light',
+    }),
     /** N. */
     rating: field({
       label: 'Force of one clamp',
       help: 'Force one clamp is trusted with',
       example: '900 N',
       is: force(50, 20_000),
-      unless: ({ tables }) => tables.rules.clampRating,
+      without: 'by its kind',
     }),
     /** mm. */
     throat: field({
@@ -113,3 +173,13 @@ export const stations = block(
     }),
   },
 );
+
+/** The force limit of one person's hands, N: the job's own, or that of the posture. */
+export function handForceOf({ handForce, posture }: Read<typeof effort>, tables: Tables): number {
+  return handForce ?? findHandForce(tables, posture)?.force ?? tables.rules.handForceLimit;
+}
+
+/** What one clamp is trusted with, N: the job's own, or that of its kind. */
+export function ratingOf({ rating, kind }: Read<typeof clamps>, tables: Tables): number {
+  return rating ?? findClamp(tables, kind)?.force ?? tables.rules.clampRating;
+}

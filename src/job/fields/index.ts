@@ -4,7 +4,7 @@ import { board } from './board';
 import { cut } from './cut';
 import { block, field, type Read } from './field';
 import { files } from './files';
-import { clamps, effort, screws, stations } from './hold';
+import { clamps, effort, pull, screws, stations } from './hold';
 import { machine } from './machine';
 import { offcuts } from './offcuts';
 import { paper } from './paper';
@@ -43,6 +43,7 @@ export const jobFields = block(
     board,
     cut,
     machine,
+    pull,
     effort,
     clamps,
     screws,

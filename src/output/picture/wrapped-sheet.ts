@@ -20,7 +20,7 @@ export function buildSheet(bend: BendPlan, state: SheetState): Body[] {
 
 /** Where the hands hold the free leg: on its outer edge, `x` along the tangent line from A. */
 export function handPoint(bend: BendPlan, wrap: number, x: number): Point3 {
-  return freeLegPoint(bend, { kind: 'on-form', wrap }, x, bend.pull.lever);
+  return freeLegPoint(bend, { kind: 'on-form', wrap }, x, bend.pull.edge);
 }
 
 /** A point of the free leg: `x` along the tangent line from A, `distance` from the free tangent line, mm. */
@@ -86,7 +86,7 @@ function rest(bend: BendPlan, sheet: SheetAt): Body {
     Array.from({ length: steps + 1 }, (_, index) =>
       toFlat(sheet.surface, { x, wrap: wrap + (steps ? ((whole - wrap) * index) / steps : 0) }),
     );
-  const lever = bend.pull.lever;
+  const lever = bend.pull.edge;
   const outline = [...edge(0).reverse(), ...edge(length), beyond(sheet, length, lever), beyond(sheet, 0, lever)].map(
     (point) => flatToSpace(sheet, point),
   );

@@ -1,5 +1,5 @@
 import type { Ends } from '../../base/ends';
-import type { Plan, PlanBend, PlanEffort } from './plan';
+import type { Plan, PlanBend, PlanEffort, PlanHold, PlanPull } from './plan';
 
 /** What a number is, which decides how each reader prints it: mm, degrees, N; a share of 1; a plain number; things counted. */
 export type AmountOf = 'length' | 'angle' | 'force' | 'share' | 'ratio' | 'count';
@@ -37,7 +37,11 @@ export type FigureId =
   | 'bend-lines'
   | 'fan'
   | 'strain'
+  | 'leg-angle'
+  | 'tail'
+  | 'departure'
   | 'pull'
+  | 'held'
   | 'leverage'
   | 'clamps'
   | 'foot'
@@ -61,7 +65,9 @@ export function keyFigures(plan: Plan): readonly Figure[] {
   return [
     ...(plan.trials ? [factor(plan.trials.factor)] : []),
     ...(plan.bend ? bendFigures(plan.bend) : []),
+    ...(plan.pull ? legFigures(plan.pull) : []),
     ...(plan.effort ? pullFigures(plan.effort) : []),
+    ...(plan.hold ? [held(plan.hold)] : []),
     ...(plan.stations.length > 0 ? [stations(plan)] : []),
   ];
 }
@@ -101,7 +107,12 @@ function bendFigures(bend: PlanBend): Figure[] {
   const part = 'bend';
   return [
     one(
-      { id: 'wrap', part, name: 'Pull to a wrap of', why: 'let go from there, the bend opens to the angle asked for' },
+      {
+        id: 'wrap',
+        part,
+        name: 'Leaves the form at a wrap of',
+        why: 'where the sheet should leave the marks on the stations at the end of the pull',
+      },
       'angle',
       bend.wrap.chosen,
     ),
@@ -170,6 +181,54 @@ function bendFigures(bend: PlanBend): Figure[] {
   ];
 }
 
+/** The leg beyond the form: where to stop, what it keeps, how round the bend comes out. */
+function legFigures(pull: PlanPull): Figure[] {
+  const part = 'pull';
+  const gripped = { bare: 'at your hands', yoke: 'at the yoke', press: 'at the batten' }[pull.with];
+  return [
+    ends(
+      {
+        id: 'leg-angle',
+        part,
+        name: `Pull until the leg ${gripped} stands at`,
+        why: 'the leg bends beyond the form too and leads; let go from there, the bend opens to the angle asked for',
+      },
+      'angle',
+      pull.legAngle,
+    ),
+    ends(
+      { id: 'tail', part, name: 'Leg’s own bend that stays', why: 'beyond the form; the wrap is that much less' },
+      'angle',
+      pull.tail.stays,
+    ),
+    ends(
+      {
+        id: 'departure',
+        part,
+        name: 'Off one round bend by',
+        why: 'greatest distance of what comes out from one arc between the same legs',
+      },
+      'length',
+      pull.departure,
+    ),
+  ];
+}
+
+function held(hold: PlanHold): Figure {
+  return {
+    id: 'held',
+    part: 'pull',
+    name: 'Held leg’s own bend that stays',
+    perEnd: true,
+    amounts: [
+      { of: 'angle', value: hold.tail.from },
+      { of: 'angle', value: hold.tail.to },
+    ],
+    words: joined,
+    why: 'it bends up behind the form, more or less as the clamps are done up; the wrap is that much less',
+  };
+}
+
 function pullFigures(effort: PlanEffort): Figure[] {
   const part = 'pull';
   return [
@@ -183,7 +242,7 @@ function pullFigures(effort: PlanEffort): Figure[] {
         { of: 'length', value: effort.lever },
       ],
       words: (force = '', lever = '') => `${force} at ${lever}`,
-      why: 'the force that pulls the leg round, and how far from the tangent line it is applied',
+      why: 'the force that pulls the leg round, and how far from where the sheet leaves the form it is applied',
     },
     one(
       {

@@ -15,6 +15,8 @@ export interface Plan {
   readonly bend: PlanBend | null;
   readonly runs: readonly PlanRun[];
   readonly effort: PlanEffort | null;
+  readonly pull: PlanPull | null;
+  readonly hold: PlanHold | null;
   readonly stations: readonly PlanStation[];
   readonly spine: PlanSpine | null;
   readonly backings: readonly PlanBacking[];
@@ -30,6 +32,8 @@ export interface BuiltPlan extends Plan {
   readonly sheet: PlanSheet;
   readonly bend: PlanBend;
   readonly effort: PlanEffort;
+  readonly pull: PlanPull;
+  readonly hold: PlanHold;
   readonly spine: PlanSpine;
   readonly blank: PlanBlank;
   readonly cut: PlanCut;
@@ -157,7 +161,7 @@ export interface PlanRun extends Ends {
 export interface PlanEffort {
   /** Of the governing run, N·mm. */
   readonly moment: number;
-  /** Tangent line to hands, mm: free leg plus leverage. */
+  /** From where the sheet leaves the form to the hands, mm. */
   readonly lever: number;
   /** N. */
   readonly handForce: number;
@@ -169,6 +173,59 @@ export interface PlanEffort {
   /** Foot depth behind the spine, mm. */
   readonly foot: number;
   readonly safety: number;
+}
+
+/** How the free leg is pulled; degrees, mm, N. */
+export interface PlanPull {
+  readonly with: 'bare' | 'yoke' | 'press';
+  readonly lever: number;
+  /** Wrap at which the sheet leaves the form, about the centre line: what each end needs. */
+  readonly takeOff: Ends;
+  /** Between the legs' planes while pulled, where the gauge is held; and a little past the take-off. */
+  readonly legAngle: Ends;
+  readonly nearAngle: Ends;
+  /** Turn of the free leg past the take-off: loaded, what stays, how far along it. */
+  readonly tail: { readonly loaded: Ends; readonly stays: Ends; readonly reach: number };
+  readonly departure: Ends;
+  readonly bow: number;
+  /** How far behind the tangent line the form stands. */
+  readonly early: number;
+  readonly handForce: number;
+  readonly people: number;
+  /** Longest lever at which bare hands would do, where they were not chosen. */
+  readonly bare: { readonly lever: number; readonly handForce: number } | null;
+  readonly yoke: {
+    readonly nose: string;
+    readonly outer: string;
+    readonly gap: number;
+    readonly arm: number;
+    readonly grip: number;
+    /** N/mm. */
+    readonly part: number;
+    readonly opens: number;
+    readonly stays: number;
+    readonly bolts: { readonly size: string; readonly span: number; readonly force: number };
+    readonly length: number;
+  } | null;
+}
+
+/** How the form is held; degrees, mm, N. */
+export interface PlanHold {
+  /** How far behind the tangent line the held leg bears. */
+  readonly bearing: number;
+  readonly tail: Ends;
+  /** The middle's tail with clamps on the weak and on the strong side; null where weak ones let the form lift. */
+  readonly spread: { readonly weak: number | null; readonly strong: number };
+  /** Up-push on the spine's front edge. */
+  readonly up: number;
+  readonly clampForce: number;
+  readonly clamps: number;
+  readonly fitted: number;
+  readonly foot: number;
+  readonly safety: number;
+  /** Wrap at which most is asked of the clamps. */
+  readonly worst: number;
+  readonly lift: number;
 }
 
 export interface PlanScrew {

@@ -2,9 +2,10 @@ import { radiusAtCentre } from '../../base/cone';
 import { toDegrees } from '../../base/angle';
 import type { Finding } from '../../base/findings';
 import { sayFindings } from '../../findings/say';
-import type { BendPlan } from '../../design/bend/bend-plan';
+import type { BendPlan, Hold } from '../../design/bend/bend-plan';
 import type { BendAtFactor } from '../../design/bend/trial-fit';
 import type { Backing, DrivenScrew, FixtureLayout, Station } from '../../design/fixture/fixture';
+import { idealWrap } from '../../design/pull/settle';
 import { developBlank } from '../../design/form/blank';
 import { sizeBlank } from '../../design/form/blank-size';
 import type { Job } from '../../job/job';
@@ -20,6 +21,8 @@ import type {
   PlanBlock,
   PlanCut,
   PlanEffort,
+  PlanHold,
+  PlanPull,
   PlanScrew,
   PlanScrewHole,
   PlanSpine,
@@ -35,6 +38,7 @@ export interface Stages {
   readonly job: Job;
   readonly bend: BendPlan;
   readonly layout: FixtureLayout;
+  readonly hold: Hold;
   readonly joints: Joints;
   readonly block: PlanBlock | null;
   readonly findings: readonly Finding[];
@@ -57,6 +61,8 @@ export const NO_PLAN: Plan = {
   bend: null,
   runs: [],
   effort: null,
+  pull: null,
+  hold: null,
   stations: [],
   spine: null,
   backings: [],
@@ -67,12 +73,13 @@ export const NO_PLAN: Plan = {
 };
 
 /** The plan as printed, degrees for radians. */
-export function toPlan({ job, bend, layout, joints, block, findings }: Stages): BuiltPlan {
+export function toPlan({ job, bend, layout, hold, joints, block, findings }: Stages): BuiltPlan {
   return {
     ...NO_PLAN,
     title: job.title,
     ...bendSections(job, bend),
     ...formSections(job, bend, layout),
+    hold: planHold(hold),
     cut: planCut(job, layout, joints),
     block,
     findings: sayFindings(findings, { units: job.units }),
@@ -91,7 +98,10 @@ export function toPartialPlan({ job, bend, layout, block, findings }: PartialSta
   };
 }
 
-function bendSections(job: Job, bend: BendPlan): Pick<BuiltPlan, 'sheet' | 'trials' | 'bend' | 'runs' | 'blank'> {
+function bendSections(
+  job: Job,
+  bend: BendPlan,
+): Pick<BuiltPlan, 'sheet' | 'trials' | 'bend' | 'pull' | 'runs' | 'blank'> {
   return {
     sheet: {
       material: job.sheet.material,
@@ -102,8 +112,9 @@ function bendSections(job: Job, bend: BendPlan): Pick<BuiltPlan, 'sheet' | 'tria
       hardening: bend.metal.hardening,
       factor: bend.factor,
     },
-    trials: bend.trials && planTrials(bend.trials),
+    trials: bend.trials && planTrials(bend.trials, bend),
     bend: planBendSection(bend),
+    pull: planPull(bend),
     runs: bend.runs.map(({ name, from, to, moment }) => ({ name, from, to, moment })),
     blank: planBlank(bend),
   };
@@ -123,8 +134,13 @@ function formSections(
 }
 
 /** Trial strips as printed, angles in degrees. */
-export function planTrials({ strips, factor, spread, effect }: NonNullable<BendPlan['trials']>): PlanTrials {
-  const atFactor = (at: BendAtFactor | null): PlanAtFactor | null => at && { ...at, wrap: toDegrees(at.wrap) };
+export function planTrials(
+  { strips, factor, spread, effect }: NonNullable<BendPlan['trials']>,
+  bend: BendPlan,
+): PlanTrials {
+  // The legs' own tails take the same share of the wrap at every factor, near enough.
+  const share = bend.wrap.chosen / idealWrap(bend);
+  const atFactor = (at: BendAtFactor | null): PlanAtFactor | null => at && { ...at, wrap: share * toDegrees(at.wrap) };
   return {
     strips: strips.map(({ bent, left, ...strip }) => ({ ...strip, bent: toDegrees(bent), left: toDegrees(left) })),
     factor,
@@ -152,7 +168,55 @@ function planBendSection(bend: BendPlan): PlanBend {
 }
 
 function planEffort({ pull }: BendPlan, { clampForce, clamps, foot }: FixtureLayout, job: Job): PlanEffort {
-  return { ...pull, clampForce, clamps, foot, safety: job.effort.safety };
+  const { moment, lever, handForce, leverNeeded, leverage } = pull;
+  return { moment, lever, handForce, leverNeeded, leverage, clampForce, clamps, foot, safety: job.effort.safety };
+}
+
+function inDegrees({ from, to }: Ends): Ends {
+  return { from: toDegrees(from), to: toDegrees(to) };
+}
+
+function planPull({ wrap, pull }: BendPlan): PlanPull {
+  const { legs, yoke } = pull;
+  return {
+    with: pull.with,
+    lever: pull.lever,
+    takeOff: { from: toDegrees(wrap.from), to: toDegrees(wrap.to) },
+    legAngle: inDegrees(pull.legAngle),
+    nearAngle: inDegrees(pull.nearAngle),
+    tail: {
+      loaded: inDegrees({ from: legs.from.loaded, to: legs.to.loaded }),
+      stays: inDegrees({ from: legs.from.stays, to: legs.to.stays }),
+      reach: pull.reach,
+    },
+    departure: pull.departure,
+    bow: pull.bow,
+    early: pull.early,
+    handForce: pull.handForce,
+    people: pull.people,
+    bare: pull.bare,
+    yoke: yoke && {
+      nose: yoke.nose.id,
+      outer: yoke.outer.id,
+      gap: yoke.gap,
+      arm: yoke.arm,
+      grip: yoke.grip,
+      part: yoke.part,
+      opens: yoke.opens,
+      stays: toDegrees(yoke.stays),
+      bolts: { size: yoke.bolt.id, span: yoke.span, force: yoke.bolts },
+      length: yoke.length,
+    },
+  };
+}
+
+function planHold({ tail, spread, worst, ...hold }: Hold): PlanHold {
+  return {
+    ...hold,
+    tail: inDegrees(tail),
+    worst: toDegrees(worst),
+    spread: { weak: spread.weak === null ? null : toDegrees(spread.weak), strong: toDegrees(spread.strong) },
+  };
 }
 
 function planStation(

@@ -34,7 +34,7 @@ export function toolList(shop: Shop): HtmlElement {
   const { layout, say } = shop;
   const [hole] = layout.clampHoles;
   const clamps = list(
-    `${count(layout.clamps, 'clamp')}, each good for ${say.force(layout.clampForce / layout.clamps)} or more`,
+    `${count(layout.clamps, 'clamp')}, each good for ${say.force(shop.job.clamps.rating)} done up by hand`,
     `opening at least ${say.atLeast(clampOpening(shop))} plus the thickness of your bench top`,
     `throat at least ${say.atLeast(clampThroat(shop))}, ${ROUND[throatFor(layout, shop.bend.legs.held).past]}`,
     ...(hole ? [`a jaw that goes through a hole ${say.tool(hole.diameter)} across`] : []),
@@ -137,7 +137,8 @@ export function clampOpening({ layout, bend }: Shop): number {
     ...layout.clampHoles.map((hole) => radiusAtCentre(bend.form, hole.at) - hole.diameter / 2),
     ...(ears > 0 ? [2 * Math.max(radiusAtCentre(bend.form, -ears), radiusAtCentre(bend.form, length + ears))] : []),
   ];
-  return bend.section.thickness + Math.max(...bearing);
+  const plank = bend.pull.yoke?.outer.depth ?? 0;
+  return bend.section.thickness + plank + Math.max(...bearing);
 }
 
 /** How far in the clamps reach, mm. */

@@ -15,6 +15,7 @@ import { keepFractions, section, theirs } from './pieces';
 import type { Shop } from './shop';
 import { sources } from './sources';
 import { backingTable, holeTable, pilotTable, stationTable } from './station-table';
+import { yokeTable } from './pulling';
 import { steps } from './steps';
 import { STYLE } from './style';
 import { summary } from './summary';
@@ -100,6 +101,7 @@ function body(shop: Shop): HtmlElement {
         ...trialPieces(shop),
         screwTable(shop),
         toolList(shop),
+        ...yokeTable(shop),
         ...buyList(shop),
       ),
       ...(shop.boards.length > 0 ? [flowing('boards', 'Parts on the boards', ...boardFigures(shop))] : []),

@@ -1,4 +1,3 @@
-import { angleFromWrap } from '../../base/cone';
 import { toDegrees, toRadians } from '../../base/angle';
 import { html, type HtmlElement, type HtmlNode } from '../html';
 import { boardsRow, cuttingRows } from './cutting';
@@ -18,12 +17,20 @@ export function summary(shop: Shop): HtmlElement[] {
     ],
     ['Form radius', `${ends(shop, bend.form.radiusFrom, bend.form.radiusTo)}: smaller, because the sheet springs back`],
     [
-      'Pull to',
-      html('strong', {}, `${say.angle(bend.wrap.chosen)} of wrap`),
-      `: the legs then stand ${say.angle(angleAtWrap(shop))} from flat (${degrees(180 - toDegrees(angleAtWrap(shop)))} between them); let go, they open to ${say.angle(bend.angle)}`,
+      'Pull until',
+      html(
+        'strong',
+        {},
+        `the ${pull.with === 'yoke' ? 'yoke' : 'leg at your hands'} stands ${say.angle(angleWhilePulled(shop))} from flat`,
+      ),
+      ` (${degrees(180 - toDegrees(angleWhilePulled(shop)))} between the legs), the sheet leaving the form at ${say.angle(bend.wrap.chosen)} of wrap; let go, it opens to ${say.angle(bend.angle)}`,
     ],
+    ['Pull with', wayWords(shop)],
     ...twistRow(shop),
-    ['Pull at the hands', `${say.force(pull.handForce)} at ${say.length(pull.lever)} from the tangent line`],
+    [
+      'Pull at the hands',
+      `${say.force(pull.handForce)} at ${say.length(pull.lever)} from where the sheet leaves the form`,
+    ],
     [
       'Leave for leverage',
       pull.leverage > 0
@@ -32,7 +39,7 @@ export function summary(shop: Shop): HtmlElement[] {
     ],
     [
       'Clamps',
-      `${count(layout.clamps, 'clamp')}, each holding at least ${say.force(layout.clampForce / layout.clamps)}; ${clampPlaces(shop)}`,
+      `${count(layout.clamps, 'clamp')}, each done up to about ${say.force(job.clamps.rating)}; ${clampPlaces(shop)}`,
     ],
     ['Foot', `${say.length(layout.foot)} behind the spine, on ${count(layout.backings.length, 'backing station')}`],
     ['Boards', boardsRow(shop)],
@@ -49,7 +56,7 @@ export function summary(shop: Shop): HtmlElement[] {
         say.length(run.from),
         say.length(run.to),
         say.length(run.to - run.from),
-        say.force(run.moment / pull.lever),
+        say.force((pull.handForce * run.moment) / pull.moment),
       ]),
     ),
     ...findingsFirst(shop),
@@ -66,9 +73,15 @@ export function summary(shop: Shop): HtmlElement[] {
   ];
 }
 
-/** Angle between the legs' planes while the sheet is held at the chosen wrap on the form, radians. */
-export function angleAtWrap({ bend }: Shop): number {
-  return angleFromWrap(bend.wrap.chosen, bend.form.halfAngle);
+/** Angle between the legs' planes where the gauge is held while the leg is pulled, the mean of both ends, radians. */
+function angleWhilePulled({ bend: { pull } }: Pick<Shop, 'bend'>): number {
+  return (pull.legAngle.from + pull.legAngle.to) / 2;
+}
+
+function wayWords({ bend: { pull }, say }: Shop): string {
+  if (pull.yoke)
+    return `a yoke: ${pull.yoke.nose.name} and ${pull.yoke.outer.name}, gripping the leg ${say.length(pull.yoke.gap)} from the form`;
+  return pull.with === 'press' ? 'a batten pressed down, following the bend' : 'bare hands on the leg’s edge';
 }
 
 function ends({ say, bend }: Shop, from: number, to: number): string {
@@ -111,7 +124,7 @@ function findingsFirst({ findings }: Shop): HtmlElement[] {
 const TABLE_SPREAD = 0.25;
 
 function trialNote({ bend, say }: Shop): HtmlElement {
-  const spread = TABLE_SPREAD * (bend.wrap.chosen - bend.finishedWrap);
+  const spread = TABLE_SPREAD * Math.max(0, angleWhilePulled({ bend }) - bend.angle);
   return html(
     'p',
     {},

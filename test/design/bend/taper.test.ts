@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { curvatureRadiusAt, radiusAt } from '../../../src/base/cone';
-import { planBend } from '../../../src/design/bend';
+import { planBend } from '../../../src/design/pull';
 import { parseJob } from '../../../src/job/parse';
 import { loadTables } from '../../../src/tables/bundled';
 import { cases } from '../../helpers/cases';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layOutBlock } from '../../../src/drawing/aids';
 import type { Circle, Loop } from '../../../src/base/drawing';
-import { planBend } from '../../../src/design/bend';
+import { planBend } from '../../../src/design/pull';
 import { hasErrors } from '../../../src/base/findings';
 import { parseJob } from '../../../src/job/parse';
 import type { Part } from '../../../src/drawing/parts/part';

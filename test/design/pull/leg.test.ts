@@ -5,8 +5,9 @@ import { sectionOf } from '../../../src/design/bend/section';
 import { finishedShape } from '../../../src/design/pull/finished-shape';
 import { grippedLeg } from '../../../src/design/pull/gripped-leg';
 import { bareLeg } from '../../../src/design/pull/pulled-leg';
-import { beamPieces, steadyPieces, type LegPiece } from '../../../src/design/pull/residual';
-import { tailPerLength } from '../../../src/design/pull/tail';
+import type { LegPiece } from '../../../src/design/bend/bend-plan';
+import { beamPieces, steadyPieces } from '../../../src/design/pull/residual';
+import { liftPerSquare, tailPerLength } from '../../../src/design/pull/tail';
 
 const QUARTER = Math.PI / 2;
 
@@ -78,7 +79,8 @@ describe('the tail of a leg turning little', () => {
     fc.assert(
       fc.property(curves, fc.double({ min: 0.05, max: 1, noNaN: true }), (curve, share) => {
         const curvature = share * curve.yieldCurvature;
-        const { loaded, stays, lift } = tailPerLength(curve, curvature);
+        const { loaded, stays } = tailPerLength(curve, curvature);
+        const lift = liftPerSquare(curve, curvature);
         close(loaded, curvature / 2, 1e-9);
         expect(Math.abs(stays) / curvature).toBeLessThan(1e-9);
         // A steadily falling moment: c̄ = κ·∫(1 − u)·u du = κ/6.
@@ -92,7 +94,8 @@ describe('the tail of a leg turning little', () => {
     const curve = bendingCurve(section);
     for (const tight of [1.5, 4, 12]) {
       const x = 1 / tight;
-      const { loaded, stays, moment, lift } = tailPerLength(curve, tight * curve.yieldCurvature);
+      const { loaded, stays, moment } = tailPerLength(curve, tight * curve.yieldCurvature);
+      const lift = liftPerSquare(curve, tight * curve.yieldCurvature);
       const full = (section.planeYield * section.thickness ** 2) / 4;
       close(moment, full * (1 - x ** 2 / 3), 1e-12);
       close(loaded, (curve.yieldCurvature * (1 - (2 / 3) * x)) / (1 - x ** 2 / 3), 1e-9);
@@ -166,9 +169,9 @@ describe('a leg as a beam', () => {
         const leg = legs.at(lever);
         if (!leg) throw new Error('too limp');
         const pieces = beamPieces(curve, parameterAt(curve, curvature), 0, leg.force);
-        close(total(pieces, 'length'), lever, 1e-7);
+        close(total(pieces, 'length'), lever, 1e-4);
         close(total(pieces, 'loaded'), leg.loaded, 1e-9);
-        expect(Math.abs(total(pieces, 'stays') - leg.stays)).toBeLessThan(1e-7);
+        expect(Math.abs(total(pieces, 'stays') - leg.stays)).toBeLessThan(1e-4);
       }),
     );
   });
@@ -189,7 +192,7 @@ describe('a leg as a beam', () => {
         }
         // The last piece is elastic: ∫cos θ ds = ∫dm/F.
         arm += curve.at(1).moment / leg.force;
-        close(leg.force * arm, curve.at(parameterAt(curve, curvature)).moment, 2e-3);
+        close(leg.force * arm, curve.at(parameterAt(curve, curvature)).moment, 1e-3);
       }),
       { numRuns: 50 },
     );

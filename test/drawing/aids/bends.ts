@@ -3,7 +3,7 @@ import { drawAids, drawBlock, layOutBlock, type Aid } from '../../../src/drawing
 import { hasErrors } from '../../../src/base/findings';
 import type { Loop, Text } from '../../../src/base/drawing';
 import type { BendPlan } from '../../../src/design/bend/bend-plan';
-import { planBend } from '../../../src/design/bend';
+import { planBend } from '../../../src/design/pull';
 import { parseJob } from '../../../src/job/parse';
 import type { Job } from '../../../src/job/job';
 import type { Part } from '../../../src/drawing/parts/part';

@@ -61,7 +61,7 @@ describe('the blank', () => {
   it('bent back gives two legs at the finished angle and the end curves, within 1e-6 of its size', () => {
     const checked = onRandomBends((bent) => {
       const { corners, arcs, long } = drawn(bent);
-      const whole = Math.hypot(bent.job.bend.length, bent.bend.pull.lever);
+      const whole = Math.hypot(bent.job.bend.length, bent.bend.pull.edge);
       const [held, free] = long;
       if (!held || !free) throw new Error('no tangent lines');
 
@@ -104,7 +104,7 @@ describe('the blank', () => {
       const lower = corners.map((corner) => distanceToLine(corner, held)).filter((distance) => distance < -1e-6);
       expect(lower).toHaveLength(2);
       for (const distance of lower) expect(Math.abs(distance + bent.job.bend.legs.held) / whole).toBeLessThan(1e-6);
-      const lever = bent.bend.pull.lever;
+      const lever = bent.bend.pull.edge;
       const upper = corners.filter((corner) => Math.abs(distanceToLine(corner, free) - lever) / whole < 1e-6);
       expect(upper).toHaveLength(2);
       expect(
@@ -135,7 +135,7 @@ describe('the blank', () => {
       // Area of a cone's strip: mean arc of the neutral line times its length; both legs are rectangles.
       const { allowance, section, metal } = bent.bend;
       const area =
-        bent.job.bend.length * (bent.job.bend.legs.held + (allowance.from + allowance.to) / 2 + bent.bend.pull.lever);
+        bent.job.bend.length * (bent.job.bend.legs.held + (allowance.from + allowance.to) / 2 + bent.bend.pull.edge);
       const density = tables.metals.find(({ id }) => id === bent.job.sheet.material)?.density ?? NaN;
       expect(metal.density).toBe(density);
       expect(plan.blank.mass / (area * section.thickness * density * 1e-9)).toBeCloseTo(1, 9);

@@ -54,7 +54,7 @@ describe('angle gauges', () => {
       expect(Math.abs(legEdge(finished).angle - bent.job.bend.angle) / DEGREE).toBeLessThan(0.01);
       const form = outlineOf(aid(bent, 'angle-on-form'));
       const { radiusFrom, radiusTo } = bent.bend.form;
-      const wanted = planesAngle((radiusTo - radiusFrom) / bent.bend.length, bent.bend.wrap.chosen);
+      const wanted = planesAngle((radiusTo - radiusFrom) / bent.bend.length, bent.bend.pull.gaugeWrap);
       expect(Math.abs(legEdge(form).angle - wanted) / DEGREE).toBeLessThan(0.01);
       for (const gauge of [finished, form]) {
         expect(benchEdge(gauge)).toBeGreaterThan(50);
@@ -72,7 +72,7 @@ describe('angle gauges', () => {
       round++;
       for (const [id, radius, wrap] of [
         ['angle-finished', bend.finished.radiusFrom, job.bend.angle],
-        ['angle-on-form', bend.form.radiusFrom, bend.wrap.chosen],
+        ['angle-on-form', bend.form.radiusFrom, bend.pull.gaugeWrap],
       ] as const) {
         const gauge = outlineOf(aid(bent, id));
         const outside = radius + job.sheet.thickness;
@@ -191,7 +191,7 @@ describe('all aids', () => {
     expect(said('angle-finished')).toEqual(
       expect.arrayContaining(['FINISHED', `${(bent.job.bend.angle / DEGREE).toFixed(2)} DEG`, 'BENCH', 'LEG']),
     );
-    expect(said('angle-on-form')).toEqual(expect.arrayContaining(['ON THE FORM', 'BENCH', 'LEG']));
+    expect(said('angle-on-form')).toEqual(expect.arrayContaining(['WHILE PULLED', 'BENCH', 'LEG']));
     for (const [id, words] of [
       ['radius-inside-a', ['END A', 'INSIDE OF BEND']],
       ['radius-outside-b', ['END B', 'OUTSIDE OF BEND']],

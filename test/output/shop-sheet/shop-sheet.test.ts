@@ -219,7 +219,7 @@ describe.each(starters)('the shop sheet of %s', (name) => {
       `${plan.bend.wrap.chosen.toFixed(1)}° of wrap`,
       `${plan.bend.angle.toFixed(1)}° from flat`,
       `${effort.handForce.toFixed(0)} N`,
-      `${mm(effort.lever)} from the tangent line`,
+      `${mm(effort.lever)} from where the sheet leaves the form`,
       `${effort.clamps} clamps`,
       `${(effort.clampForce / effort.clamps).toFixed(0)} N`,
       `${mm(effort.foot)} behind the spine`,

@@ -1,0 +1,102 @@
+import { radiusAt, midRadiusAt } from '../../base/cone';
+import type { Tables } from '../../tables/tables';
+import type { YokeBolt, YokeStock } from '../../tables/schema';
+import type { BentSheet, PulledEnd, Yoke } from '../bend/bend-plan';
+import { bendingCurve, type BendingCurve } from '../bend/curve';
+import type { GrippedLeg } from './gripped-leg';
+import { placeOf } from './leg-shape';
+import { gripLeg, pulledByYoke } from './pulling';
+import { loadYoke, noseGap, type LoadedYoke } from './yoke';
+
+/** A yoke on the bend's two ends. */
+export interface YokedLegs {
+  readonly yoke: Yoke;
+  readonly legs: { readonly from: PulledEnd; readonly to: PulledEnd };
+  /** Whether it keeps every limit; the stiffest there is where none does. */
+  readonly within: boolean;
+}
+
+interface Wanted {
+  /** From the take-off to the hands, mm. */
+  readonly lever: number;
+  readonly system: 'in' | 'mm';
+  /** Radians. */
+  readonly most: number;
+  /** Length of the governing run, mm. */
+  readonly run: number;
+}
+
+/** The least pair of members, of the system's stock, that keeps the yoke's limits; null where the sheet is too limp even for a yoke. */
+export function chooseYoke(bend: BentSheet, tables: Tables, wanted: Wanted): YokedLegs | null {
+  const stock = tables.yokeStock.filter(({ system }) => system === wanted.system);
+  const byStiffness = (a: YokeStock, b: YokeStock): number => a.stiffness - b.stiffness;
+  const noses = stock.filter(({ kind }) => kind === 'angle').sort(byStiffness);
+  const outers = stock.filter(({ kind }) => kind === 'batten').sort(byStiffness);
+  const curve = bendingCurve(bend.section);
+  let stiffest: YokedLegs | null = null;
+  for (const outer of outers) {
+    for (const nose of noses) {
+      if (outer.width < nose.width) continue;
+      const yoked = yokeOf(bend, curve, tables, { ...wanted, nose, outer });
+      if (yoked?.within) return yoked;
+      stiffest = yoked ?? stiffest;
+    }
+  }
+  return stiffest;
+}
+
+function yokeOf(
+  bend: BentSheet,
+  curve: BendingCurve,
+  tables: Tables,
+  { nose, outer, lever, system, most, run }: Wanted & { readonly nose: YokeStock; readonly outer: YokeStock },
+): YokedLegs | null {
+  const { rules } = tables;
+  const worst = Math.max(radiusAt(bend.form, 0), radiusAt(bend.form, bend.length));
+  const gap = noseGap(worst, nose.thickness);
+  const arm = lever - gap;
+  if (arm <= nose.width) return null;
+  const curvatureAt = (end: 'from' | 'to'): number =>
+    1 / midRadiusAt(bend.form, bend.section.thickness, placeOf(bend, end));
+  const round = bend.form.halfAngle === 0;
+  const gripAt = (end: 'from' | 'to'): GrippedLeg | null => gripLeg(curve, curvatureAt(end), { gap, arm }, { most });
+  const grip = gripAt('from');
+  const grips = { from: grip, to: round ? grip : gripAt('to') };
+  if (!grips.from || !grips.to) return null;
+  const span = run + 2 * rules.yokeBoltPast;
+  const members = { nose: memberOf(nose), outer: memberOf(outer) };
+  const loadedBy = (leg: GrippedLeg): LoadedYoke =>
+    loadYoke(curve, leg.moment, members, { span, bolts: rules.yokeBoltBehind });
+  const load = loadedBy(grips.from);
+  const loads = { from: load, to: round ? load : loadedBy(grips.to) };
+  const harder = loads.from.part >= loads.to.part ? loads.from : loads.to;
+  const bolt = boltFor(tables, system, harder.bolts / 2);
+  if (!bolt) return null;
+  const within =
+    Math.max(loads.from.stays, loads.to.stays) <= (rules.maxYokeTail * Math.PI) / 180 &&
+    harder.grip <= outer.width &&
+    harder.stress.nose <= nose.stress &&
+    harder.stress.outer <= outer.stress &&
+    bolt.force >= harder.bolts / 2;
+  const from = pulledByYoke(curve, curvatureAt('from'), grips.from, loads.from);
+  const to = round ? from : pulledByYoke(curve, curvatureAt('to'), grips.to, loads.to);
+  return {
+    within,
+    legs: { from, to },
+    yoke: { ...harder, nose, outer, bolt, gap, arm, span, length: span + 2 * rules.yokeBoltPast },
+  };
+}
+
+function memberOf({ stiffness, sectionModulus, width }: YokeStock): {
+  stiffness: number;
+  modulus: number;
+  width: number;
+} {
+  return { stiffness, modulus: sectionModulus, width };
+}
+
+/** The thinnest bolt that holds; the thickest where none does. */
+function boltFor({ yokeBolts }: Tables, system: 'in' | 'mm', force: number): YokeBolt | undefined {
+  const bolts = yokeBolts.filter((bolt) => bolt.system === system);
+  return bolts.find((bolt) => bolt.force >= force) ?? bolts.at(-1);
+}

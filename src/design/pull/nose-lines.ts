@@ -1,0 +1,18 @@
+import { radiusAt } from '../../base/cone';
+import type { Ends } from '../../base/ends';
+import type { BendPlan } from '../bend/bend-plan';
+
+/**
+ * How far from the held tangent line a yoke's nose lies on the flat sheet, mm, at either end: along the neutral line to the take-off, less
+ * what the form stands behind that line, and its gap. 0 without a yoke.
+ */
+export function noseLines({ form, length, wrap, neutral, section, pull }: BendPlan): Ends {
+  const yoke = pull.yoke;
+  const at = (x: number): number =>
+    yoke
+      ? wrap.chosen * (radiusAt(form, x) + neutral * section.thickness * Math.cos(form.halfAngle)) -
+        pull.early +
+        yoke.gap
+      : 0;
+  return { from: at(0), to: at(length) };
+}

@@ -1,0 +1,167 @@
+import { midRadiusAt } from '../../base/cone';
+import { toDegrees } from '../../base/angle';
+import { noseLines } from '../../design/pull/nose-lines';
+import { html, type HtmlElement, type HtmlNode } from '../html';
+import { clampOpening, clampThroat } from './hardware';
+import { degrees } from './measures';
+import { caution, count, list, table, theirs } from './pieces';
+import type { Shop } from './shop';
+
+/** Sheet, form, packing and clamps, ready to pull. */
+export function setUp(shop: Shop): HtmlNode[] {
+  const { bend, job, layout, plan, say } = shop;
+  const reach = layout.spine.thickness + layout.foot;
+  const yoke = bend.pull.yoke;
+  const ears = layout.spine.ears > 0;
+  return [
+    list(
+      'Deburr every edge of the sheet. Mark the tangent line of the held leg on the inside face, and ends A and B.',
+      yoke
+        ? `Set the form and the held leg on a plank ${say.atLeast(yoke.outer.depth)} thick, as thick as the yoke is below the sheet, its front edge at least ${say.atLeast(shop.tables.rules.plankShort)} short of the yoke’s nose line, so that the yoke has room under the free leg, which lies on the bench.`
+        : `Lay the sheet flat on a firm bench, inside face up, the tangent line ${say.atLeast(reach)} in from the bench’s edge so that the foot ends at that edge and the free leg lies inward; or turn it so that the free leg hangs out past the opposite edge, if your clamps reach.`,
+      `Stand the form on the sheet: one long edge of the spine with its front face ${besideLine(shop)}, its ${job.cut.with === 'jigsaw' || ears ? 'lines' : 'ends'} A and B on the sheet’s ends, stations toward the free leg, the held leg back under the spine.`,
+      ...(bend.runs.length > 1
+        ? [
+            [
+              `For each run, set the sheet’s edge to that run’s stretch of the form: `,
+              ...bend.runs.flatMap((run, index): HtmlNode[] => [
+                index > 0 ? '; ' : '',
+                theirs(run.name),
+                ` from ${say.length(run.from)} to ${say.length(run.to)}`,
+              ]),
+              '.',
+            ],
+          ]
+        : []),
+      packing(shop, reach),
+      `Clamp ${layout.clampHoles.length > 0 ? 'through every hole' : ''}${layout.clampHoles.length > 0 && ears ? ' and ' : ''}${ears ? 'over both ears' : ''} to the bench: ${count(layout.clamps, 'clamp')}, each done up to about ${say.force(job.clamps.rating)} (at least ${say.force(layout.clampForce / layout.clamps)}). They need a throat of ${say.atLeast(clampThroat(shop))} and open ${say.atLeast(clampOpening(shop))} plus the bench top.`,
+      'Try to rock the form backward by hand: it must not move.',
+      ...(plan.hold
+        ? [
+            `The held leg bends up a little behind the form, ${degrees(plan.hold.tail.from)} that stays; that is in the wrap below. ${spreadWords(plan.hold.spread)}`,
+          ]
+        : []),
+      ...(yoke ? [yokeOn(shop)] : []),
+    ),
+    caution(
+      'Cut sheet edges are sharp: cut-resistant gloves. The bench must not tip or slide: the pull lifts its front.',
+    ),
+  ];
+}
+
+/** Where the spine's front face stands beside the tangent line. */
+function besideLine({ bend: { pull }, say }: Shop): string {
+  if (Math.abs(pull.early) < LEAST_SHIFT) return 'on the tangent line';
+  return `${say.length(Math.abs(pull.early))} ${pull.early > 0 ? 'behind the tangent line, toward the held edge,' : 'ahead of the tangent line, toward the free leg,'} where the bend really starts`;
+}
+
+/** Below this a shift is finer than a pencil line, mm. */
+const LEAST_SHIFT = 0.15;
+
+function packing({ bend, layout, say }: Shop, reach: number): string {
+  const { held } = bend.legs;
+  const ears = layout.spine.ears > 0;
+  const under = held < layout.spine.thickness ? 'the rear of the spine and under each foot' : 'each foot';
+  return held < reach
+    ? `The held leg reaches ${say.length(held)} back and the foot ${say.length(reach)}: lay packing of the same thickness as the sheet (${say.thickness(bend.section.thickness)}) under ${under}${ears ? ' and each ear' : ''}, or the form rocks.`
+    : `The held leg reaches under the whole foot${ears ? '; pack the ears up by the thickness of the sheet' : ''}.`;
+}
+
+function spreadWords({ weak, strong }: { readonly weak: number | null; readonly strong: number }): string {
+  if (weak === null) return 'Do the clamps up well: weak ones let the form lift.';
+  return `With the clamps weaker or stronger by a third it is ${degrees(strong)} to ${degrees(weak)}.`;
+}
+
+function yokeOn({ bend, say, tables }: Shop): string {
+  const yoke = bend.pull.yoke;
+  if (!yoke) return '';
+  const { from, to } = noseLines(bend);
+  const where =
+    Math.abs(from - to) < LEAST_SHIFT
+      ? say.length(from)
+      : `${say.length(from)} at end A and ${say.length(to)} at end B`;
+  return `Mark the yoke’s nose line on the inside face, ${where} from the held tangent line. Bolt the yoke on with its nose along that line: the ${yoke.nose.name} flat on the inside face, its other flange standing up at the edge away from the form; the ${yoke.outer.name} under the outside face, its front edge below the nose; two ${yoke.bolt.name} bolts past each end of the sheet, ${say.length(tables.rules.yokeBoltBehind)} behind the nose, done up tight. Handles on the batten reach to ${say.length(bend.pull.lever)} from the bend.`;
+}
+
+/** Pulling the leg round and when to stop. */
+export function pullRound({ bend, say, plan }: Shop): HtmlNode[] {
+  const { pull } = bend;
+  const angle = (pull.legAngle.from + pull.legAngle.to) / 2;
+  const near = (pull.nearAngle.from + pull.nearAngle.to) / 2;
+  const people = plan.pull && plan.pull.people > 1 ? `, ${plan.pull.people} people together` : '';
+  const grasp = {
+    bare: `Take hold of the free leg ${say.length(pull.lever)} from where it leaves the form, hands spread to the quarter points; a stiff batten clamped along the edge gives the fingers hold and spreads the pull. Expect ${say.force(pull.handForce)} in all${people}.`,
+    yoke: `Take hold of the yoke’s handles ${say.length(pull.lever)} from where the sheet leaves the form. Expect ${say.force(pull.handForce)} in all${people}.`,
+    press: `Press a stiff batten down on the leg ${say.length(pull.lever)} from where it leaves the form, and follow the bend with it. Expect ${say.force(pull.handForce)} in all${people}.`,
+  }[pull.with];
+  return [
+    list(
+      `Cut the angle gauge lettered WHILE PULLED from the templates, or set a bevel to ${degrees(180 - toDegrees(angle))} between the legs (${say.angle(angle)} from flat).`,
+      grasp,
+      `Pull up and over in one steady motion, always square to the leg ${pull.with === 'yoke' ? 'or the yoke' : 'at your hands'}, never in toward the bend and never straight up: at the end you pull ${toDegrees(angle) > 90 ? 'back over the form' : 'up and back'}.`,
+      `The leg bends beyond the form too, so it leads: stop when the gauge fits ${pull.with === 'yoke' ? 'the yoke' : 'the leg at your hands'}, ${say.angle(angle)} from flat. Close to the bend, past its round, the leg then stands at ${say.angle(near)}.`,
+      `Look at the marks on the stations: the sheet should now leave the round edges there, at ${say.angle(bend.wrap.chosen)} of wrap.`,
+    ),
+    caution(
+      'A sheet pulled tight stores energy. Stand to the side of its swing, keep faces and fingers out of it, nobody opposite you; let it back under control, never by dropping it. Stop at any crack, slip or creak.',
+    ),
+  ];
+}
+
+/** Letting go, measuring, and how much further. */
+export function letGo({ bend, say }: Shop): HtmlNode[] {
+  const { pull } = bend;
+  const angle = (pull.legAngle.from + pull.legAngle.to) / 2;
+  const radii =
+    bend.form.halfAngle === 0
+      ? `${say.length(bend.finished.radiusFrom)} inside`
+      : `${say.length(bend.finished.radiusFrom)} inside at A, ${say.length(bend.finished.radiusTo)} at B, measured square to the centre line`;
+  const opens =
+    midRadiusAt(bend.finished, bend.section.thickness, bend.length / 2) /
+    midRadiusAt(bend.form, bend.section.thickness, bend.length / 2);
+  return [
+    list(
+      `Ease the leg back by ${say.angle(Math.max(0, angle - bend.angle))}, until it pushes no more; only then loosen the clamps, a little each in turn.`,
+      `Check the angle with the gauge lettered FINISHED or a bevel: ${say.angle(bend.angle)} from flat (${degrees(180 - toDegrees(bend.angle))} between the legs). Check the radius: ${radii}.`,
+      `Short of the angle: clamp up again and pull further than before, ${degrees(opens)} at the gauge for every degree that lacks. Too far: open it by hand over the edge of the bench.`,
+      `Write down what the gauge showed while pulled, where the sheet left the form, and the angle and radius that came out: the best trial strip there is.`,
+      `The bend’s round runs out ${say.length(pull.reach)} past the form and departs by up to ${say.length(Math.max(pull.departure.from, pull.departure.to))} from one round arc; measure the leg for trimming now, after bending.`,
+    ),
+    caution(
+      'A clamped, bent sheet can kick when a clamp is let off. Keep a hand on the leg, stand clear of the sheet’s end.',
+    ),
+  ];
+}
+
+/** The yoke's pieces and bolts; what bare hands would need. Nothing without a yoke. */
+export function yokeTable({ bend, say, plan, job }: Shop): HtmlElement[] {
+  const yoke = bend.pull.yoke;
+  if (!yoke) return [];
+  const bare = plan.pull?.bare ?? null;
+  const people = bare ? Math.ceil(bare.handForce / job.effort.handForce - 1e-9) : 0;
+  return [
+    table(
+      `Yoke, to grip the free leg: ${say.length(yoke.length)} long`,
+      ['Piece', 'Count', 'Length', 'For'],
+      [
+        [yoke.nose.name, '1', say.length(yoke.length), 'nose, on the inside face'],
+        [yoke.outer.name, '1', say.length(yoke.length), 'outer member, under the outside face'],
+        [yoke.outer.name, '2', say.length(bend.pull.lever), 'handles, screwed square to the outer member'],
+        [`plank ${say.atLeast(yoke.outer.depth)} thick`, '1', say.length(yoke.length), 'under form and held leg'],
+        [
+          `${yoke.bolt.name} bolt, nut and two large washers`,
+          '4',
+          `${say.atLeast(yoke.outer.depth + yoke.nose.thickness + bend.section.thickness + 20)} or more`,
+          `two at each end, holes ${say.tool(yoke.bolt.hole)}, ${say.length(yoke.span)} from pair to pair; a pair holds ${say.force(yoke.bolts)}`,
+        ],
+      ],
+    ),
+    html(
+      'p',
+      {},
+      bare
+        ? `With bare hands the leg would come out flat only if held within ${say.length(bare.lever)} of the bend, at ${say.force(bare.handForce)}: ${count(people, 'person', 'people')}. With the yoke the blank needs no extra metal for leverage.`
+        : 'With bare hands the leg would not come out flat at any lever. With the yoke the blank needs no extra metal for leverage.',
+    ),
+  ];
+}
