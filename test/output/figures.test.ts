@@ -69,7 +69,15 @@ describe('the plan’s key figures', () => {
   });
 
   it('a plan that errors left empty has none', () => {
-    const plan = { ...planOf('plain-curve'), bend: null, effort: null, pull: null, hold: null, stations: [], trials: null };
+    const plan = {
+      ...planOf('plain-curve'),
+      bend: null,
+      effort: null,
+      pull: null,
+      hold: null,
+      stations: [],
+      trials: null,
+    };
     expect(keyFigures(plan)).toEqual([]);
   });
 });

@@ -24,13 +24,23 @@ export function settle(bend: BentSheet, way: Way, bearing: number): BendPlan {
   };
   const wrapWith = (turn: number): number => chosen + turn / Math.cos(bend.form.halfAngle);
   const angleWith = (turn: number): number => angleFromWrap(wrapWith(turn), bend.form.halfAngle);
-  const { bows: _bows, gives: _gives, ...pulled } = way;
+  const { moment, lever, leverNeeded, leverage, edge, handForce, people, legs, yoke, bare } = way;
   return {
     ...bend,
     wrap,
     twist: each((end) => (chosen - wrap[end]) / opensBy(bend, end)),
     pull: {
-      ...pulled,
+      with: way.with,
+      moment,
+      lever,
+      leverNeeded,
+      leverage,
+      edge,
+      handForce,
+      people,
+      legs,
+      yoke,
+      bare,
       reach: Math.max(reachOf(way.legs.from.pieces), reachOf(way.legs.to.pieces)),
       legAngle: each((end) => angleWith(way.legs[end].loaded)),
       gaugeWrap: wrapWith((way.legs.from.loaded + way.legs.to.loaded) / 2),

@@ -61,7 +61,13 @@ export const effort = block(
       }),
       unless: 'arms-out',
     }),
-    people: field({ label: 'People pulling', help: 'How many pull together', example: '2', is: count(1, 4), unless: 1 }),
+    people: field({
+      label: 'People pulling',
+      help: 'How many pull together',
+      example: '2',
+      is: count(1, 4),
+      unless: 1,
+    }),
     safety: field({
       label: 'Safety against tipping',
       help: 'Factor on the clamp force',

@@ -204,7 +204,9 @@ describe('among the aids of a job', () => {
 
   it('there is a strip of sheet and a disc of board; enough layers to carry the strip’s width', () => {
     const aids = aidsFor('thick-steel', (text) =>
-      `${text}\nclamps: { kind: f-heavy }\n`.replace('14 ga', '5 mm').replace('stations: mdf-18', 'stations: { stock: mdf-18, thickness: 17.5 }'),
+      `${text}\nclamps: { kind: f-heavy }\n`
+        .replace('14 ga', '5 mm')
+        .replace('stations: mdf-18', 'stations: { stock: mdf-18, thickness: 17.5 }'),
     );
     expect(aids.map(({ id, material }) => [id, material])).toEqual([
       ['trial-strip', 'sheet'],
