@@ -45,11 +45,12 @@ export class Troubles {
 
   constructor(private readonly path: string) {}
 
-  /** The same thing is said once, and no more than a page of things. */
+  /** The same thing is said once, and no more than a page of things; what refuses the drawing still after a page of remarks. */
   say<C extends Code>(code: C, ...given: Given<C>): void {
     const found = finding(code, this.path, ...given);
     const key = JSON.stringify(found);
-    if (this.seen.has(key) || this.findings.length >= MOST_FINDINGS) return;
+    const most = found.level === 'error' ? 2 * MOST_FINDINGS : MOST_FINDINGS;
+    if (this.seen.has(key) || this.findings.length >= most) return;
     this.seen.add(key);
     this.findings.push(found);
   }

@@ -525,6 +525,16 @@ describe('DXF that is refused, with the place', () => {
     ).toContain(place);
   });
 
+  it('a mistake after any number of remarks still refuses the drawing', () => {
+    const odd = Array.from({ length: 60 }, (_, index): Group[] => [
+      [0, `ODD${index}`],
+      [8, '0'],
+    ]).flat();
+    const { value, findings } = readOutline(file([...odd, ...circle(0, 0, 0)]), options);
+    expect(value).toBeNull();
+    expect(findings.filter(({ level }) => level === 'error').map(({ code }) => code)).toEqual(['dxf-broken']);
+  });
+
   it('no text makes it throw or hang', () => {
     const whole = file([...rest, ...circle(40, 20, 5), ...arc([3, 3, 1], 0, 90)]);
     fc.assert(

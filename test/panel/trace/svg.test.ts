@@ -339,7 +339,7 @@ describe('SVG that is refused, with the place', () => {
       const inside = level === 0 ? good : `<use href="#l${level - 1}"/>`.repeat(8);
       return `<g id="l${level}">${inside}</g>`;
     });
-    expect(errorsOf(page(`<defs>${levels.join('')}</defs><use href="#l15"/>`))[0]).toContain('drawing-too-big');
+    expect(errorsOf(page(`<defs>${levels.join('')}</defs><use href="#l15"/>`))[0]).toContain('drawing-too-full');
   });
 
   it('50 MB is refused unread', () => {
