@@ -13,6 +13,7 @@ export interface PanelRules {
   readonly formsOffered: number;
   readonly swingClearance: number;
   readonly pulledBeyondDegrees: number;
+  readonly oppositeShare: number;
   readonly benchBehind: number;
 }
 
@@ -34,6 +35,7 @@ export function loadPanelRules(): PanelRules {
     formsOffered: rule('formsOffered'),
     swingClearance: rule('swingClearance'),
     pulledBeyondDegrees: rule('pulledBeyondDegrees'),
+    oppositeShare: rule('oppositeShare'),
     benchBehind: rule('benchBehind'),
   };
 }

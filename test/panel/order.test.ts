@@ -4,6 +4,7 @@ import { toRadians } from '../../src/base/angle';
 import type { Place3 } from '../../src/base/space';
 import { boxBetween, convex, gapBetween } from '../../src/panel/order/gap';
 import { findOrder } from '../../src/panel/order/find-order';
+import { tryBend } from '../../src/panel/order/try-bend';
 import { bend, box, built, rules } from './panels';
 import { buildUp } from '../../src/panel/flat/build-up';
 import { selfCrossing } from '../../src/panel/order/self-crossing';
@@ -76,6 +77,10 @@ describe('gap between convex bodies', () => {
     );
   });
 });
+
+const never = (): never => {
+  throw new Error('no bend');
+};
 
 const hood = () =>
   built(
@@ -151,6 +156,24 @@ describe('order', () => {
     const found = findOrder(panel, { work: worksFor(panel), shop: deep, rules });
     expect(found.steps?.map(({ held }) => held)).toEqual(['base', 'leg']);
     expect(found.misses[0]).toMatchObject({ why: 'strikes', what: ['clamps', 'long'] });
+  });
+
+  it('does not pull bare past a bend of an S that stands within two thirds of the lever', () => {
+    const panel = built(box(300, 200, { bends: [bend('long'), bend('long.rim', { turn: 'down' })] }));
+    const work = worksFor(panel);
+    // The rim's bend stands 60 mm from the form: under two thirds of 200 mm, over two thirds of 80; a yoke holds the leg flat.
+    const rimFirst = (lever: number | null) =>
+      tryBend(panel, {
+        bend: 0,
+        held: 'base',
+        use: work[0]?.uses[0] ?? never(),
+        done: [false, true],
+        work: { ...(work[0] ?? never()), lever },
+        shop: deep,
+        rules,
+      });
+    expect(rimFirst(200)).toMatchObject({ why: 'reopens', gap: expect.closeTo(60, 6) as number });
+    for (const lever of [80, null]) expect(rimFirst(lever)).not.toMatchObject({ why: 'reopens' });
   });
 
   it('is the maker’s own where nothing speaks against it, and takes least force', () => {

@@ -38,6 +38,12 @@ export function worksFor(panel: Panel, { share = false } = {}): BendWork[] {
       const stretch = nearestStretch(body.cone, need);
       return stretch && stretch.off < 0.1 ? [{ body, stretch }] : [];
     });
-    return { uses: [self, ...shared], pulled: bend.wrap * 1.07, force: { base: 100, leg: 100 }, yoke: null };
+    return {
+      uses: [self, ...shared],
+      pulled: bend.wrap * 1.07,
+      force: { base: 100, leg: 100 },
+      yoke: null,
+      lever: null,
+    };
   });
 }

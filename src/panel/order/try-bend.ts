@@ -1,7 +1,9 @@
 import { toRadians } from '../../base/angle';
 import type { Place3 } from '../../base/space';
 import type { PanelRules } from '../../tables/panel-rules';
-import type { Bend } from '../flat/bend';
+import type { Point } from '../../base/polygon';
+import { onLeg, toFrame, type Bend } from '../flat/bend';
+import { pointOf } from '../flat/plane';
 import { legMotion } from '../fold/bend-motion';
 import type { Panel } from '../flat/panel';
 import { boxBetween, gapAlong, gapBetween, leastGap, separation, type Convex } from './gap';
@@ -51,6 +53,8 @@ export function tryBend(panel: Panel, given: TryGiven): Step | Strike {
   const scene = sceneOf(panel, given);
   const fail = failing(given);
   if (!own || !scene) return fail('too-short', ['form', 'bend'], { gap: 0, needed: 0, at: 0 });
+  const reopened = opened(panel, own, given);
+  if (reopened) return reopened;
   const clamped = clampPlaces(scene, given);
   if ('why' in clamped) return clamped;
   const standing = standingThings(scene, given, clamped);
@@ -86,6 +90,27 @@ function failing({ bend, held, use }: TryGiven) {
     what,
     ...failed,
   });
+}
+
+/** A bend made the other way on the pulled side opens again where it stands too near the form for a bare pull. */
+function opened(panel: Panel, own: Bend, given: TryGiven): Strike | null {
+  const { lever } = given.work;
+  if (lever === null) return null;
+  const needed = given.rules.oppositeShare * lever;
+  const pulledFace = given.held === 'base' ? own.leg : own.base;
+  for (const [index, other] of panel.bends.entries()) {
+    const there = other.base === pulledFace || other.leg === pulledFace;
+    if (index === given.bend || !given.done[index] || !there || other.turn === own.turn) continue;
+    const away = other.zone.map((vertex) => beyondFar(own, given.held, pointOf(vertex)));
+    const gap = Math.max(0, Math.min(...away));
+    if (gap < needed) return failing(given)('reopens', [`bend ${other.name}`, 'pull'], { gap, needed, at: 0 });
+  }
+  return null;
+}
+
+/** How far beyond the pulled side's own tangent line a place of the flat lies, mm. */
+function beyondFar(own: Bend, held: TryGiven['held'], place: Point): number {
+  return held === 'base' ? onLeg(own, place)[1] : -toFrame(own.frame, place)[1];
 }
 
 interface Clamped {

@@ -44,6 +44,8 @@ export interface BendWork {
   /** Hand force, N, with either side held; Infinity for a side that cannot be pulled. */
   readonly force: Readonly<Record<HeldSide, number>>;
   readonly yoke: YokeBody | null;
+  /** From the take-off to the hands where the pulled side is pulled bare, mm; null where a yoke holds it flat. */
+  readonly lever: number | null;
 }
 
 /** The clamps and what they reach. */
@@ -87,7 +89,7 @@ export interface Strike {
   readonly bend: number;
   readonly held: HeldSide;
   readonly form: string;
-  readonly why: 'throat' | 'strikes' | 'bench' | 'trapped' | 'too-short';
+  readonly why: 'throat' | 'strikes' | 'bench' | 'trapped' | 'too-short' | 'reopens';
   /** The two things, as the maker calls them. */
   readonly what: readonly [string, string];
   /** mm: the gap left where they come nearest, or the clamp's reach needed. */
