@@ -16,6 +16,7 @@ const rooms = [
   'design/bend',
   'design/pull',
   'design/form',
+  'design/built',
   'design/fixture',
   'design/joints',
   'design/block',

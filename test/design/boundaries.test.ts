@@ -25,7 +25,10 @@ const has = ({ plan: { findings } }: Planned, code: string): boolean => findings
 describe('sums at their limits', () => {
   it('allowance on a cone: the neutral line lies K·t·cos β outside the inside radius', () => {
     // 90° · (40 + 0.5·2·cos 60°)
-    expect(bendAllowance(Math.PI / 2, 40, 2, 0.5, Math.PI / 3)).toBeCloseTo((Math.PI / 2) * 40.5, 12);
+    expect(bendAllowance(Math.PI / 2, 40, { thickness: 2, neutral: 0.5, halfAngle: Math.PI / 3 })).toBeCloseTo(
+      (Math.PI / 2) * 40.5,
+      12,
+    );
   });
 
   it('setback on a cone: the thickness counts by the cosine of its half-angle', () => {

@@ -80,7 +80,7 @@ describe('handbook parts', () => {
     // The handbook's chart has .27 for the allowance where its formula gives .2791: 3.74 against 3.758.
     expect(Math.abs(Math.max(...ys) - Math.min(...ys) - inches(3.74))).toBeLessThan(inches(0.02));
     expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(
-      inches(3.2) + 2 * bendAllowance(Math.PI / 2, inches(0.16), inches(0.04), aviationK, 0),
+      inches(3.2) + 2 * bendAllowance(Math.PI / 2, inches(0.16), { thickness: inches(0.04), neutral: aviationK }),
       9,
     );
   });

@@ -37,34 +37,45 @@ describe('bend allowance', () => {
   ])(
     'FAA table and shop workbook: T $thickness, R $radius, $degrees°',
     ({ thickness, radius, degrees, published, within }) => {
-      expect(Math.abs(bendAllowance(toRadians(degrees), radius, thickness, aviationK, 0) - published)).toBeLessThan(
-        within,
-      );
+      expect(
+        Math.abs(bendAllowance(toRadians(degrees), radius, { thickness, neutral: aviationK }) - published),
+      ).toBeLessThan(within);
     },
   );
 
   it('FAA-H-8083-31 U-channel (read): mold lines 1/2/1 in, T .040, R .16, two right angles → setback .20, total 3.74 in', () => {
     const back = setback(Math.PI / 2, 0.16, 0.04, 0);
     expect(back).toBeCloseTo(0.2, 10);
-    const total = 1 - back + (2 - 2 * back) + (1 - back) + 2 * bendAllowance(Math.PI / 2, 0.16, 0.04, aviationK, 0);
+    const total =
+      1 -
+      back +
+      (2 - 2 * back) +
+      (1 - back) +
+      2 * bendAllowance(Math.PI / 2, 0.16, { thickness: 0.04, neutral: aviationK });
     expect(Math.abs(total - 3.74)).toBeLessThan(0.02);
   });
 
   it('Sheet-metal shop workbook (read): four legs, three bends of T .050, R .032 → stretch-out 2.973 in', () => {
     const legs = 0.74 + 0.42 + 1.05 + 1.0;
-    const deduction = 2 * setback(Math.PI / 2, 0.032, 0.05, 0) - bendAllowance(Math.PI / 2, 0.032, 0.05, aviationK, 0);
+    const deduction =
+      2 * setback(Math.PI / 2, 0.032, 0.05, 0) -
+      bendAllowance(Math.PI / 2, 0.032, { thickness: 0.05, neutral: aviationK });
     expect(Math.abs(deduction - 0.079)).toBeLessThan(0.001);
     expect(Math.abs(legs - 3 * deduction - 2.973)).toBeLessThan(0.003);
   });
 
   it('Machinery’s Handbook (from memory): soft steel (0.64T + 1.57R)·N/90, two bends → 1.338 and .707 in', () => {
     const softSteel = 0.64 / (Math.PI / 2);
-    expect(Math.abs(bendAllowance(Math.PI, 0.375, 0.125, softSteel, 0) - 1.338)).toBeLessThan(0.001);
-    expect(Math.abs(bendAllowance(Math.PI / 3, 0.625, 0.125, softSteel, 0) - 0.707)).toBeLessThan(0.001);
+    expect(Math.abs(bendAllowance(Math.PI, 0.375, { thickness: 0.125, neutral: softSteel }) - 1.338)).toBeLessThan(
+      0.001,
+    );
+    expect(Math.abs(bendAllowance(Math.PI / 3, 0.625, { thickness: 0.125, neutral: softSteel }) - 0.707)).toBeLessThan(
+      0.001,
+    );
   });
 
   it('Groover, Fundamentals of Modern Manufacturing, ex. 20.2 (from memory): t 3.2, R 4.75, 60°, K .33 → 6.08 mm', () => {
-    expect(Math.abs(bendAllowance(Math.PI / 3, 4.75, 3.2, 0.33, 0) - 6.08)).toBeLessThan(0.005);
+    expect(Math.abs(bendAllowance(Math.PI / 3, 4.75, { thickness: 3.2, neutral: 0.33 }) - 6.08)).toBeLessThan(0.005);
   });
 
   it.each([
@@ -78,18 +89,21 @@ describe('bend allowance', () => {
     { r: 10, s: 1, v: 5.5 },
     { r: 10, s: 2, v: 6.7 },
   ])('DIN 6935: r $r, s $s → −v $v mm', ({ r, s, v }) => {
-    const compensation = 2 * setback(Math.PI / 2, r, s, 0) - bendAllowance(Math.PI / 2, r, s, neutralFactor(r / s), 0);
+    const compensation =
+      2 * setback(Math.PI / 2, r, s, 0) -
+      bendAllowance(Math.PI / 2, r, { thickness: s, neutral: neutralFactor(r / s) });
     expect(Math.abs(compensation - v)).toBeLessThan(0.051);
   });
 
   it('German metal-trades table book (from memory): Z-profile s 2, r 4, legs 25 + 20 + 15 → 51 mm', () => {
-    const v = 2 * setback(Math.PI / 2, 4, 2, 0) - bendAllowance(Math.PI / 2, 4, 2, neutralFactor(2), 0);
+    const v =
+      2 * setback(Math.PI / 2, 4, 2, 0) - bendAllowance(Math.PI / 2, 4, { thickness: 2, neutral: neutralFactor(2) });
     expect(Math.abs(25 + 20 + 15 - 2 * v - 51)).toBeLessThan(0.15);
   });
 
   it('German metal-trades table book (from memory): 60° opening, s 5, r 6, k .7, legs 16 + 21 → 31.2 mm', () => {
     // Beyond a right angle of turn DIN measures legs to the outside tangent, so 2·(r + s), not the setback.
-    const v = 2 * (6 + 5) - bendAllowance(toRadians(120), 6, 5, 0.35, 0);
+    const v = 2 * (6 + 5) - bendAllowance(toRadians(120), 6, { thickness: 5, neutral: 0.35 });
     expect(Math.abs(v - 5.77)).toBeLessThan(0.01);
     expect(Math.abs(16 + 21 - v - 31.2)).toBeLessThan(0.05);
   });

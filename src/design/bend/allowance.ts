@@ -1,14 +1,15 @@
+/** The sheet in a bend: mm, K, radians. */
+interface Bent {
+  readonly thickness: number;
+  readonly neutral: number;
+  readonly halfAngle?: number;
+}
+
 /**
  * Length of the neutral line round the bend, mm: ψ·(R + K·t·cos β). `wrap` radians about the centre line, `radius` the inside
  * radius square to it, `neutral` K (0…0.5), `halfAngle` β (0 on a cylinder, where this is the bend allowance of the handbooks).
  */
-export function bendAllowance(
-  wrap: number,
-  radius: number,
-  thickness: number,
-  neutral: number,
-  halfAngle: number,
-): number {
+export function bendAllowance(wrap: number, radius: number, { thickness, neutral, halfAngle = 0 }: Bent): number {
   return wrap * (radius + neutral * thickness * Math.cos(halfAngle));
 }
 

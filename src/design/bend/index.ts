@@ -32,7 +32,11 @@ export function bendSheet(job: Job, tables: Tables): Staged<BentSheet | null> {
   const tightest = Math.min(curvatureRadiusAt(finished, 0), curvatureRadiusAt(finished, length));
   const neutral = job.neutral ?? neutralFactor(tightest / section.thickness);
   const allowanceAt = (x: number): number =>
-    bendAllowance(finishedWrap, radiusAt(finished, x), section.thickness, neutral, finished.halfAngle);
+    bendAllowance(finishedWrap, radiusAt(finished, x), {
+      thickness: section.thickness,
+      neutral,
+      halfAngle: finished.halfAngle,
+    });
   const setbackAt = (x: number): number =>
     setback(finishedWrap, radiusAt(finished, x), section.thickness, finished.halfAngle);
   const runs = job.runs.map((run) => loadRun(section, form, run));

@@ -21,15 +21,14 @@ export interface Section {
   } | null;
 }
 
+/** What a section is made from: of the sheet's row in the tables. */
+export type SheetMetal = Pick<Metal, 'modulus' | 'poisson' | 'yield' | 'hardening'>;
+
 /**
  * The section of a sheet of this metal. `factor` scales the whole flow curve (1 by the table, another from trial strips).
  * Thickness in mm, > 0.
  */
-export function sectionOf(
-  metal: Pick<Metal, 'modulus' | 'poisson' | 'yield' | 'hardening'>,
-  thickness: number,
-  factor: number,
-): Section {
+export function sectionOf(metal: SheetMetal, thickness: number, factor: number): Section {
   const hardening = metal.hardening;
   const first = hardening ? hardening.strength * hardening.initialStrain ** hardening.exponent : metal.yield;
   return {

@@ -41,7 +41,7 @@ export function adviseTrial(bend: BendPlan): TrialAdvice {
   const mid = radius + section.thickness / 2;
   const whole = (mm: number): number => Math.ceil(mm - 1e-9);
   const bent = Math.min(Math.max(bend.wrap.chosen, LEAST_TURN), MOST_TURN, Math.max(MOST_ARC / mid, LEAST_LONG_TURN));
-  const bentArc = bendAllowance(bent, radius, section.thickness, bend.neutral, 0);
+  const bentArc = bendAllowance(bent, radius, { thickness: section.thickness, neutral: bend.neutral });
   const length = whole(HELD + bentArc + FREE);
   return {
     radius,

@@ -1,10 +1,10 @@
 import type { Job } from '../../job/job';
-import { sectionOf } from './section';
+import { sectionOf, type SheetMetal } from './section';
 import { shapeBend } from './shape';
 import type { BendAtFactor, TrialEffect, TrialFit } from './trial-fit';
 
 /** Form radii and wrap of the job at factor 1, and at the least and the greatest factor of its strips. */
-export function effectOfTrials(job: Job, sheet: Parameters<typeof sectionOf>[0], { spread }: TrialFit): TrialEffect {
+export function effectOfTrials(job: Job, sheet: SheetMetal, { spread }: TrialFit): TrialEffect {
   const bendAt = (factor: number): BendAtFactor | null => {
     const { value: shape } = shapeBend(job, sectionOf(sheet, job.sheet.thickness, factor));
     if (!shape) return null;

@@ -2,19 +2,16 @@ import { minimumBetween } from '../../base/minimum';
 import { rootBetween } from '../../base/solve';
 import { hasErrors, type Staged } from '../../base/findings';
 import type { Trial } from '../../job/job';
-import { elasticRadius, sectionOf, type Section } from './section';
+import { elasticRadius, sectionOf, type Section, type SheetMetal } from './section';
 import { finishedRadius } from './springback';
 import { checkFactor, checkFit, checkStrip } from './trial-findings';
 import type { FittedStrip, TrialFit } from './trial-fit';
-
-/** What a section is made from: the sheet's row in the tables. */
-type Sheet = Parameters<typeof sectionOf>[0];
 
 /**
  * The factor on the sheet's flow curve (1 by the tables) that its trial strips show. `thickness` in mm, > 0. Null without strips, and
  * where a strip is refused: the findings say why. Design section 3, “Trial strip”; derivation in DEVELOPERS.md, “Trial strips”.
  */
-export function fitTrials(trials: readonly Trial[], sheet: Sheet, thickness: number): Staged<TrialFit | null> {
+export function fitTrials(trials: readonly Trial[], sheet: SheetMetal, thickness: number): Staged<TrialFit | null> {
   const strips: FittedStrip[] = [];
   const findings = trials.flatMap((trial, index) => {
     const doubts = checkStrip(trial, index, thickness);
@@ -41,7 +38,7 @@ export function fitTrials(trials: readonly Trial[], sheet: Sheet, thickness: num
  * disc's own at factor 0 to none at the factor where the strip would not yield at all, so there is just one; one too small to
  * matter stands for those below a millionth of the latter.
  */
-function factorOf(trial: Trial, sheet: Sheet, thickness: number): number {
+function factorOf(trial: Trial, sheet: SheetMetal, thickness: number): number {
   // A hair over, so that rounding leaves no bend at all there.
   const nothingSets = ((1 + 1e-12) * elasticRadius(sectionOf(sheet, thickness, 1))) / (trial.radius + thickness / 2);
   const misfit = (factor: number): number => misfitOf(trial, sheet, thickness, factor);
@@ -50,7 +47,7 @@ function factorOf(trial: Trial, sheet: Sheet, thickness: number): number {
 }
 
 /** Curvature left by the sums less curvature left by measure, 1/mm; the mid-surface's arc does not change: ρ_left = ρ_bent·(bent/left). */
-function misfitOf({ radius, bent, left }: Trial, sheet: Sheet, thickness: number, factor: number): number {
+function misfitOf({ radius, bent, left }: Trial, sheet: SheetMetal, thickness: number, factor: number): number {
   const mid = radius + thickness / 2;
   return curvatureLeft(sectionOf(sheet, thickness, factor), mid) - left / bent / mid;
 }

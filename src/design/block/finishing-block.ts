@@ -1,12 +1,11 @@
 import { centreFromTangent, centreLength, tangentFromCentre } from '../../base/cone';
 import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import { finding } from '../../findings/finding';
-import { InternalError } from '../../base/errors';
 import type { BendPlan } from '../bend/bend-plan';
 import { namedPieceOn } from '../fixture/bed';
+import { boardOf } from '../built/board-of';
 import { contactOf } from '../form/contact';
 import type { BlockChoice, Job } from '../../job/job';
-import { findBoard } from '../../tables/look-up';
 import type { Tables } from '../../tables/tables';
 import { layerCorners } from './block-shape';
 
@@ -63,9 +62,8 @@ export interface FinishingBlock extends BlockLayout {
  */
 export function layOutBlock(bend: BendPlan, job: Job, tables: Tables): Staged<FinishingBlock | null> {
   if (!job.block) return { value: null, findings: [] };
-  const board = findBoard(tables, job.block.board.stock);
-  if (!board) throw new InternalError(`job names a board that is not in the tables: ${job.block.board.stock}`);
-  const thickness = job.block.board.thickness ?? board.thickness;
+  const board = boardOf(job.block.board, tables);
+  const { thickness } = board;
   const layers = stackLayers(bend, job.block, thickness);
   if (layers.length === 0 || layers.length > MOST_LAYERS)
     return { value: null, findings: [badCount(layers.length, thickness)] };
@@ -79,8 +77,7 @@ export function layOutBlock(bend: BendPlan, job: Job, tables: Tables): Staged<Fi
   const shape = { wrap, legs, base };
   const holes = placeHoles(
     layerCorners({ ...shape, radius: least, contact: layers[0]?.contact ?? 'from' }),
-    shape,
-    least,
+    { ...shape, radius: least },
     DOWEL[job.units],
     tables.rules.clampWood,
   );
@@ -131,14 +128,13 @@ function stackLayers(bend: BendPlan, { at, length }: BlockChoice, thickness: num
  */
 function placeHoles(
   corners: readonly { x: number }[],
-  shape: Pick<FinishingBlock, 'wrap' | 'base'>,
-  radius: number,
+  { wrap, base, radius }: Pick<FinishingBlock, 'wrap' | 'base'> & { readonly radius: number },
   diameter: number,
   wood: number,
 ): BlockLayout['holes'] {
   const need = wood + diameter / 2;
-  const y = shape.base + Math.max(HOLE_RISE, need);
-  const half = shape.wrap / 2;
+  const y = base + Math.max(HOLE_RISE, need);
+  const half = wrap / 2;
   const underLeg = (radius - need - y * Math.cos(half)) / Math.sin(half);
   const underArc =
     y > (radius - need) * Math.cos(half) ? Math.sqrt(Math.max(0, (radius - need) ** 2 - y ** 2)) : Infinity;

@@ -3,8 +3,8 @@ import { finding } from '../../findings/finding';
 import type { BendPlan } from '../bend/bend-plan';
 import type { FixtureLayout } from '../fixture/fixture';
 import type { BoardChoice, Job } from '../../job/job';
-import { findBoard } from '../../tables/look-up';
 import type { Tables, ToolRules } from '../../tables/tables';
+import { boardOf } from '../built/board-of';
 import type { Joints } from './joints';
 import { laserJoints } from './laser';
 import { routerJoints } from './router';
@@ -65,10 +65,7 @@ function checkStock({ board, cut }: Job, tables: Tables): Finding[] {
   ];
 }
 
-function describe(
-  { stock, thickness }: BoardChoice,
-  tables: Tables,
-): { name: string; thickness: number; measured: boolean } {
-  const found = findBoard(tables, stock);
-  return { name: found?.name ?? stock, thickness: thickness ?? found?.thickness ?? 0, measured: thickness !== null };
+function describe(choice: BoardChoice, tables: Tables): { name: string; thickness: number; measured: boolean } {
+  const { name, thickness } = boardOf(choice, tables);
+  return { name, thickness, measured: choice.thickness !== null };
 }

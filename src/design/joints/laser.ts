@@ -3,7 +3,7 @@ import { finding } from '../../findings/finding';
 import type { LengthUnit } from '../../base/units';
 import type { BendPlan } from '../bend/bend-plan';
 import { contactOf } from '../form/contact';
-import { jointDepth } from '../fixture/joint-depth';
+import { jointDepth } from '../built/joint-depth';
 import type { Backing, FixtureLayout, Station } from '../fixture/fixture';
 import type { LaserCut } from '../../job/job';
 import type { ToolRules } from '../../tables/tables';
@@ -22,16 +22,10 @@ export function laserJoints(
   const { layers } = layout;
   const given = { layout, bend, cut, tools, sizes: tools.dowelSizes[units] };
   const stations = layout.stations.map((station) =>
-    stack(station, layers.stations, station.radius, halfDiscRoom(station.radius, station.screws), given),
+    stack(station, layers.stations, halfDiscRoom(station.radius, station.screws), given),
   );
   const backings = layout.backings.map((backing) =>
-    stack(
-      backing,
-      layers.backing,
-      backing.width / 2,
-      rectangleRoom(backing.width / 2, backing.depth, backing.screws),
-      given,
-    ),
+    stack(backing, layers.backing, rectangleRoom(backing.width / 2, backing.depth, backing.screws), given),
   );
   const boards = [...stations, ...backings];
   const openings = boards.flatMap(({ name, slots }) => slots.slice(0, 1).map((slot) => ({ ...slot, holds: name })));
@@ -64,13 +58,12 @@ interface Given {
 function stack(
   board: Station | Backing,
   count: number,
-  half: number,
   room: DowelRoom,
   { layout, bend, cut, tools, sizes }: Given,
 ): StackedBoard {
   const faces = { name: board.name, low: board.at - board.thickness / 2, high: board.at + board.thickness / 2 };
   const opening = openingFor(faces, layout.spine, cut.fit, tools.jointWood);
-  const tabs = tabsFor(half, board.screws, tools);
+  const tabs = tabsFor(room.half, board.screws, tools);
   return {
     name: board.name,
     layers: layersOf(faces.low, faces.high, count, bend),

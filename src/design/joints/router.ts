@@ -1,6 +1,6 @@
 import type { Finding, Staged } from '../../base/findings';
 import { finding } from '../../findings/finding';
-import { jointDepth } from '../fixture/joint-depth';
+import { jointDepth } from '../built/joint-depth';
 import type { FixtureLayout, Station } from '../fixture/fixture';
 import type { RouterCut } from '../../job/job';
 import type { ToolRules } from '../../tables/tables';
