@@ -1,9 +1,9 @@
+import { boardOf } from '../built/board-of';
 import { curvatureRadiusAt, radiusAt } from '../../base/cone';
 import { nodesBetween } from '../../base/integrate';
 import { finding } from '../../findings/finding';
 import type { Finding, Staged } from '../../base/findings';
 import type { Job } from '../../job/job';
-import { findBoard } from '../../tables/look-up';
 import type { ShopRules, Tables } from '../../tables/tables';
 import type { BendPlan, Hold } from '../bend/bend-plan';
 import { bendingCurve } from '../bend/curve';
@@ -77,7 +77,7 @@ export function clampsFor(
  * out by before its clamps are known. 0 where the clamps could not hold it.
  */
 export function likelyBearing(bend: BendPlan, job: Job, tables: Tables): number {
-  const spine = job.board.spine.thickness ?? findBoard(tables, job.board.spine.stock)?.thickness ?? 0;
+  const { thickness: spine } = boardOf(job.board.spine, tables);
   const standing = { foot: tables.rules.footDepths[0] ?? 0, spine };
   const { clamps } = clampsFor(bend, standing, { job, rules: tables.rules });
   return settleWrap(bend, heldForm(bend, standing), clamps * job.clamps.rating).bearing ?? 0;

@@ -1,3 +1,4 @@
+import { boardOf } from '../../design/built/board-of';
 import { DEGREE, toDegrees } from '../../base/angle';
 import type { Loop, Shape, Vertex } from '../../base/drawing';
 import { flattenLoop } from '../../base/flatten';
@@ -5,7 +6,6 @@ import { formatLength, type LengthUnit } from '../../base/units';
 import type { BendPlan } from '../../design/bend/bend-plan';
 import { adviseTrial, type TrialAdvice } from '../../design/bend/trial-advice';
 import type { Job } from '../../job/job';
-import { findBoard } from '../../tables/look-up';
 import type { Tables } from '../../tables/tables';
 import { labelLength } from '../parts/lengths';
 import { circle, label, mark } from '../parts/shapes';
@@ -64,7 +64,7 @@ export function discLayers(
   { board: { stations } }: Job,
   tables: Tables,
 ): { readonly layers: number; readonly thickness: number } {
-  const thickness = stations.thickness ?? findBoard(tables, stations.stock)?.thickness ?? width;
+  const { thickness } = boardOf(stations, tables);
   return { layers: Math.ceil(width / thickness - 1e-9), thickness };
 }
 

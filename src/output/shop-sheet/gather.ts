@@ -1,7 +1,7 @@
+import { boardOf } from '../../design/built/board-of';
 import { InternalError } from '../../base/errors';
 import { sayFindings } from '../../findings/say';
-import { findBoard, findScrew, screwFor } from '../../tables/look-up';
-import type { Board } from '../../tables/schema';
+import { findScrew, screwFor } from '../../tables/look-up';
 import type { Tables } from '../../tables/tables';
 import type { Buildable } from '../pipeline';
 import { measuresIn, type SheetUnits } from './measures';
@@ -14,12 +14,7 @@ export function gather(
   tables: Tables,
   units: SheetUnits,
 ): Shop {
-  const board = (stock: string, thickness: number | null): Board => {
-    const found = findBoard(tables, stock);
-    if (!found) throw new InternalError(`no board ${stock}`);
-    return thickness === null ? found : { ...found, thickness };
-  };
-  const spine = board(job.board.spine.stock, job.board.spine.thickness);
+  const spine = boardOf(job.board.spine, tables);
   const screw =
     job.screws.size === null ? screwFor(tables, job.units, layout.spine.thickness) : findScrew(tables, job.screws.size);
   if (!screw) throw new InternalError('no screw for this form');
@@ -37,8 +32,8 @@ export function gather(
     screw,
     board: {
       spine,
-      stations: board(job.board.stations.stock, job.board.stations.thickness),
-      backing: board(job.board.backing.stock, job.board.backing.thickness),
+      stations: boardOf(job.board.stations, tables),
+      backing: boardOf(job.board.backing, tables),
     },
   };
 }

@@ -1,6 +1,6 @@
 import type { Buildable } from '../pipeline';
 import { tablesIn, type Tables } from '../../tables/tables';
-import { html, writeHtml, type HtmlElement } from '../html';
+import { html, writeHtml, type HtmlElement, type HtmlNode } from '../html';
 import { boardFigures } from './board-figure';
 import { cutList } from './cut-list';
 import { buyList } from './buy';
@@ -113,6 +113,6 @@ function body(shop: Shop): HtmlElement {
 }
 
 /** A section that need not start a page. */
-function flowing(id: string, title: string, ...children: Parameters<typeof html>[2][]): HtmlElement {
+function flowing(id: string, title: string, ...children: readonly HtmlNode[]): HtmlElement {
   return html('section', { id, class: 'flow' }, html('h2', {}, title), ...children);
 }

@@ -8,7 +8,7 @@ import type { Backing, FixtureLayout, Station } from '../../design/fixture/fixtu
 import type { Joints, Layer } from '../../design/joints/joints';
 import type { Part } from '../../drawing/parts/part';
 import { onBench } from '../picture/frame';
-import { extrude } from './extrude';
+import { extrude, type Board } from './extrude';
 import type { Mesh } from './mesh';
 
 /** What a flat side of a mesh strays from the arc it stands for at most, mm. */
@@ -93,7 +93,7 @@ function backingMesh(part: Part, { layout, bend }: Form): Mesh {
   );
 }
 
-function plainBoard(part: Part, colour: string, low: number, high: number): Parameters<typeof extrude>[0] {
+function plainBoard(part: Part, colour: string, low: number, high: number): Board {
   return { name: part.id, colour, loops: loopsOf(part, ['outline', 'hole']), low, high, pockets: [], floor: low };
 }
 

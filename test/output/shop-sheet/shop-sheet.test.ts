@@ -368,7 +368,9 @@ describe('a job with a board the tables lack', () => {
   it('has no shop sheet', () => {
     const base = planStarter('plain-curve');
     const job = { ...base.job, board: { ...base.job.board, spine: { stock: 'none', thickness: null } } };
-    expect(() => writeShopSheet({ ...base, job }, { parts: [], boards: [] }, tables)).toThrow(/no board none/u);
+    expect(() => writeShopSheet({ ...base, job }, { parts: [], boards: [] }, tables)).toThrow(
+      /not in the tables: none/u,
+    );
   });
 });
 
