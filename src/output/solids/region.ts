@@ -1,5 +1,5 @@
 import { Clipper, FillRule, type PathsD } from 'clipper2-ts';
-import earcut from 'earcut';
+import earcut, { refine } from 'earcut';
 import { isInside, type Point } from '../../base/polygon';
 
 /** A flat piece with its holes: the outline counter-clockwise, the holes clockwise, so that what is solid lies to the left of every side. */
@@ -84,7 +84,10 @@ export function triangulate(region: Region): (readonly [Point, Point, Point])[] 
   const rings = ringsOf(region);
   const corners = rings.flat();
   const starts = rings.slice(1).map((_, index) => rings.slice(0, index + 1).flat().length);
-  const flat = earcut(corners.flat(), starts);
+  const places = corners.flat();
+  const flat = earcut(places, starts);
+  // Slivers turned into fuller triangles, whose normals single precision can tell.
+  refine(flat, places);
   const at = (index: number): Point => corners[flat[index] ?? -1] ?? [NaN, NaN];
   return Array.from(
     { length: flat.length / 3 },
