@@ -1,5 +1,6 @@
 import type { Cone } from '../../base/cone';
 import type { BendPlan } from '../../design/bend/bend-plan';
+import { idealWrap } from '../../design/pull/settle';
 import { toFlat, toSpace, type ParallelSurface } from '../../design/form/development';
 import type { Point } from '../../base/polygon';
 import { onBench } from './frame';
@@ -18,9 +19,10 @@ export function buildSheet(bend: BendPlan, state: SheetState): Body[] {
   return [heldLeg(bend), ...bentFacets(sheet), rest(bend, sheet)];
 }
 
-/** Where the hands hold the free leg: on its outer edge, `x` along the tangent line from A. */
+/** Where the hands pull: their lever from the take-off, on the free leg or a yoke's handles, `x` along the tangent line from A. */
 export function handPoint(bend: BendPlan, wrap: number, x: number): Point3 {
-  return freeLegPoint(bend, { kind: 'on-form', wrap }, x, bend.pull.edge);
+  const sheet = { ...sheetAt(bend, { kind: 'on-form', wrap }), whole: Math.max(wrap, bend.wrap.chosen) };
+  return flatToSpace(sheet, beyond(sheet, x, bend.pull.lever));
 }
 
 /** A point of the free leg: `x` along the tangent line from A, `distance` from the free tangent line, mm. */
@@ -45,7 +47,7 @@ function sheetAt(bend: BendPlan, state: SheetState): SheetAt {
     surface: { cone, offset: bend.neutral * bend.section.thickness },
     length: bend.length,
     wrap,
-    whole: Math.max(wrap, released ? bend.finishedWrap : bend.wrap.chosen),
+    whole: Math.max(wrap, released ? bend.finishedWrap : idealWrap(bend)),
   };
 }
 

@@ -100,7 +100,7 @@ export function pullRound({ bend, say, plan }: Shop): HtmlNode[] {
       grasp,
       `Pull up and over in one steady motion, always square to the leg ${pull.with === 'yoke' ? 'or the yoke' : 'at your hands'}, never in toward the bend and never straight up: at the end you pull ${toDegrees(angle) > 90 ? 'back over the form' : 'up and back'}.`,
       `The leg bends beyond the form too, so it leads: stop when the gauge fits ${pull.with === 'yoke' ? 'the yoke' : 'the leg at your hands'}, ${say.angle(angle)} from flat. Close to the bend, past its round, the leg then stands at ${say.angle(near)}.`,
-      `Look at the marks on the stations: the sheet should now leave the round edges there, at ${say.angle(bend.wrap.chosen)} of wrap.`,
+      `The marks on the stations show where the sheet should now leave the round edges, at ${say.angle(bend.wrap.chosen)} of wrap: look at them before you let go.`,
     ),
     caution(
       'A sheet pulled tight stores energy. Stand to the side of its swing, keep faces and fingers out of it, nobody opposite you; let it back under control, never by dropping it. Stop at any crack, slip or creak.',

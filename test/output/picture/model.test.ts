@@ -120,7 +120,7 @@ describe.each(starters)('the model of %s', (name) => {
     const total = (pieces: readonly Body[]): number =>
       pieces.reduce((sum, body) => sum + body.faces.reduce((area, face) => area + faceArea(face), 0), 0);
     // Inside face against neutral surface: over the bend the inside is shorter by K·t over the radius.
-    const bendArea = total(flat) - bend.length * (bend.legs.held + bend.pull.lever);
+    const bendArea = total(flat) - bend.length * (bend.legs.held + bend.pull.edge);
     const shorter = (bend.neutral * bend.section.thickness) / Math.min(bend.form.radiusFrom, bend.form.radiusTo);
     for (const state of states)
       expect(Math.abs(total(sheetOf(bend, layout, state)) - total(flat))).toBeLessThan(bendArea * (shorter + 0.003));
