@@ -8,7 +8,7 @@ import { layOutSheets } from '../../../src/drawing/boards';
 import { writeShopSheet } from '../../../src/output/shop-sheet';
 import type { tools } from '../../helpers/for-tool';
 import { cutWith } from '../../helpers/for-tool';
-import { jobText, randomJobs } from '../../helpers/random-jobs';
+import { jobText, randomJobs, type RandomJob } from '../../helpers/random-jobs';
 import { tables } from '../../helpers/starters';
 import { cases } from '../../helpers/cases';
 
@@ -22,6 +22,23 @@ const RUNS: Partial<Record<keyof typeof tools, number>> = {
   laser: 60,
   'laser, thin board': 40,
   'laser, one layer': 40,
+};
+
+/** Its spine has ears, whatever the others turn out to have. */
+const EARED: RandomJob = {
+  material: 'aluminium-2024-t3',
+  thickness: 3,
+  angle: 99,
+  length: 179,
+  from: 131,
+  to: 131,
+  radiusOf: 'finished',
+  held: 77,
+  free: 72,
+  spine: 'mdf-3/4',
+  stations: 'mdf-3/4',
+  backing: 'mdf-3/4',
+  runs: [{ name: 'whole', from: 0, to: 179 }],
 };
 
 describe('shop sheets of random jobs', () => {
@@ -50,7 +67,7 @@ describe('shop sheets of random jobs', () => {
           made++;
           if (planned.layout.spine.ears > 0) withEars++;
         }),
-        { numRuns: cases(numRuns) },
+        { numRuns: cases(numRuns), examples: [[EARED, 'mm']] },
       );
       expect(made).toBeGreaterThanOrEqual(Math.floor(cases(numRuns) / 8));
     },
