@@ -33,7 +33,7 @@ describe('one bend', () => {
             angle: plan.angle,
             from: 'from',
             radius: { from: plan.finished.radiusFrom, to: plan.finished.radiusTo },
-            reach: { leg: plan.pull.lever },
+            reach: { leg: plan.pull.edge },
             neutral: plan.neutral,
           }),
         ],

@@ -1,3 +1,4 @@
+import { cases } from '../../helpers/cases';
 import { describe, expect, it } from 'vitest';
 import { drawAids } from '../../../src/drawing/aids';
 import type { Loop } from '../../../src/base/drawing';
@@ -61,7 +62,7 @@ describe('angle gauges', () => {
         expect(turns(gauge)).toBeGreaterThan(0);
       }
     });
-    expect(checked).toBeGreaterThan(60);
+    expect(checked).toBeGreaterThan(cases(60));
   });
 
   it('lie against at least 60 mm of a long leg, and clear the bend (constant radius, by points of the sheet’s outside)', () => {
@@ -96,7 +97,7 @@ describe('angle gauges', () => {
         }
       }
     });
-    expect(round).toBeGreaterThan(15);
+    expect(round).toBeGreaterThan(cases(15));
   });
 
   it('say how far off square they are held: the planes meet in a line through the cone’s apex', () => {
@@ -163,7 +164,7 @@ describe('radius gauges', () => {
         }
       }
     });
-    expect(checked).toBeGreaterThan(60);
+    expect(checked).toBeGreaterThan(cases(60));
   });
 });
 
@@ -182,7 +183,7 @@ describe('all aids', () => {
         ).toEqual([]);
       }
     }, 100);
-    expect(checked).toBeGreaterThan(30);
+    expect(checked).toBeGreaterThan(cases(30));
   });
 
   it.each(starters)('%s: say what they are', (name) => {
