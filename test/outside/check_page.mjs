@@ -122,19 +122,30 @@ function madeFiles(name) {
   );
 }
 
+/** How many colours a PNG holds. */
+function coloursIn(tab, png) {
+  return tab.evaluate(
+    async (source) => {
+      const image = new Image();
+      image.src = source;
+      await image.decode();
+      const canvas = document.createElement('canvas');
+      [canvas.width, canvas.height] = [image.width, image.height];
+      const context = canvas.getContext('2d');
+      context.drawImage(image, 0, 0);
+      return new Set(new Uint32Array(context.getImageData(0, 0, image.width, image.height).data.buffer)).size;
+    },
+    `data:image/png;base64,${png.toString('base64')}`,
+  );
+}
+
 for (const name of starters) {
   await check(`${name}: loads without a complaint, nothing fetched`, async () => {
     const { tab, complaints, close } = await fresh(addressOf(name));
     must((await tab.$$('.parts li')).length > 3, 'no part drawings');
-    must(
-      await tab.$eval('canvas', (canvas) =>
-        canvas
-          .getContext('2d')
-          .getImageData(0, 0, canvas.width, canvas.height)
-          .data.some((value) => value > 0),
-      ),
-      'the picture is empty',
-    );
+    // What is seen of the picture, whichever way it is drawn: far more colours than an empty one has.
+    const seen = await (await tab.waitForSelector('form-look, .does > canvas')).screenshot();
+    must((await coloursIn(tab, seen)) > 20, 'the picture is empty');
     must((await tab.$$('.wrong')).length === 0, 'a field is marked wrong');
     must(complaints.length === 0, complaints.join('; '));
     await close();
