@@ -6,7 +6,14 @@ import type { Plan } from './plan';
  */
 const DIGITS = 10;
 
+/** Less than this is what sums that cancel leave over, and 0 is meant. */
+const NOTHING = 1e-12;
+
 /** The plan as JSON text, as `plan --json` prints it and `plan.json` holds it. */
 export function planText(plan: Plan): string {
-  return `${JSON.stringify(plan, (_, value: unknown) => (typeof value === 'number' ? Number(value.toPrecision(DIGITS)) : value), 2)}\n`;
+  return `${JSON.stringify(plan, (_, value: unknown) => (typeof value === 'number' ? printed(value) : value), 2)}\n`;
+}
+
+function printed(value: number): number {
+  return Math.abs(value) < NOTHING ? 0 : Number(value.toPrecision(DIGITS));
 }

@@ -214,7 +214,8 @@ function planHold({ tail, spread, worst, ...hold }: Hold): PlanHold {
   return {
     ...hold,
     tail: inDegrees(tail),
-    worst: toDegrees(worst),
+    // Where something is greatest is known only to the square root of a number's own precision.
+    worst: Number(toDegrees(worst).toFixed(3)),
     spread: { weak: spread.weak === null ? null : toDegrees(spread.weak), strong: toDegrees(spread.strong) },
   };
 }
