@@ -45,6 +45,8 @@ export interface Worst {
   readonly wood: number;
   /** Nearest that metal of the two sides came, away from corners that bends share; mm. */
   readonly metal: number;
+  /** Nearest that metal beyond a corner shared with this bend came to metal that is not of that corner; mm. */
+  readonly atCorner: number;
 }
 
 /**
@@ -100,6 +102,7 @@ export function sampledStep(
   const inside = own.turn === 'up' ? 1 : -1;
   let wood = Infinity;
   let metal = Infinity;
+  let atCorner = Infinity;
   const woodAt = (place: Place3): number => {
     const [s, ahead, up] = movedBy(back(placement), place);
     return intoForm([s + fromSmall, ahead, up], step);
@@ -110,9 +113,11 @@ export function sampledStep(
     const roll = motionOf(seen, { cone, wrap: turn });
     const swung = marked.filter(({ isHeld }) => !isHeld).map((one) => ({ ...one, at: movedBy(roll, one.at) }));
     for (const { at, flat, isPartner } of swung) if (!flat && !isPartner) wood = Math.min(wood, woodAt(at));
-    metal = Math.min(metal, nearestPair(still, swung, 3));
+    const near = nearestPair(still, swung, 3);
+    metal = Math.min(metal, near.away);
+    atCorner = Math.min(atCorner, near.atCorner);
   }
-  return { wood, metal };
+  return { wood, metal, atCorner };
 }
 
 /** Whether a piece lies in the plane of one of the bend's own faces. */
@@ -157,11 +162,16 @@ function intoForm([s, ahead, up]: Place3, { use }: Step): number {
 interface Marked {
   readonly at: Place3;
   readonly beside: boolean;
+  readonly isPartner: boolean;
   readonly flat: boolean;
 }
 
-/** The nearest two places of two clouds, looked for in cells; Infinity where none are about as near as a cell is wide. */
-function nearestPair(still: readonly Marked[], swung: readonly Marked[], wide: number): number {
+/** The nearest two places of two clouds, away from corners and where one is of a corner's bend, looked for in cells; Infinity where none are about as near as a cell is wide. */
+function nearestPair(
+  still: readonly Marked[],
+  swung: readonly Marked[],
+  wide: number,
+): { readonly away: number; readonly atCorner: number } {
   const cells = new Map<number, Marked[]>();
   const keyOf = (i: number, j: number, k: number): number => ((i + 4096) * 8192 + j + 4096) * 8192 + k + 4096;
   const cell = (value: number): number => Math.floor(value / wide);
@@ -171,16 +181,18 @@ function nearestPair(still: readonly Marked[], swung: readonly Marked[], wide: n
     if (there) there.push(one);
     else cells.set(key, [one]);
   }
-  let nearest = Infinity;
+  const nearest = { away: Infinity, atCorner: Infinity };
   const steps = [-1, 0, 1];
-  for (const { at, beside, flat } of swung) {
+  for (const { at, beside, isPartner, flat } of swung) {
     const [i, j, k] = [cell(at[0]), cell(at[1]), cell(at[2])];
     for (const a of steps)
       for (const b of steps)
         for (const c of steps)
           for (const other of cells.get(keyOf(i + a, j + b, k + c)) ?? []) {
             if ((beside && other.beside) || (flat && other.flat)) continue;
-            nearest = Math.min(nearest, Math.hypot(at[0] - other.at[0], at[1] - other.at[1], at[2] - other.at[2]));
+            const kind = isPartner || other.isPartner ? 'atCorner' : 'away';
+            const apart = Math.hypot(at[0] - other.at[0], at[1] - other.at[1], at[2] - other.at[2]);
+            nearest[kind] = Math.min(nearest[kind], apart);
           }
   }
   return nearest;
