@@ -11,7 +11,7 @@ import { drawPieces, layOutPieces } from './pieces';
 import type { Buildable } from './pipeline';
 import { planText } from './plan/plan-text';
 import type { Watch } from '../drawing/boards';
-import type { Sheet } from '../drawing/boards/sheet';
+import type { LaidOut } from '../drawing/boards/laid-out';
 import { writeShopSheet, type ShopSheetOptions } from './shop-sheet';
 import { findBoard } from '../tables/look-up';
 import { tablesIn, type Tables } from '../tables/tables';
@@ -31,7 +31,7 @@ export interface FileOptions extends ShopSheetOptions {
 }
 
 /**
- * parts → sheets → files: everything `make` stores for a job that can be built.
+ * parts → boards → files: everything `make` stores for a job that can be built.
  * `font`: the bytes of the printed drawings' typeface, DejaVu Sans Condensed; the options are the drawings' and the shop sheet's; `watch` follows
  * the laying out of boards.
  */
@@ -105,7 +105,7 @@ export async function makeFiles(
 
 /** Boards to have printed whole and glued on, for a saw to follow; a machine reads their drawings itself. */
 async function boardPrints(
-  boards: readonly Sheet[],
+  boards: readonly LaidOut[],
   { job }: Buildable,
   tables: Tables,
   font: Uint8Array,

@@ -3,9 +3,9 @@ import { drawParts } from '../drawing/parts';
 import { withOverall } from '../drawing/parts/overall';
 import type { Part } from '../drawing/parts/part';
 import type { Buildable } from './pipeline';
-import { layOutSheets, spacingFor, type Watch } from '../drawing/boards';
+import { layOutBoards, spacingFor, type Watch } from '../drawing/boards';
 import { hatchNarrowWaste } from '../drawing/boards/hatch';
-import type { Sheet } from '../drawing/boards/sheet';
+import type { LaidOut } from '../drawing/boards/laid-out';
 import { tablesIn, type Tables } from '../tables/tables';
 import { fitToTool } from '../drawing/tooling';
 
@@ -26,9 +26,9 @@ export function layOutPieces(
   { job, layout }: Buildable,
   all: Tables,
   watch: Watch = {},
-): Sheet[] {
+): LaidOut[] {
   const tables = tablesIn(all, job.units);
-  const boards = layOutSheets(parts, tables, spacingFor(job, layout, tables), watch);
+  const boards = layOutBoards(parts, tables, spacingFor(job, layout, tables), watch);
   const { narrowWaste, hatchSpacing } = tables.tools;
   return job.cut.with === 'jigsaw'
     ? boards.map((board) => hatchNarrowWaste(board, parts, narrowWaste, hatchSpacing))

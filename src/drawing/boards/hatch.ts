@@ -4,7 +4,7 @@ import { flattenLoop } from '../../base/flatten';
 import { moveDrawing } from '../../base/transform';
 import type { Part } from '../parts/part';
 import { outlineOf } from './outline';
-import type { Sheet } from './sheet';
+import type { LaidOut } from './laid-out';
 
 /** What the hatching's polygons may stray from the arcs, mm. */
 const STRAY = 0.05;
@@ -13,8 +13,8 @@ const DECIMALS = 4;
 const SHORTEST = 2;
 
 /** A board with its narrow waste hatched: slanted strokes `spacing` mm apart wherever less than `width` mm lies between two parts, so that the saw keeps to the right side of both lines. */
-export function hatchNarrowWaste(sheet: Sheet, parts: readonly Part[], width: number, spacing: number): Sheet {
-  const shapes = sheet.placements.flatMap((placement) => {
+export function hatchNarrowWaste(board: LaidOut, parts: readonly Part[], width: number, spacing: number): LaidOut {
+  const shapes = board.placements.flatMap((placement) => {
     const part = parts.find(({ id }) => id === placement.part);
     return part ? [polygonsOf(part, placement)] : [];
   });
@@ -30,10 +30,10 @@ export function hatchNarrowWaste(sheet: Sheet, parts: readonly Part[], width: nu
     FillRule.NonZero,
     DECIMALS,
   );
-  return { ...sheet, drawing: { shapes: [...sheet.drawing.shapes, ...strokes(waste, spacing)] } };
+  return { ...board, drawing: { shapes: [...board.drawing.shapes, ...strokes(waste, spacing)] } };
 }
 
-function polygonsOf(part: Part, placement: Sheet['placements'][number]): PathsD {
+function polygonsOf(part: Part, placement: LaidOut['placements'][number]): PathsD {
   const [moved] = moveDrawing({ shapes: [outlineOf(part)] }, placement).shapes;
   return moved?.kind === 'loop' ? [flattenLoop(moved.vertices, STRAY).map(([x, y]) => ({ x, y }))] : [];
 }

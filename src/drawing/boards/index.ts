@@ -9,11 +9,11 @@ import type { Job, Offcut } from '../../job/job';
 import type { Part } from '../parts/part';
 import { findBoard } from '../../tables/look-up';
 import type { Tables } from '../../tables/tables';
-import { checkSheets } from './check-sheet';
+import { checkLaidOut } from './check-laid-out';
 import type { Filled } from './fill';
 import { nest, type Watch } from './nest';
 import { outlineOf } from './outline';
-import type { Placement, Sheet } from './sheet';
+import type { Placement, LaidOut } from './laid-out';
 import type { Stock } from './stock';
 
 export type { Watch } from './nest';
@@ -44,12 +44,12 @@ export function spacingFor(
  * Parts → boards, one kind and thickness of board at a time, by their true shapes: offcuts first, then whole boards; nothing overlaps,
  * checked. The order of the parts makes no difference. Every part must fit (fixture/board-fit.ts sees to it).
  */
-export function layOutSheets(
+export function layOutBoards(
   parts: readonly Part[],
   tables: Tables,
   asked: Partial<Spacing> = {},
   watch: Watch = {},
-): Sheet[] {
+): LaidOut[] {
   const spacing: Spacing = {
     offcuts: asked.offcuts ?? [],
     gap: asked.gap ?? tables.rules.partGap,
@@ -59,17 +59,17 @@ export function layOutSheets(
   };
   const taken = new Set<number>();
   const numbers = new Map<string, number>();
-  const sheets: Sheet[] = [];
+  const boards: LaidOut[] = [];
   for (const group of groupByBoard(parts)) {
     for (const filled of layOutGroup(group, tables, spacing, taken, watch)) {
       const number = (numbers.get(group.stock) ?? 0) + 1;
       if (filled.stock.offcut === null) numbers.set(group.stock, number);
       else taken.add(filled.stock.offcut);
-      sheets.push(sheetOf(filled, group, number));
+      boards.push(laidOutOn(filled, group, number));
     }
   }
-  checkSheets(sheets, parts, spacing.gap, spacing.border);
-  return sheets;
+  checkLaidOut(boards, parts, spacing.gap, spacing.border);
+  return boards;
 }
 
 /** Parts cut from the same board. */
@@ -121,7 +121,7 @@ function sizeOf({ width, length }: Area): Area {
   return { width, length };
 }
 
-function sheetOf({ stock, members, reach, across }: Filled, group: Group, number: number): Sheet {
+function laidOutOn({ stock, members, reach, across }: Filled, group: Group, number: number): LaidOut {
   const placed = members.map(({ part, quarters, x, y }) => ({
     part,
     placement: { part: part.id, angle: (quarters * Math.PI) / 2, dx: x, dy: y } satisfies Placement,

@@ -5,10 +5,10 @@ import { moveDrawing } from '../../base/transform';
 import { finding } from '../../findings/finding';
 import { outlineArea, type Outline } from '../../panel/trace/outline';
 import type { Shaped } from '../parts/part';
-import { checkSheets } from './check-sheet';
+import { checkLaidOut } from './check-laid-out';
 import type { Filled } from './fill';
 import { nest, type Watch } from './nest';
-import type { Placement, Sheet } from './sheet';
+import type { Placement, LaidOut } from './laid-out';
 import type { Stock, Supply } from './stock';
 
 /** A blank to cut from metal sheet; ids are safe as file names. */
@@ -35,7 +35,7 @@ export interface MetalSupply {
 
 /** Blanks on metal sheets. */
 export interface MetalLayout {
-  readonly sheets: readonly Sheet[];
+  readonly sheets: readonly LaidOut[];
   /** kg of each blank, by its id. */
   readonly mass: Readonly<Record<string, number>>;
   /** The blanks' share of the sheets and offcuts that are cut, 0…1. */
@@ -71,7 +71,7 @@ export function layOutMetal(
   const areas = new Map(blanks.map(({ id, outline }) => [id, outlineArea(outline)]));
   const sheets = filled.map((one, index) => sheetOf(one, metal, areas, index));
   // Sheets, parts and border are looked at by means of their own; throws if anything overlaps.
-  checkSheets(sheets, parts, metal.gap, metal.border);
+  checkLaidOut(sheets, parts, metal.gap, metal.border);
   const whole = sheets.reduce((sum, { width, length }) => sum + width * length, 0);
   const net = [...areas.values()].reduce((sum, area) => sum + area, 0);
   const mass = Object.fromEntries(blanks.map(({ id, outline }) => [id, massOf(outline, metal)]));
@@ -93,7 +93,7 @@ function partOf({ id, outline }: Blank, { grain }: MetalSupply): Shaped {
 }
 
 /** Placements of blanks as they are drawn, not as they were turned for the grain. */
-function fromDrawn(sheet: Sheet): Sheet {
+function fromDrawn(sheet: LaidOut): LaidOut {
   return { ...sheet, placements: sheet.placements.map((one) => ({ ...one, angle: one.angle + Math.PI / 2 })) };
 }
 
@@ -107,7 +107,7 @@ function sizeOf({ outline }: Blank): readonly [number, number] {
   return [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
 }
 
-function sheetOf(filled: Filled, metal: MetalSupply, areas: ReadonlyMap<string, number>, index: number): Sheet {
+function sheetOf(filled: Filled, metal: MetalSupply, areas: ReadonlyMap<string, number>, index: number): LaidOut {
   const { stock, members, reach, across } = filled;
   const placed = members.map(({ part, quarters, x, y }) => {
     const placement: Placement = { part: part.id, angle: (quarters * Math.PI) / 2, dx: x, dy: y };

@@ -34,8 +34,8 @@ export function drawFitTest(
 ): Part[] {
   const { cut } = job;
   if (cut.with === 'jigsaw' || joints.with === 'jigsaw') return [];
-  const thickness = layout.layers.stations * layout.sheet.stations;
-  const spine = { stock: job.board.spine.stock, thickness: layout.sheet.spine };
+  const thickness = layout.layers.stations * layout.boardThickness.stations;
+  const spine = { stock: job.board.spine.stock, thickness: layout.boardThickness.spine };
   const strip: Part = {
     id: 'fit-test',
     kind: 'test',
@@ -45,7 +45,7 @@ export function drawFitTest(
   };
   if (joints.with !== 'laser') return [strip];
   const { stations } = layout.layers;
-  const tongue = { kind: 'test' as const, stock: job.board.stations.stock, thickness: layout.sheet.stations };
+  const tongue = { kind: 'test' as const, stock: job.board.stations.stock, thickness: layout.boardThickness.stations };
   return [
     strip,
     ...Array.from({ length: stations }, (_, index): Part => {

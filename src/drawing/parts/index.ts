@@ -16,7 +16,7 @@ import { drawHalfDisc, type HalfDisc } from './station-part';
  */
 export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job, joints: Joints, tables: Tables): Part[] {
   const overrun = grooveOverrun(job.cut, tables.tools);
-  const { layers, sheet } = layout;
+  const { layers, boardThickness: sheet } = layout;
   const spine = copies('spine', layers.spine).map(({ id, index, ordinal }): Part => ({
     id,
     kind: 'spine',

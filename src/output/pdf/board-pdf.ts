@@ -1,4 +1,4 @@
-import type { Sheet } from '../../drawing/boards/sheet';
+import type { LaidOut } from '../../drawing/boards/laid-out';
 import type { LengthUnit } from '../../base/units';
 import { addPageTo, beginDocument, endDocument } from './document';
 import { dressForPaper, printDressed } from './dress';
@@ -41,7 +41,7 @@ const WRONG = 'Is it not? This print is not to be used.';
  * corner. Null where that is longer than a PDF's page can be. `font` as for the templates.
  */
 export async function writeBoardPdf(
-  { drawing, used, length, width }: Sheet,
+  { drawing, used, length, width }: LaidOut,
   { title, name, units }: BoardTitle,
   font: Uint8Array,
 ): Promise<Uint8Array | null> {

@@ -6,7 +6,7 @@ import { flattenLoop } from '../../base/flatten';
 import { moveDrawing } from '../../base/transform';
 import type { Part } from '../../drawing/parts/part';
 import { outlineOf } from '../../drawing/boards/outline';
-import type { Sheet } from '../../drawing/boards/sheet';
+import type { LaidOut } from '../../drawing/boards/laid-out';
 import { el, type Element } from '../xml';
 import { AWAY, blockWidth, dimensionAcross, dimensionDown, LETTER, LINE } from './board-dimension';
 import { frameOf, type BoardFrame } from './board-frame';
@@ -40,8 +40,8 @@ const LONG = 2;
 const FILL = { board: '#f7f7f7', part: '#f0e0c0', hole: '#ffffff' };
 
 /** A board with its parts in place, to scale, dimensioned. `parts`: at least those placed. */
-export function drawBoard(sheet: Sheet, parts: readonly Part[], words: BoardWords): BoardDrawing {
-  const placed = sheet.placements.map((placement) => {
+export function drawBoard(board: LaidOut, parts: readonly Part[], words: BoardWords): BoardDrawing {
+  const placed = board.placements.map((placement) => {
     const part = parts.find(({ id }) => id === placement.part);
     if (!part) throw new InternalError(`a board holds a part that is none: ${placement.part}`);
     return {
@@ -52,10 +52,10 @@ export function drawBoard(sheet: Sheet, parts: readonly Part[], words: BoardWord
       ).shapes,
     };
   });
-  const used = { length: sheet.used.length, width: boundsOf({ shapes: placed.flatMap(({ shapes }) => shapes) }).maxY };
+  const used = { length: board.used.length, width: boundsOf({ shapes: placed.flatMap(({ shapes }) => shapes) }).maxY };
   const sides = Math.max(blockWidth(words.used) + blockWidth(words.length), blockWidth(words.width)) + 4 * AWAY;
   const within = (width: number, height: number): Lying => {
-    const frame = frameOf(sheet, used, { width: width - sides, height });
+    const frame = frameOf(board, used, { width: width - sides, height });
     const lying = placed.map(({ id, shapes }) => onPaper(id, shapes, frame));
     const labels = labelParts(lying, frame);
     return { frame, parts: lying, labels, leaders: labels.filter(({ leader }) => leader !== null).length };
@@ -65,7 +65,7 @@ export function drawBoard(sheet: Sheet, parts: readonly Part[], words: BoardWord
     beside.leaders === 0 &&
     Math.max(wide.frame.wide, wide.frame.high) <= LONG * Math.min(wide.frame.wide, wide.frame.high);
   const chosen = narrow ? beside : high.leaders < wide.leaders ? high : wide;
-  return { svg: assemble(sheet, chosen, words), frame: chosen.frame, narrow };
+  return { svg: assemble(board, chosen, words), frame: chosen.frame, narrow };
 }
 
 /** A board's parts as they lie on paper. */
@@ -90,7 +90,7 @@ function onPaper(id: string, shapes: readonly Shape[], frame: BoardFrame): Outli
 /** Chord error of arcs, mm of paper: below what a printer resolves. */
 const CHORD = 0.03;
 
-function assemble(sheet: Sheet, { frame, parts, labels }: Lying, words: BoardWords): Element {
+function assemble(board: LaidOut, { frame, parts, labels }: Lying, words: BoardWords): Element {
   const { turned, wide, high } = frame;
   const [left, right] = turned ? [words.used, words.length] : [words.width, []];
   const top = turned ? [words.width] : [words.used, words.length];
@@ -103,7 +103,7 @@ function assemble(sheet: Sheet, { frame, parts, labels }: Lying, words: BoardWor
     top: top.reduce((sum, lines) => sum + lines.length * LINE + AWAY, AWAY),
     bottom: Math.max(AWAY, ...labels.map(({ at, height }) => at[1] + height - high + 1)),
   };
-  const usedAt = sheet.used.length / frame.scale;
+  const usedAt = board.used.length / frame.scale;
   const rows = top.map(
     (_, index) => -AWAY - top.slice(0, index).reduce((sum, before) => sum + before.length * LINE + AWAY, 0),
   );
@@ -112,7 +112,7 @@ function assemble(sheet: Sheet, { frame, parts, labels }: Lying, words: BoardWor
     el('g', { transform: `translate(${num(margin.left)} ${num(margin.top)})` }, [
       el('path', { d: path(boardEdge(frame), true), fill: FILL.board, stroke: PEN.board, 'stroke-width': '0.25' }),
       line(frame.at(0, 0), frame.at(0, frame.shown.width), 1, PEN.board),
-      ...usedLine(sheet, frame),
+      ...usedLine(board, frame),
       ...parts.map(({ outline }) =>
         el('path', { d: path(outline, true), fill: FILL.part, stroke: PEN.part, 'stroke-width': '0.3' }),
       ),
@@ -123,7 +123,7 @@ function assemble(sheet: Sheet, { frame, parts, labels }: Lying, words: BoardWor
       ),
       ...labels.flatMap((label) => leaderOf(label, turned)),
       ...labels.map(name),
-      ...restLabel(sheet, frame, labels, words.rest),
+      ...restLabel(board, frame, labels, words.rest),
       ...(turned
         ? [
             ...dimensionAcross({ to: wide, open: frame.broken.width, y: rows[0] ?? 0 }, words.width),
@@ -173,7 +173,7 @@ function breakLine(from: PaperPoint, to: PaperPoint): PaperPoint[] {
 }
 
 /** A dashed line across the board where the parts end. */
-function usedLine({ used }: Sheet, { at, shown }: BoardFrame): Element[] {
+function usedLine({ used }: LaidOut, { at, shown }: BoardFrame): Element[] {
   if (used.length >= shown.length - 1e-6) return [];
   const [from, to] = [at(used.length, 0), at(used.length, shown.width)];
   const count = Math.max(1, Math.round(Math.hypot(to[0] - from[0], to[1] - from[1]) / DASH));
@@ -191,7 +191,7 @@ const DASH = 3;
 
 /** In the stretch no part reaches, where that is wide enough for a line of text, clear of leaders. */
 function restLabel(
-  { used }: Sheet,
+  { used }: LaidOut,
   { at, shown, turned, scale }: BoardFrame,
   labels: readonly PartLabel[],
   text: string,

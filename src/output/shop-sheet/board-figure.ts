@@ -1,5 +1,5 @@
 import { findBoard } from '../../tables/look-up';
-import type { Sheet } from '../../drawing/boards/sheet';
+import type { LaidOut } from '../../drawing/boards/laid-out';
 import { html, type HtmlElement } from '../html';
 import { alike, pieceNames, pieceRow } from './cut-list';
 import { drawBoard } from './board-drawing';
@@ -11,7 +11,7 @@ import type { Shop } from './shop';
 export function boardFigures(shop: Shop): HtmlElement[] {
   return [
     paragraph(shop.job.cut.with === 'jigsaw' ? BY_HAND : BY_MACHINE, ...(isHatched(shop) ? [HATCHING] : [])),
-    ...shop.boards.map((sheet) => boardFigure(shop, sheet)),
+    ...shop.boards.map((board) => boardFigure(shop, board)),
   ];
 }
 
@@ -22,16 +22,16 @@ const BY_MACHINE =
 const HATCHING =
   ' Slanted hatching on the full-size boards marks waste between two parts that is narrower than a saw is safely steered in: keep the blade on the hatched side of both lines.';
 
-function boardFigure(shop: Shop, sheet: Sheet): HtmlElement {
+function boardFigure(shop: Shop, board: LaidOut): HtmlElement {
   const { say, parts } = shop;
-  const name = sheetName(shop, sheet);
-  const size = sheet.offcut === null ? say.atLeast : say.length;
-  const used = say.atLeast(sheet.used.length);
+  const name = boardName(shop, board);
+  const size = board.offcut === null ? say.atLeast : say.length;
+  const used = say.atLeast(board.used.length);
   const lines = (length: string): string[] => length.split(' / ');
-  const { svg, frame, narrow } = drawBoard(sheet, parts, {
+  const { svg, frame, narrow } = drawBoard(board, parts, {
     title: `${name}, laid out`,
-    length: ['length', ...lines(size(sheet.length))],
-    width: ['width', ...lines(size(sheet.width))],
+    length: ['length', ...lines(size(board.length))],
+    width: ['width', ...lines(size(board.width))],
     used: ['used', ...lines(used)],
     rest: 'rest of the board',
   });
@@ -40,11 +40,11 @@ function boardFigure(shop: Shop, sheet: Sheet): HtmlElement {
     'figcaption',
     {},
     html('strong', {}, `${name.charAt(0).toUpperCase()}${name.slice(1)}`),
-    `, ${size(sheet.width)} × ${size(sheet.length)}. Used from the heavy end to the dashed line: ${used} of its length, ${Math.round(100 * sheet.used.share)}\u00a0% of that stretch is parts. `,
+    `, ${size(board.width)} × ${size(board.length)}. Used from the heavy end to the dashed line: ${used} of its length, ${Math.round(100 * board.used.share)}\u00a0% of that stretch is parts. `,
     broken ? 'Only the used end is drawn: the board goes on past the zigzag line. ' : '',
-    `Drawn about 1:${frame.scale} on paper; full size in boards/${sheet.id}.`,
+    `Drawn about 1:${frame.scale} on paper; full size in boards/${board.id}.`,
   );
-  const ids = new Set(sheet.placements.map(({ part }) => part));
+  const ids = new Set(board.placements.map(({ part }) => part));
   const placed = parts.filter(({ id }) => ids.has(id));
   const rows = alike(placed.map((part) => ({ ...pieceRow(shop, part), names: [part.id] })));
   return html(
@@ -60,11 +60,11 @@ function boardFigure(shop: Shop, sheet: Sheet): HtmlElement {
 }
 
 /** `board 1 of 2, MDF 18 mm`, or `your offcut 1, MDF 18 mm`. */
-function sheetName({ boards, tables }: Shop, sheet: Sheet): string {
-  const stock = findBoard(tables, sheet.stock)?.name ?? sheet.stock;
-  if (sheet.offcut !== null) return `your offcut ${sheet.offcut + 1}, ${stock}`;
+function boardName({ boards, tables }: Shop, board: LaidOut): string {
+  const stock = findBoard(tables, board.stock)?.name ?? board.stock;
+  if (board.offcut !== null) return `your offcut ${board.offcut + 1}, ${stock}`;
   const whole = boards.filter(({ offcut }) => offcut === null);
-  const sold = findBoard(tables, sheet.stock);
-  const isPiece = sold !== undefined && (sheet.length < sold.length || sheet.width < sold.width);
-  return `${isPiece ? 'piece' : 'board'} ${whole.indexOf(sheet) + 1} of ${whole.length}, ${stock}`;
+  const sold = findBoard(tables, board.stock);
+  const isPiece = sold !== undefined && (board.length < sold.length || board.width < sold.width);
+  return `${isPiece ? 'piece' : 'board'} ${whole.indexOf(board) + 1} of ${whole.length}, ${stock}`;
 }

@@ -2,7 +2,7 @@ import { piecesFrom } from '../../design/fixture/bed';
 import { developBlank } from '../../design/form/blank';
 import { sizeBlank } from '../../design/form/blank-size';
 import { adviseTrial } from '../../design/bend/trial-advice';
-import type { Sheet } from '../../drawing/boards/sheet';
+import type { LaidOut } from '../../drawing/boards/laid-out';
 import { findBoard } from '../../tables/look-up';
 import type { HtmlElement } from '../html';
 import { measureFirst } from './cut-list';
@@ -61,24 +61,24 @@ function boardRows(shop: Shop): Row[] {
   const { boards, say, tables, job } = shop;
   const whole = boards.filter(({ offcut }) => offcut === null);
   return [...new Set(whole.map(({ stock }) => stock))].map((stock): Row => {
-    const sheets = whole.filter((sheet) => sheet.stock === stock);
-    const [first] = sheets;
+    const alike = whole.filter((board) => board.stock === stock);
+    const [first] = alike;
     const board = findBoard(tables, stock);
-    if (!first || !board) return [stock, '', String(sheets.length), ''];
+    if (!first || !board) return [stock, '', String(alike.length), ''];
     const size = `${say.atLeast(board.width)} × ${say.atLeast(board.length)} as sold`;
     const thick = `${say.thickness(first.thickness)} thick as reckoned here`;
     const isPiece = first.width < board.width || first.length < board.length;
-    const needed = isPiece ? Math.ceil(sheets.length / piecesFrom(board, first, tables.rules.partGap)) : sheets.length;
+    const needed = isPiece ? Math.ceil(alike.length / piecesFrom(board, first, tables.rules.partGap)) : alike.length;
     const remark = isPiece
-      ? `to be cut to ${count(sheets.length, 'piece')} of ${say.atLeast(first.width)} × ${say.atLeast(first.length)} for the bed`
-      : sheets.length > 1
+      ? `to be cut to ${count(alike.length, 'piece')} of ${say.atLeast(first.width)} × ${say.atLeast(first.length)} for the bed`
+      : alike.length > 1
         ? ''
         : `an offcut of ${offcutOf(first, say.atLeast, job.cut.border)} will do, laid out as drawn`;
     return [board.name, size, String(needed), [thick, remark].filter((words) => words !== '').join('; ')];
   });
 }
 
-function offcutOf({ used }: Sheet, length: (mm: number) => string, border: number): string {
+function offcutOf({ used }: LaidOut, length: (mm: number) => string, border: number): string {
   return `${length(used.length + border)} × ${length(used.width + border)}`;
 }
 

@@ -5,7 +5,7 @@ import type { Joints } from '../../design/joints/joints';
 import type { Part } from '../../drawing/parts/part';
 import type { SaidFinding } from '../../findings/say';
 import type { BuiltPlan } from '../plan/plan';
-import type { Sheet } from '../../drawing/boards/sheet';
+import type { LaidOut } from '../../drawing/boards/laid-out';
 import type { Board, Screw } from '../../tables/schema';
 import type { Tables } from '../../tables/tables';
 import type { Measures } from './measures';
@@ -20,7 +20,7 @@ export interface Shop {
   /** In the sheet's units. */
   readonly findings: readonly SaidFinding[];
   readonly parts: readonly Part[];
-  readonly boards: readonly Sheet[];
+  readonly boards: readonly LaidOut[];
   readonly tables: Tables;
   readonly say: Measures;
   /** What is cut; a laser's form is stacked from several of each. */

@@ -16,7 +16,7 @@ import { tables, type Form } from '../work';
 import type { Size } from './pan';
 
 /** A drawing that can be looked at by itself. */
-export interface Sheet {
+export interface ViewedDrawing {
   /** Its own among all of a form. */
   readonly id: string;
   readonly group: Group;
@@ -40,11 +40,11 @@ export function shopOf(form: Form): Shop {
 }
 
 /** Every drawing of a form, dimensioned ones first. */
-export function allDrawings(form: Form): Sheet[] {
+export function allDrawings(form: Form): ViewedDrawing[] {
   const { job, bend, layout, parts } = form;
   const shop = shopOf(form);
   const colours = coloursFor(job.cut.colours).svg;
-  const toCut = (group: Group, id: string, name: string, drawing: Drawing): Sheet => {
+  const toCut = (group: Group, id: string, name: string, drawing: Drawing): ViewedDrawing => {
     const bounds = boundsOf(drawing);
     const size = { width: bounds.maxX - bounds.minX + 2 * MARGIN, height: bounds.maxY - bounds.minY + 2 * MARGIN };
     return { id: `cut-${id}`, group, name, size, elements: drawingGroups(drawing, bounds, MARGIN, colours) };
@@ -67,11 +67,11 @@ export function allDrawings(form: Form): Sheet[] {
 }
 
 /** The drawing to begin with when a part is opened: the one with its dimensions, where there is one. */
-export function drawingOf(part: string, all: readonly Sheet[]): string {
+export function drawingOf(part: string, all: readonly ViewedDrawing[]): string {
   return (all.find(({ id }) => id === part) ?? all.find(({ id }) => id === `cut-${part}`))?.id ?? '';
 }
 
-function figure(id: string, name: string, svg: Element): Sheet {
+function figure(id: string, name: string, svg: Element): ViewedDrawing {
   const [, , width = 1, height = 1] = (svg.attributes.viewBox ?? '').split(' ').map(Number);
   const elements = svg.children.filter((child) => typeof child !== 'string').filter(({ name: tag }) => tag !== 'title');
   return { id, group: 'With dimensions', name, size: { width, height }, elements };

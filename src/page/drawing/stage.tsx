@@ -1,6 +1,6 @@
 import type { JSX, TargetedKeyboardEvent, TargetedPointerEvent, TargetedWheelEvent } from 'preact';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Sheet } from './all-drawings';
+import type { ViewedDrawing } from './all-drawings';
 import { meant, shownWords, wordsOf } from './legible';
 import {
   isBetterTurned,
@@ -39,7 +39,7 @@ export interface StageHandle {
 
 /** What a stage shows; `tapped` is given the words of a dimension that was tapped. */
 interface StageProps {
-  readonly sheet: Sheet;
+  readonly view: ViewedDrawing;
   readonly handle: { current: StageHandle | null };
   readonly tapped: (text: string) => void;
 }
@@ -53,23 +53,23 @@ interface Lie {
 const AS_IT_FITS: Lie = { place: null, turned: null };
 
 /** A drawing to move and draw nearer by wheel, pinch and keys, its words never too small to read. */
-export function Stage({ sheet, handle, tapped }: StageProps): JSX.Element {
+export function Stage({ view, handle, tapped }: StageProps): JSX.Element {
   const holder = useRef<SVGSVGElement>(null);
   const frame = useFrame(holder);
   const [lie, setLie] = useState(AS_IT_FITS);
   const fingers = useRef(new Map<number, Point>());
   const travelled = useRef(0);
-  const words = useMemo(() => wordsOf(sheet.elements), [sheet]);
-  const nodes = useMemo(() => sheet.elements.map(toNode), [sheet]);
-  const turned = lie.turned ?? isBetterTurned(sheet.size, frame);
-  const size = turned ? turnedSize(sheet.size) : sheet.size;
+  const words = useMemo(() => wordsOf(view.elements), [view]);
+  const nodes = useMemo(() => view.elements.map(toNode), [view]);
+  const turned = lie.turned ?? isBetterTurned(view.size, frame);
+  const size = turned ? turnedSize(view.size) : view.size;
   const place = lie.place ?? whole(size, frame);
   const shown = useMemo(
-    () => shownWords(words, { place, size: sheet.size, turned, trueLetters: sheet.group !== 'With dimensions' }),
-    [words, place.scale, place.x, place.y, sheet, turned],
+    () => shownWords(words, { place, size: view.size, turned, trueLetters: view.group !== 'With dimensions' }),
+    [words, place.scale, place.x, place.y, view, turned],
   );
 
-  useLayoutEffect(() => setLie(AS_IT_FITS), [sheet]);
+  useLayoutEffect(() => setLie(AS_IT_FITS), [view]);
   useLayoutEffect(() => {
     const texts = holder.current?.querySelectorAll('text') ?? [];
     for (const [index, text] of [...texts].entries()) {
@@ -135,7 +135,7 @@ export function Stage({ sheet, handle, tapped }: StageProps): JSX.Element {
       class="stage"
       tabindex={0}
       role="img"
-      aria-label={`${sheet.name}. Arrow keys move it, plus and minus draw nearer and away, Home shows all, T turns it.`}
+      aria-label={`${view.name}. Arrow keys move it, plus and minus draw nearer and away, Home shows all, T turns it.`}
       onWheel={wheel}
       onPointerDown={down}
       onPointerMove={move}
@@ -143,8 +143,8 @@ export function Stage({ sheet, handle, tapped }: StageProps): JSX.Element {
       onPointerCancel={(event) => fingers.current.delete(event.pointerId)}
       onKeyDown={key}
     >
-      <g key={sheet.id} transform={`translate(${place.x} ${place.y}) scale(${place.scale})`}>
-        <g transform={turned ? `translate(${sheet.size.height} 0) rotate(90)` : undefined}>{nodes}</g>
+      <g key={view.id} transform={`translate(${place.x} ${place.y}) scale(${place.scale})`}>
+        <g transform={turned ? `translate(${view.size.height} 0) rotate(90)` : undefined}>{nodes}</g>
       </g>
     </svg>
   );

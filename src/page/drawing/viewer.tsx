@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Form } from '../work';
-import { allDrawings, drawingOf, groups, type Sheet } from './all-drawings';
+import { allDrawings, drawingOf, groups, type ViewedDrawing } from './all-drawings';
 import { copy } from './copy';
 import { isDimension, wordsOf } from './legible';
 import { NEARER, Stage, type StageHandle } from './stage';
@@ -15,9 +15,9 @@ export function Viewer({ form, first, close }: { form: Form; first: string; clos
   const [told, setTold] = useState('');
   const at = Math.max(
     0,
-    all.findIndex((sheet) => sheet.id === id),
+    all.findIndex((view) => view.id === id),
   );
-  const sheet = all[at];
+  const view = all[at];
   useEffect(() => {
     dialog.current?.showModal();
     // The keys move the drawing from the start.
@@ -35,7 +35,7 @@ export function Viewer({ form, first, close }: { form: Form; first: string; clos
         <button type="button" aria-label="The drawing before" disabled={at === 0} onClick={() => go(-1)}>
           ‹
         </button>
-        <Choice all={all} id={sheet?.id ?? ''} choose={setId} />
+        <Choice all={all} id={view?.id ?? ''} choose={setId} />
         <button type="button" aria-label="The next drawing" disabled={at >= all.length - 1} onClick={() => go(1)}>
           ›
         </button>
@@ -43,7 +43,7 @@ export function Viewer({ form, first, close }: { form: Form; first: string; clos
           Close
         </button>
       </div>
-      {sheet ? <Stage sheet={sheet} handle={handle} tapped={(text) => void take(text)} /> : null}
+      {view ? <Stage view={view} handle={handle} tapped={(text) => void take(text)} /> : null}
       <div class="bar" role="group" aria-label="How it is shown">
         <button type="button" aria-label="Farther" onClick={() => handle.current?.nearer(1 / NEARER)}>
           −
@@ -61,21 +61,29 @@ export function Viewer({ form, first, close }: { form: Form; first: string; clos
           {told || 'Tap a dimension to copy it.'}
         </span>
       </div>
-      {sheet ? <Dimensions sheet={sheet} take={(text) => void take(text)} /> : null}
+      {view ? <Dimensions view={view} take={(text) => void take(text)} /> : null}
     </dialog>
   );
 }
 
-function Choice({ all, id, choose }: { all: readonly Sheet[]; id: string; choose: (id: string) => void }): JSX.Element {
+function Choice({
+  all,
+  id,
+  choose,
+}: {
+  all: readonly ViewedDrawing[];
+  id: string;
+  choose: (id: string) => void;
+}): JSX.Element {
   return (
     <select aria-label="Drawing" value={id} onChange={(event) => choose(event.currentTarget.value)}>
       {groups.map((group) => (
         <optgroup key={group} label={group}>
           {all
-            .filter((sheet) => sheet.group === group)
-            .map((sheet) => (
-              <option key={sheet.id} value={sheet.id}>
-                {sheet.name}
+            .filter((view) => view.group === group)
+            .map((view) => (
+              <option key={view.id} value={view.id}>
+                {view.name}
               </option>
             ))}
         </optgroup>
@@ -85,14 +93,11 @@ function Choice({ all, id, choose }: { all: readonly Sheet[]; id: string; choose
 }
 
 /** The drawing's dimensions as a list, each to be copied: for the keyboard, and for fingers on a small screen. */
-function Dimensions({ sheet, take }: { sheet: Sheet; take: (text: string) => void }): JSX.Element | null {
-  const texts = useMemo(
-    () => [...new Set(wordsOf(sheet.elements).map(({ text }) => text))].filter(isDimension),
-    [sheet],
-  );
+function Dimensions({ view, take }: { view: ViewedDrawing; take: (text: string) => void }): JSX.Element | null {
+  const texts = useMemo(() => [...new Set(wordsOf(view.elements).map(({ text }) => text))].filter(isDimension), [view]);
   if (texts.length === 0) return null;
   return (
-    <details class="dimensions" key={sheet.id}>
+    <details class="dimensions" key={view.id}>
       <summary>Dimensions as a list ({texts.length})</summary>
       <ul>
         {texts.map((text) => (

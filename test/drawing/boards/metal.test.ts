@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Vertex } from '../../../src/base/drawing';
 import { moveDrawing } from '../../../src/base/transform';
 import { layOutMetal, massOf, type Blank, type MetalSupply } from '../../../src/drawing/boards/lay-out-metal';
-import type { Sheet } from '../../../src/drawing/boards/sheet';
+import type { LaidOut } from '../../../src/drawing/boards/laid-out';
 import { mirrored, outlineOf } from '../../../src/panel/trace/outline';
 
 const loop = (...points: readonly (readonly [number, number])[]): Vertex[] =>
@@ -26,7 +26,7 @@ const steel: MetalSupply = {
 };
 
 /** Each blank’s corners where the sheet has it, from its own drawing and its placement. */
-function places(sheet: Sheet, blanks: readonly Blank[]): [number, number][][] {
+function places(sheet: LaidOut, blanks: readonly Blank[]): [number, number][][] {
   return sheet.placements.map((placement) => {
     const found = blanks.find(({ id }) => id === placement.part);
     if (!found) throw new Error(placement.part);

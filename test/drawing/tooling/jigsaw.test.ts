@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Line, Loop } from '../../../src/base/drawing';
 import { flattenLoop } from '../../../src/base/flatten';
 import { drawPieces } from '../../../src/output/pieces';
-import { layOutSheets } from '../../../src/drawing/boards';
+import { layOutBoards } from '../../../src/drawing/boards';
 import { hatchNarrowWaste } from '../../../src/drawing/boards/hatch';
 import { reliefCuts } from '../../../src/drawing/tooling/relief-cuts';
 import { inWood, loopsUnder, type Ring } from '../../helpers/as-cut';
@@ -79,7 +79,7 @@ describe('relief cuts', () => {
 describe('hatching', () => {
   const planned = planStarter('thick-steel');
   const parts = drawPieces(planned, tables);
-  const boards = layOutSheets(parts, tables);
+  const boards = layOutBoards(parts, tables);
 
   it('stands in the waste between two parts that are near each other, on no part, and nowhere else', () => {
     let strokes = 0;

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Vertex } from '../../../src/base/drawing';
 import type { Offcut } from '../../../src/job/job';
 import type { Part } from '../../../src/drawing/parts/part';
-import { layOutSheets } from '../../../src/drawing/boards';
+import { layOutBoards } from '../../../src/drawing/boards';
 import { writeShopSheet } from '../../../src/output/shop-sheet';
 import { frameOf } from '../../../src/output/shop-sheet/board-frame';
 import { labelParts, type Outlined, type PartLabel } from '../../../src/output/shop-sheet/board-labels';
@@ -42,7 +42,7 @@ function sheetWith(
   name: string,
   offcuts: readonly Offcut[] = [],
   units?: 'mm' | 'in' | 'both',
-): { document: Tree.Document; parts: Part[]; boards: ReturnType<typeof layOutSheets>; stations: number; text: string } {
+): { document: Tree.Document; parts: Part[]; boards: ReturnType<typeof layOutBoards>; stations: number; text: string } {
   const planned = planStarter(name);
   const { spine, stations, backings } = planned.plan;
   if (!spine) throw new Error('no plan');
@@ -51,7 +51,7 @@ function sheetWith(
     ...stations.map((station) => halfDisc(station.name, station.radius)),
     ...backings.map((backing) => rectangle(backing.name, 'backing', backing.depth, backing.width)),
   ];
-  const boards = layOutSheets(parts, tables, { offcuts });
+  const boards = layOutBoards(parts, tables, { offcuts });
   const text = writeShopSheet(planned, { parts: parts, boards: boards }, tables, units ? { units } : {});
   return { document: parse(text), parts, boards, stations: stations.length, text };
 }

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { parseJob } from '../../../src/job/parse';
 import { drawPieces } from '../../../src/output/pieces';
 import { planJob } from '../../../src/output/pipeline';
-import { layOutSheets } from '../../../src/drawing/boards';
+import { layOutBoards } from '../../../src/drawing/boards';
 import { writeShopSheet } from '../../../src/output/shop-sheet';
 import type { tools } from '../../helpers/for-tool';
 import { cutWith } from '../../helpers/for-tool';
@@ -56,7 +56,7 @@ describe('shop sheets of random jobs', () => {
           if (!planned.buildable) return;
           const parts = drawPieces(planned, tables);
           // Many small layers take long to lay out, and how they are laid out is not what is asked here.
-          const boards = parts.length <= MOST_PARTS ? layOutSheets(parts, tables, job.cut) : [];
+          const boards = parts.length <= MOST_PARTS ? layOutBoards(parts, tables, job.cut) : [];
           const sheet = writeShopSheet(planned, { parts, boards }, tables, { units });
           const complaints: string[] = [];
           parse(sheet, { onParseError: (error) => complaints.push(error.code) });

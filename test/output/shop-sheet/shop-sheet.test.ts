@@ -4,13 +4,13 @@ import type { Finding } from '../../../src/base/findings';
 import { finding } from '../../../src/findings/finding';
 import { drawPieces } from '../../../src/output/pieces';
 import type { Buildable } from '../../../src/output/pipeline';
-import { layOutSheets } from '../../../src/drawing/boards';
+import { layOutBoards } from '../../../src/drawing/boards';
 import { writeShopSheet, type ShopSheetOptions } from '../../../src/output/shop-sheet';
 import { planStarter, starters, tables } from '../../helpers/starters';
 
 function sheetFor(planned: Buildable, options?: ShopSheetOptions): string {
   const parts = drawPieces(planned, tables);
-  return writeShopSheet(planned, { parts: parts, boards: layOutSheets(parts, tables) }, tables, options);
+  return writeShopSheet(planned, { parts: parts, boards: layOutBoards(parts, tables) }, tables, options);
 }
 
 type Node = Tree.ChildNode;

@@ -6,7 +6,7 @@ import { sayFinding } from '../../../src/findings/say';
 import type { Plan } from '../../../src/output/plan/plan';
 import { drawPieces } from '../../../src/output/pieces';
 import type { Buildable } from '../../../src/output/pipeline';
-import { layOutSheets } from '../../../src/drawing/boards';
+import { layOutBoards } from '../../../src/drawing/boards';
 import { hatchNarrowWaste } from '../../../src/drawing/boards/hatch';
 import { writeShopSheet } from '../../../src/output/shop-sheet';
 import { measuresIn } from '../../../src/output/shop-sheet/measures';
@@ -34,7 +34,7 @@ interface Page {
 function pageOf(starter: string, tool: keyof typeof tools, change: (text: string) => string = (text) => text): Page {
   const planned = planStarter(starter, (text) => change(cutWith(tool)(text)));
   const parts = drawPieces(planned, tables);
-  const boards = layOutSheets(parts, tables, { offcuts: planned.job.offcuts, ...planned.job.cut });
+  const boards = layOutBoards(parts, tables, { offcuts: planned.job.offcuts, ...planned.job.cut });
   const document = parse(writeShopSheet(planned, { parts: parts, boards: boards }, tables, { units: 'mm' }));
   return {
     planned,
@@ -363,7 +363,7 @@ describe('a jigsaw’s lines in the waste', () => {
     const { planned, text } = pageOf('tapered-two-runs', 'jigsaw');
     expect(text).not.toMatch(/[Hh]atching/u);
     const parts = drawPieces(planned, tables);
-    const boards = layOutSheets(parts, tables, { offcuts: [], ...planned.job.cut }).map((board) =>
+    const boards = layOutBoards(parts, tables, { offcuts: [], ...planned.job.cut }).map((board) =>
       hatchNarrowWaste(board, parts, tables.tools.narrowWaste, tables.tools.hatchSpacing),
     );
     const hatched = textOf(parse(writeShopSheet(planned, { parts: parts, boards: boards }, tables)));

@@ -4,7 +4,7 @@ import { moveDrawing } from '../../base/transform';
 import type { Shaped } from '../parts/part';
 import type { Point } from './convex';
 import { outlineOf, polygonOf } from './outline';
-import type { Placement, Sheet } from './sheet';
+import type { Placement, LaidOut } from './laid-out';
 
 /** What the check's polygons may stray from the arcs, mm. */
 const STRAY = 0.01;
@@ -12,23 +12,23 @@ const STRAY = 0.01;
 const SLACK = 1e-6;
 
 /**
- * The last look: throws unless every part lies on one sheet and one only, inside its border, none nearer another than the gap.
+ * The last look: throws unless every part lies on one board and one only, inside its border, none nearer another than the gap.
  * Looks at true shapes by distances between sides, with none of the layout's own means.
  */
-export function checkSheets(sheets: readonly Sheet[], parts: readonly Shaped[], gap: number, border: number): void {
-  const placed = sheets.flatMap(({ placements }) => placements.map(({ part }) => part));
+export function checkLaidOut(boards: readonly LaidOut[], parts: readonly Shaped[], gap: number, border: number): void {
+  const placed = boards.flatMap(({ placements }) => placements.map(({ part }) => part));
   for (const { id } of parts) {
     const times = placed.filter((part) => part === id).length;
     if (times !== 1) throw new InternalError(`part ${id} is placed ${times} times`);
   }
   if (placed.length !== parts.length) throw new InternalError('a part is placed that was not asked for');
-  for (const sheet of sheets) checkSheet(sheet, parts, gap, border);
+  for (const board of boards) checkOne(board, parts, gap, border);
 }
 
-function checkSheet(sheet: Sheet, parts: readonly Shaped[], gap: number, border: number): void {
-  const shapes = sheet.placements.map((placement) => {
+function checkOne(board: LaidOut, parts: readonly Shaped[], gap: number, border: number): void {
+  const shapes = board.placements.map((placement) => {
     const part = parts.find(({ id }) => id === placement.part);
-    if (!part) throw new InternalError(`board ${sheet.id} holds an unknown part ${placement.part}`);
+    if (!part) throw new InternalError(`board ${board.id} holds an unknown part ${placement.part}`);
     return {
       id: part.id,
       bounds: boundsOf(moveDrawing({ shapes: [outlineOf(part)] }, placement)),
@@ -37,8 +37,8 @@ function checkSheet(sheet: Sheet, parts: readonly Shaped[], gap: number, border:
   });
   for (const [index, a] of shapes.entries()) {
     const { minX, minY, maxX, maxY } = a.bounds;
-    if (Math.min(minX, minY, sheet.length - maxX, sheet.width - maxY) < border - SLACK)
-      throw new InternalError(`part ${a.id} lies over the border of board ${sheet.id}`);
+    if (Math.min(minX, minY, board.length - maxX, board.width - maxY) < border - SLACK)
+      throw new InternalError(`part ${a.id} lies over the border of board ${board.id}`);
     for (const b of shapes.slice(index + 1)) {
       if (
         b.bounds.minX > maxX + gap ||
@@ -48,7 +48,7 @@ function checkSheet(sheet: Sheet, parts: readonly Shaped[], gap: number, border:
       )
         continue;
       if (isInside(a.sides, b.sides) || isInside(b.sides, a.sides) || isNearer(a.sides, b.sides, gap - 2 * STRAY)) {
-        throw new InternalError(`parts ${a.id} and ${b.id} lie too near each other on board ${sheet.id}`);
+        throw new InternalError(`parts ${a.id} and ${b.id} lie too near each other on board ${board.id}`);
       }
     }
   }

@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { Vertex } from '../../../src/base/drawing';
 import type { Offcut } from '../../../src/job/job';
 import type { Part } from '../../../src/drawing/parts/part';
-import { layOutSheets } from '../../../src/drawing/boards';
+import { layOutBoards } from '../../../src/drawing/boards';
 import { fillByBoxes } from '../../../src/drawing/boards/boxes';
 import { itemsOf } from '../../../src/drawing/boards/item';
-import type { Sheet } from '../../../src/drawing/boards/sheet';
+import type { LaidOut } from '../../../src/drawing/boards/laid-out';
 import { samplePoints } from '../../helpers/loops';
 import { partSet } from '../../helpers/part-sets';
 import { halfDisc, partOf, straight } from '../../helpers/part-shapes';
@@ -18,7 +18,7 @@ const { partGap: gap, boardBorder: border } = tables.rules;
 type Place = readonly [number, number];
 
 /** The part's outline on its board as sampled points: the placed drawing is not asked, only the placement's own numbers. */
-function placedOutline(part: Part, { dx, dy, angle }: Sheet['placements'][number]): Place[] {
+function placedOutline(part: Part, { dx, dy, angle }: LaidOut['placements'][number]): Place[] {
   const [outline] = part.drawing.shapes;
   const vertices: readonly Vertex[] = outline?.kind === 'loop' ? outline.vertices : [];
   return samplePoints(vertices, 5).map(([x, y]) => [
@@ -63,18 +63,18 @@ const box = (points: readonly Place[]): [number, number, number, number] => [
 ];
 
 /** Everything the layout promises, by brute force. */
-function expectSound(sheets: readonly Sheet[], parts: readonly Part[]): void {
-  expect(sheets.flatMap(({ placements }) => placements.map(({ part }) => part)).sort()).toEqual(
+function expectSound(boards: readonly LaidOut[], parts: readonly Part[]): void {
+  expect(boards.flatMap(({ placements }) => placements.map(({ part }) => part)).sort()).toEqual(
     parts.map(({ id }) => id).sort(),
   );
-  for (const sheet of sheets) {
-    const placed = sheet.placements.map((placement) =>
+  for (const board of boards) {
+    const placed = board.placements.map((placement) =>
       placedOutline(parts.find(({ id }) => id === placement.part) as Part, placement),
     );
     for (const [index, a] of placed.entries()) {
       const [minX, minY, maxX, maxY] = box(a);
-      expect(Math.min(minX, minY, sheet.length - maxX, sheet.width - maxY)).toBeGreaterThan(border - 1e-6);
-      expect(maxX).toBeLessThan(sheet.used.length + 1e-6);
+      expect(Math.min(minX, minY, board.length - maxX, board.width - maxY)).toBeGreaterThan(border - 1e-6);
+      expect(maxX).toBeLessThan(board.used.length + 1e-6);
       for (const b of placed.slice(index + 1)) {
         const [otherMinX, otherMinY, otherMaxX, otherMaxY] = box(b);
         if (otherMinX - maxX > gap || minX - otherMaxX > gap || otherMinY - maxY > gap || minY - otherMaxY > gap)
@@ -97,7 +97,7 @@ function boxesReach(parts: readonly Part[]): number {
   return boards.reduce((sum, { reach }) => sum + reach, 0);
 }
 
-const reach = (sheets: readonly Sheet[]): number => sheets.reduce((sum, { used }) => sum + used.length, 0);
+const reach = (boards: readonly LaidOut[]): number => boards.reduce((sum, { used }) => sum + used.length, 0);
 
 describe('parts laid out on boards', () => {
   it.each([1, 2, 3, 4, 5])(
@@ -105,7 +105,7 @@ describe('parts laid out on boards', () => {
     (seed) => {
       fc.assert(
         fc.property(partSet, (parts) => {
-          expectSound(layOutSheets(parts, tables), parts);
+          expectSound(layOutBoards(parts, tables), parts);
         }),
         { numRuns: cases(100), seed },
       );
@@ -115,7 +115,7 @@ describe('parts laid out on boards', () => {
   it('never take more boards or more length than the boxes round them', () => {
     fc.assert(
       fc.property(partSet, (parts) => {
-        expect(reach(layOutSheets(parts, tables))).toBeLessThanOrEqual(boxesReach(parts) + 1e-6);
+        expect(reach(layOutBoards(parts, tables))).toBeLessThanOrEqual(boxesReach(parts) + 1e-6);
       }),
       { numRuns: cases(30) },
     );
@@ -126,7 +126,7 @@ describe('parts laid out on boards', () => {
       fc.property(
         partSet.chain((parts) => fc.tuple(fc.constant(parts), fc.shuffledSubarray(parts, { minLength: parts.length }))),
         ([parts, shuffled]) => {
-          expect(layOutSheets(shuffled, tables)).toEqual(layOutSheets(parts, tables));
+          expect(layOutBoards(shuffled, tables)).toEqual(layOutBoards(parts, tables));
         },
       ),
       { numRuns: cases(20) },
@@ -135,11 +135,11 @@ describe('parts laid out on boards', () => {
 
   it('fill a board to its border', () => {
     const whole = partOf('whole', straight([0, 0], [2420, 0], [2420, 1200], [0, 1200]));
-    const [sheet, ...more] = layOutSheets([whole], tables);
+    const [board, ...more] = layOutBoards([whole], tables);
     expect(more).toEqual([]);
-    expect(sheet?.placements).toEqual([{ part: 'whole', angle: 0, dx: border, dy: border }]);
-    expect(sheet?.used.length).toBeCloseTo(2430, 9);
-    expect(sheet?.used.share).toBeCloseTo((2420 * 1200) / (2430 * 1220), 12);
+    expect(board?.placements).toEqual([{ part: 'whole', angle: 0, dx: border, dy: border }]);
+    expect(board?.used.length).toBeCloseTo(2430, 9);
+    expect(board?.used.share).toBeCloseTo((2420 * 1200) / (2430 * 1220), 12);
   });
 
   it('are named where they fit nowhere', () => {
@@ -149,15 +149,15 @@ describe('parts laid out on boards', () => {
       partOf('wide', straight([0, 0], [1300, 0], [1300, 1201], [0, 1201])),
     ];
     expect(() =>
-      layOutSheets(parts, tables, { offcuts: [{ stock: 'mdf-18', width: 100, length: 2430, thickness: null }] }),
+      layOutBoards(parts, tables, { offcuts: [{ stock: 'mdf-18', width: 100, length: 2430, thickness: null }] }),
     ).toThrow(/no room for long, wide on a board of mdf-18, 1220 × 2440 mm, nor on any of 1 offcuts/u);
   });
 
   it('take a second board when one is full', () => {
     const half = ['a', 'b', 'c'].map((id) => partOf(id, straight([0, 0], [1206, 0], [1206, 1200], [0, 1200])));
-    const sheets = layOutSheets(half, tables);
-    expectSound(sheets, half);
-    expect(sheets.map(({ id, placements }) => [id, placements.length])).toEqual([
+    const boards = layOutBoards(half, tables);
+    expectSound(boards, half);
+    expect(boards.map(({ id, placements }) => [id, placements.length])).toEqual([
       ['board-mdf-18-1', 2],
       ['board-mdf-18-2', 1],
     ]);
@@ -165,9 +165,9 @@ describe('parts laid out on boards', () => {
 
   it('nest into hollows: a half-disc inside an L takes no length of its own', () => {
     const corner = partOf('corner', straight([0, 0], [1200, 0], [1200, 60], [60, 60], [60, 400], [0, 400]));
-    const sheets = layOutSheets([corner, partOf('S1', halfDisc(150))], tables);
-    expectSound(sheets, [corner, partOf('S1', halfDisc(150))]);
-    expect(reach(sheets)).toBeLessThanOrEqual(border + 400 + 1e-6);
+    const boards = layOutBoards([corner, partOf('S1', halfDisc(150))], tables);
+    expectSound(boards, [corner, partOf('S1', halfDisc(150))]);
+    expect(reach(boards)).toBeLessThanOrEqual(border + 400 + 1e-6);
   });
 });
 
@@ -182,20 +182,20 @@ describe('offcuts', () => {
   const parts = [60, 70, 80].map((radius, index) => partOf(`S${index + 1}`, halfDisc(radius)));
 
   it('are used before a whole board', () => {
-    const sheets = layOutSheets(parts, tables, { offcuts: [offcut()] });
-    expectSound(sheets, parts);
-    expect(sheets.map(({ id, offcut: number, width, length }) => [id, number, width, length])).toEqual([
+    const boards = layOutBoards(parts, tables, { offcuts: [offcut()] });
+    expectSound(boards, parts);
+    expect(boards.map(({ id, offcut: number, width, length }) => [id, number, width, length])).toEqual([
       ['offcut-1', 0, 300, 400],
     ]);
   });
 
   it('serve each once, rather than begin a whole board', () => {
     const large = ['S1', 'S2'].map((id) => partOf(id, halfDisc(80)));
-    const sheets = layOutSheets(large, tables, {
+    const boards = layOutBoards(large, tables, {
       offcuts: [offcut({ width: 100, length: 200 }), offcut({ width: 200, length: 100 })],
     });
-    expectSound(sheets, large);
-    expect(sheets.map(({ id, placements }) => [id, placements.length])).toEqual([
+    expectSound(boards, large);
+    expect(boards.map(({ id, placements }) => [id, placements.length])).toEqual([
       ['offcut-1', 1],
       ['offcut-2', 1],
     ]);
@@ -203,21 +203,21 @@ describe('offcuts', () => {
 
   it('too small for a part leave it to a whole board', () => {
     const spine = partOf('spine', straight([0, 0], [900, 0], [900, 200], [0, 200]));
-    const sheets = layOutSheets([spine], tables, { offcuts: [offcut()] });
-    expectSound(sheets, [spine]);
-    expect(sheets.map(({ id }) => id)).toEqual(['board-mdf-18-1']);
+    const boards = layOutBoards([spine], tables, { offcuts: [offcut()] });
+    expectSound(boards, [spine]);
+    expect(boards.map(({ id }) => id)).toEqual(['board-mdf-18-1']);
   });
 
   it('serve only parts of their board and thickness', () => {
     const ids = (given: Partial<Offcut>): string[] =>
-      layOutSheets(parts, tables, { offcuts: [offcut(given)] }).map(({ id }) => id);
+      layOutBoards(parts, tables, { offcuts: [offcut(given)] }).map(({ id }) => id);
     expect(ids({ stock: 'mdf-12' })).toEqual(['board-mdf-18-1']);
     expect(ids({ thickness: 19 })).toEqual(['board-mdf-18-1']);
     expect(ids({ thickness: 18.3 })).toEqual(['offcut-1']);
   });
 
   it('no wider than their borders serve nobody', () => {
-    expect(layOutSheets(parts, tables, { offcuts: [offcut({ width: 20 })] }).map(({ id }) => id)).toEqual([
+    expect(layOutBoards(parts, tables, { offcuts: [offcut({ width: 20 })] }).map(({ id }) => id)).toEqual([
       'board-mdf-18-1',
     ]);
   });
@@ -234,9 +234,9 @@ describe('half-discs', () => {
     { name: 'a taper from 60 to 150 mm', radii: taper(60, 150, 30) },
   ])('$name: take at least 15 % less length than the bounding-box packer lays them out on', ({ radii }) => {
     const parts = set(radii);
-    const sheets = layOutSheets(parts, tables);
-    expectSound(sheets, parts);
-    expect(reach(sheets)).toBeLessThan(0.85 * boxesReach(parts));
+    const boards = layOutBoards(parts, tables);
+    expectSound(boards, parts);
+    expect(reach(boards)).toBeLessThan(0.85 * boxesReach(parts));
   });
 });
 
@@ -245,7 +245,7 @@ describe('whoever waits for a layout', () => {
 
   it('is told how far it is, and that it is done', () => {
     const said: [number, number][] = [];
-    layOutSheets(parts, tables, { offcuts: [] }, { progress: (done, total) => said.push([done, total]) });
+    layOutBoards(parts, tables, { offcuts: [] }, { progress: (done, total) => said.push([done, total]) });
     expect(said.length).toBeGreaterThan(2);
     expect(said.map(([done]) => done)).toEqual(said.map(([done]) => done).sort((a, b) => a - b));
     expect(said.at(-1)?.[0]).toBe(said.at(-1)?.[1]);

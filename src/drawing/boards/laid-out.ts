@@ -1,7 +1,7 @@
 import type { Drawing } from '../../base/drawing';
 
-/** One board or offcut with the parts laid out on it. */
-export interface Sheet {
+/** A board, a metal sheet or an offcut with what is laid out on it. */
+export interface LaidOut {
   /** Unique, safe as a file name: `board-mdf-18-1`, `offcut-2`. */
   readonly id: string;
   readonly stock: string;

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { checkSheets } from '../../../src/drawing/boards/check-sheet';
-import type { Sheet } from '../../../src/drawing/boards/sheet';
+import { checkLaidOut } from '../../../src/drawing/boards/check-laid-out';
+import type { LaidOut } from '../../../src/drawing/boards/laid-out';
 import { halfDisc, partOf } from '../../helpers/part-shapes';
 
 const parts = [partOf('S1', halfDisc(50)), partOf('S2', halfDisc(50))];
 
 /** Two half-discs on a board of 400 × 300 mm, the first with its middle at 100, 50. */
-const sheet = (...placements: Sheet['placements']): Sheet => ({
+const board = (...placements: LaidOut['placements']): LaidOut => ({
   id: 'board-1',
   stock: 'mdf-18',
   thickness: 18,
@@ -19,9 +19,9 @@ const sheet = (...placements: Sheet['placements']): Sheet => ({
 });
 const first = { part: 'S1', dx: 100, dy: 50, angle: 0 };
 const check =
-  (...placements: Sheet['placements']) =>
+  (...placements: LaidOut['placements']) =>
   (): void => {
-    checkSheets([sheet(...placements)], parts, 8, 10);
+    checkLaidOut([board(...placements)], parts, 8, 10);
   };
 
 describe('the last look at a layout', () => {
