@@ -5,8 +5,9 @@ import type { FixtureLayout } from '../design/fixture/fixture';
 import { formatDiameter, type LengthUnit } from '../base/units';
 import { drawParts } from '../drawing/parts';
 import { labelLength } from '../drawing/parts/lengths';
+import type { Part } from '../drawing/parts/part';
 import { writeBoardPdf } from './pdf/board-pdf';
-import { writeTemplates } from './pdf/pdf';
+import { writeTemplates, type Template } from './pdf/pdf';
 import { drawPieces, layOutPieces } from './pieces';
 import type { Buildable } from './pipeline';
 import { planText } from './plan/plan-text';
@@ -57,26 +58,7 @@ export async function makeFiles(
       drawing,
     })),
   ];
-  const templates = [
-    // Traced or glued on, a template is cut to its line: a router's and a laser's drawings are not for that.
-    ...(job.cut.with === 'jigsaw' ? parts : []).map(({ id, kind, name, thickness, stock, drawing }) => ({
-      id,
-      title: name,
-      notes: [
-        boardNote(stock, thickness, tables, job.units),
-        ...(kind === 'spine' ? sinkNotes(layout, job.units) : []),
-      ],
-      drawing,
-    })),
-    ...aids
-      .filter(({ id }) => isPrinted(id, job.paper.blanks))
-      .map(({ id, kind, title, material, notes, drawing }) => ({
-        id,
-        title,
-        notes: [materialNotes[material], ...notes, ...(kind === 'blank' ? otherHand(job.paper.blanks) : [])],
-        drawing,
-      })),
-  ];
+  const templates = templatesOf(planned, { parts, aids }, tables);
   return [
     ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
       {
@@ -100,6 +82,34 @@ export async function makeFiles(
     ...writeOperations(operationRows(parts, planned, tables.tools), job.units),
     ...solidFiles({ parts: drawParts(layout, bend, job, joints, tables), layout, bend, joints }, job.title),
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
+  ];
+}
+
+/** The drawings that are printed at 1:1 on paper, for tracing or glueing on. */
+export function templatesOf(
+  { job, layout }: Pick<Buildable, 'job' | 'layout'>,
+  { parts, aids }: { readonly parts: readonly Part[]; readonly aids: readonly Aid[] },
+  tables: Tables,
+): Template[] {
+  return [
+    // Traced or glued on, a template is cut to its line: a router's and a laser's drawings are not for that.
+    ...(job.cut.with === 'jigsaw' ? parts : []).map(({ id, kind, name, thickness, stock, drawing }) => ({
+      id,
+      title: name,
+      notes: [
+        boardNote(stock, thickness, tables, job.units),
+        ...(kind === 'spine' ? sinkNotes(layout, job.units) : []),
+      ],
+      drawing,
+    })),
+    ...aids
+      .filter(({ id }) => isPrinted(id, job.paper.blanks))
+      .map(({ id, kind, title, material, notes, drawing }) => ({
+        id,
+        title,
+        notes: [materialNotes[material], ...notes, ...(kind === 'blank' ? otherHand(job.paper.blanks) : [])],
+        drawing,
+      })),
   ];
 }
 

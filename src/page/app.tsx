@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { BenchButton } from './bench/bench-button';
+import { Beside } from './compare/beside';
 import { Cut } from './cut';
 import { useAddress } from './address';
 import { changed, draftFrom, fromAddress, readDraft, textAt, type Draft, type DraftPath, type Opened } from './draft';
@@ -26,6 +27,7 @@ export function App(): JSX.Element {
     given?.problem ? `The job in the address was not opened: ${given.problem}` : '',
   );
   const [history, setHistory] = useState(() => begin<Draft>(given?.draft ?? draftFrom(starters[0]?.text ?? '')));
+  const [pinned, setPinned] = useState<Draft | null>(null);
   const draft = history.present;
   const worked = useMemo(() => work(draft), [draft]);
   const last = useRef<Form | null>(null);
@@ -54,9 +56,15 @@ export function App(): JSX.Element {
 
   const change = (path: DraftPath, value: Draft | string | undefined): void =>
     setHistory((held) => edit(held, changed(held.present, path, value), pathText(path)));
+  const replace = (next: Draft, place: string): void => setHistory((held) => settle(edit(held, next, place)));
   const start = (name: string): void => {
     const starter = starters.find((one) => one.name === name);
     if (starter) take(readDraft(starter.text), starter.name, 'open');
+  };
+  const swap = (): void => {
+    if (!pinned) return;
+    replace(pinned, 'swap');
+    setPinned(draft);
   };
   return (
     <>
@@ -99,12 +107,19 @@ export function App(): JSX.Element {
       <DropFile open={(opened, name) => take(opened, name, 'open')} />
       <Glance form={form} findings={worked.findings} stale={stale} />
       <main>
-        <Fields draft={draft} findings={worked.findings} change={change} settle={() => setHistory(settle)} />
+        <Fields
+          draft={draft}
+          findings={worked.findings}
+          change={change}
+          replace={replace}
+          settle={() => setHistory(settle)}
+        />
         <div class="shows">
           {form ? <View form={form} stale={stale} /> : null}
           <Know form={form} findings={worked.findings} stale={stale} />
           {form ? <Plots form={form} stale={stale} /> : null}
           {form ? <Cut form={form} stale={stale} /> : null}
+          <Beside pinned={pinned} draft={draft} form={form} stale={stale} pin={setPinned} swap={swap} />
           <Take worked={worked} stale={stale} />
         </div>
       </main>

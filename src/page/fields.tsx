@@ -1,6 +1,7 @@
 import type { ComponentChildren, JSX, TargetedEvent } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { SaidFinding } from '../findings/say';
+import { inUnits } from './convert-units';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
 import { pathText } from '../job/path';
 import { homeOf } from '../job/fields/label';
@@ -23,6 +24,8 @@ export interface FieldsProps {
   readonly draft: Draft;
   readonly findings: readonly SaidFinding[];
   readonly change: (path: DraftPath, value: Draft | string | undefined) => void;
+  /** Another draft in place of the whole, as one step. */
+  readonly replace: (draft: Draft, place: string) => void;
   readonly settle: () => void;
 }
 
@@ -87,7 +90,7 @@ function Fold({ title, open, children }: { title: string; open: boolean; childre
   );
 }
 
-function FieldRow({ row, draft, findings, change, settle }: FieldsProps & { row: Row }): JSX.Element {
+function FieldRow({ row, draft, findings, change, replace, settle }: FieldsProps & { row: Row }): JSX.Element {
   const { field, path } = row;
   const name = pathText(path);
   const setting = settingOf(draft);
@@ -98,7 +101,8 @@ function FieldRow({ row, draft, findings, change, settle }: FieldsProps & { row:
   const described = mine.length > 0 ? { 'aria-describedby': `${name}-says` } : {};
   const set = (event: TargetedEvent<HTMLInputElement | HTMLSelectElement>): void => {
     const typed = event.currentTarget.value;
-    if (name === 'cut.with') change(['cut'], cutFor(draft, typed));
+    if (name === 'units') replace(inUnits(draft, setting.units, typed === 'in' ? 'in' : 'mm'), name);
+    else if (name === 'cut.with') change(['cut'], cutFor(draft, typed));
     else change(path, typed === '' && choices ? undefined : typed);
   };
   const unless = field.unlessSaid?.(setting) ?? '';

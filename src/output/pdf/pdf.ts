@@ -42,15 +42,7 @@ export async function writeTemplates(
 ): Promise<Uint8Array> {
   const document = await beginDocument(font);
   const { letters } = document;
-  const prepared = templates.map((template): Prepared => {
-    const dressed = dressForPaper(template.drawing, job.units, letters);
-    return { template, dressed, caption: captionUnder(dressed.bounds, template.title, template.notes ?? [], letters) };
-  });
-  const planned = planPages(
-    prepared.map(({ dressed, caption }) => ({ bounds: dressed.bounds, block: caption.block })),
-    paper,
-  );
-  const front = layOutFrontPages(prepared, planned, paper, job, letters);
+  const { prepared, planned, front } = prepare(templates, paper, job, letters);
   const pages = front.length + planned.length;
 
   const addPage = (page: Page, names: string, number: number, draw: (pen: Pen) => void): void => {
@@ -68,6 +60,41 @@ export async function writeTemplates(
   }
 
   return endDocument(document, job.title);
+}
+
+/** How many pages {@link writeTemplates} would fill, without drawing them. */
+export async function countPages(
+  templates: readonly Template[],
+  paper: PaperChoice,
+  job: { readonly title: string; readonly units: LengthUnit },
+  font: Uint8Array,
+): Promise<number> {
+  const { letters } = await beginDocument(font);
+  const { planned, front } = prepare(templates, paper, job, letters);
+  return front.length + planned.length;
+}
+
+interface PreparedPages {
+  readonly prepared: readonly Prepared[];
+  readonly planned: readonly PlannedPage[];
+  readonly front: readonly FrontPage[];
+}
+
+function prepare(
+  templates: readonly Template[],
+  paper: PaperChoice,
+  job: { readonly title: string; readonly units: LengthUnit },
+  letters: Lettering,
+): PreparedPages {
+  const prepared = templates.map((template): Prepared => {
+    const dressed = dressForPaper(template.drawing, job.units, letters);
+    return { template, dressed, caption: captionUnder(dressed.bounds, template.title, template.notes ?? [], letters) };
+  });
+  const planned = planPages(
+    prepared.map(({ dressed, caption }) => ({ bounds: dressed.bounds, block: caption.block })),
+    paper,
+  );
+  return { prepared, planned, front: layOutFrontPages(prepared, planned, paper, job, letters) };
 }
 
 function drawPlanned(pen: Pen, plan: PlannedPage, prepared: readonly Prepared[], letters: Lettering): void {

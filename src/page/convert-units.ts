@@ -1,0 +1,50 @@
+import { MM_PER_INCH, parseLength, toFractionalInches, type LengthUnit } from '../base/units';
+import { fieldAt } from '../job/fields/look';
+import { changed, type Draft, type DraftPath } from './draft';
+
+/** A fraction of an inch says a length where it is it to this, mm. */
+const EXACT = 1e-4;
+
+/**
+ * The draft in another unit: lengths that carry none are written anew, so that the part stays what it is; what says its own unit, a gauge or a board's name
+ * is left as typed. A fraction stays exact; other inches are given to 0.00001, mm to 0.0001.
+ */
+export function inUnits(draft: Draft, from: LengthUnit, to: LengthUnit): Draft {
+  const whole = from === to ? draft : converted(draft, [], { from, to });
+  return changed(typeof whole === 'string' ? {} : whole, ['units'], to);
+}
+
+interface Units {
+  readonly from: LengthUnit;
+  readonly to: LengthUnit;
+}
+
+function converted(node: Draft | string, path: DraftPath, units: Units): Draft | string {
+  if (typeof node === 'string') return isLength(path) ? rewritten(node, units) : node;
+  if (Array.isArray(node))
+    return (node as readonly (Draft | string)[]).map((entry, index) => converted(entry, [...path, index], units));
+  return Object.fromEntries(
+    Object.entries(node as Readonly<Record<string, Draft | string>>).map(([key, entry]) => [
+      key,
+      converted(entry, [...path, key], units),
+    ]),
+  );
+}
+
+function isLength(path: DraftPath): boolean {
+  const kind = fieldAt(path)?.kind.name;
+  return kind === 'length' || kind === 'thickness';
+}
+
+/** A text without a unit reads otherwise in the other unit: that is how one is known. */
+function rewritten(text: string, { from, to }: Units): string {
+  const [here, there] = [parseLength(text, from), parseLength(text, to)];
+  if (!here.ok || !('mm' in here) || !there.ok || !('mm' in there) || here.mm === there.mm) return text;
+  if (to === 'mm') return plain(here.mm, 4);
+  const { text: fraction, leftover } = toFractionalInches(here.mm, 64);
+  return Math.abs(leftover) < EXACT ? fraction : plain(here.mm / MM_PER_INCH, 5);
+}
+
+function plain(value: number, decimals: number): string {
+  return String(Number(value.toFixed(decimals)));
+}
