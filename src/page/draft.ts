@@ -123,7 +123,12 @@ function spread(node: Draft | string, path: DraftPath): Draft | string {
 
 /** The draft as a job file: bare numbers as numbers, empty fields left out, one value for a block where it says the same. */
 export function jobFileFrom(draft: Draft): string {
-  return stringify(toData(draft, []) ?? {}, { lineWidth: 0 });
+  return stringify(dataFrom(draft), { lineWidth: 0 });
+}
+
+/** The same as plain data. */
+export function dataFrom(draft: Draft): unknown {
+  return toData(draft, []) ?? {};
 }
 
 function toData(node: Draft | string, path: DraftPath): unknown {

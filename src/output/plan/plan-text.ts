@@ -6,8 +6,8 @@ import type { Plan } from './plan';
  */
 const DIGITS = 10;
 
-/** Less than this is what sums that cancel leave over, and 0 is meant. */
-const NOTHING = 1e-12;
+/** Decimals no printed number goes beyond, however small: what sums that cancel leave over is not the same on every machine either. */
+const DECIMALS = 11;
 
 /** The plan as JSON text, as `plan --json` prints it and `plan.json` holds it. */
 export function planText(plan: Plan): string {
@@ -15,5 +15,6 @@ export function planText(plan: Plan): string {
 }
 
 function printed(value: number): number {
-  return Math.abs(value) < NOTHING ? 0 : Number(value.toPrecision(DIGITS));
+  const finest = Number(value.toFixed(DECIMALS));
+  return finest === 0 ? 0 : Number(finest.toPrecision(DIGITS));
 }
