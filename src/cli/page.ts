@@ -17,9 +17,12 @@ export async function page(io: Io, job: string | undefined, options: PageOptions
   const port = Number(options.port);
   if (!Number.isInteger(port) || port < 0 || port > 65535)
     throw new Stop(`--port takes a number from 0 to 65535, not ${JSON.stringify(options.port)}`, EXIT.wrong);
-  const hash = job === undefined ? '' : `#job=${encodeURIComponent(await readJobFile(io, job))}`;
-  const server = await serve(await readFile(join(packageFolder(), 'dist/bendbuck.html')), port);
-  const address = `http://127.0.0.1:${portOf(server)}/${hash}`;
+  const text = job === undefined ? null : await readJobFile(io, job);
+  const watched = job === undefined || job === '-' ? null : () => readJobFile(io, job);
+  const server = await serve(await readFile(join(packageFolder(), 'dist/bendbuck.html')), port, watched);
+  const search = watched ? WATCH : '';
+  const hash = text === null ? '' : `#job=${encodeURIComponent(text)}`;
+  const address = `http://127.0.0.1:${portOf(server)}/${search}${hash}`;
   const stopped = new Promise<void>((done) => {
     for (const signal of ['SIGINT', 'SIGTERM'] as const)
       process.once(signal, () => server.close(() => done()).closeAllConnections());
@@ -30,6 +33,10 @@ export async function page(io: Io, job: string | undefined, options: PageOptions
   return EXIT.done;
 }
 
+/** Tells the page that its server hands out the job as it stands on disk, and where. */
+const WATCH = '?watch';
+const JOB = '/job.yaml';
+
 /** A page for one person at one machine: as many connections as a few browsers have open. */
 const MOST_CONNECTIONS = 32;
 /** How long a connection may take to ask, or be given nothing because it does not read, ms. */
@@ -39,16 +46,20 @@ const LONGEST = 60_000;
 
 /**
  * A server of one page: loopback only, by its own name only, nothing of a request ever reaches the disk. The page is held once, whoever asks;
- * a connection gets one answer, and what does not read is let go.
+ * a connection gets one answer, and what does not read is let go. `job` reads the one job file the page was opened with, for it to follow; null where there is none.
  */
-export async function serve(html: Uint8Array, port: number): Promise<Server> {
+export async function serve(
+  html: Uint8Array,
+  port: number,
+  job: (() => Promise<string>) | null = null,
+): Promise<Server> {
   const page = Buffer.from(html);
   const policy =
     /http-equiv="Content-Security-Policy" content="([^"]*)"/u.exec(page.toString('latin1', 0, 4096))?.[1] ??
     "default-src 'none'";
   const server = createServer(
     { headersTimeout: PATIENCE, requestTimeout: PATIENCE, connectionsCheckingInterval: PATIENCE / 4 },
-    (request, response) => answer(request, response, { page, policy, port: portOf(server) }),
+    (request, response) => void answer(request, response, { page, policy, port: portOf(server), job }),
   );
   server.maxConnections = MOST_CONNECTIONS;
   server.setTimeout(PATIENCE, (socket) => socket.destroy());
@@ -80,9 +91,14 @@ interface Served {
   readonly page: Buffer;
   readonly policy: string;
   readonly port: number;
+  readonly job: (() => Promise<string>) | null;
 }
 
-function answer(request: IncomingMessage, response: ServerResponse, { page, policy, port }: Served): void {
+async function answer(
+  request: IncomingMessage,
+  response: ServerResponse,
+  { page, policy, port, job }: Served,
+): Promise<void> {
   request.resume();
   const say = (status: number, body: string | Buffer, extra: Readonly<Record<string, string>> = {}): void => {
     response.writeHead(status, {
@@ -103,7 +119,11 @@ function answer(request: IncomingMessage, response: ServerResponse, { page, poli
   if (request.headers.host !== `127.0.0.1:${port}` && request.headers.host !== `localhost:${port}`)
     return say(421, 'This server answers to its own address only.\n');
   if (request.method !== 'GET' && request.method !== 'HEAD') return say(405, 'Only GET.\n', { Allow: 'GET, HEAD' });
-  if (request.url !== '/') return say(404, 'There is one page here, at /.\n');
+  if (job && request.url === JOB) {
+    const text = await job().catch(() => null);
+    return text === null ? say(404, 'The job cannot be read now.\n') : say(200, text);
+  }
+  if (request.url !== '/' && !(job && request.url === `/${WATCH}`)) return say(404, 'There is one page here, at /.\n');
   return say(200, page);
 }
 

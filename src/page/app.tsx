@@ -4,13 +4,25 @@ import { BenchButton } from './bench/bench-button';
 import { Beside } from './compare/beside';
 import { Cut } from './cut';
 import { useAddress } from './address';
-import { changed, draftFrom, fromAddress, readDraft, textAt, type Draft, type DraftPath, type Opened } from './draft';
+import {
+  changed,
+  draftFrom,
+  fromAddress,
+  jobFileFrom,
+  readDraft,
+  textAt,
+  type Draft,
+  type DraftPath,
+  type Opened,
+} from './draft';
 import { DropFile } from './drop-file';
 import { Fields } from './fields';
 import { Glance } from './glance';
 import { begin, edit, redo, settle, undo } from './history';
 import { Know } from './know';
-import { OpenFile } from './open-file';
+import { keptText } from './files/kept-text';
+import { useWatchedJob } from './files/watch-job';
+import { OpenFile, type Source } from './open-file';
 import { Plots } from './plots';
 import { starters } from './starters';
 import { useTabTitle } from './tab-title';
@@ -36,10 +48,28 @@ export function App(): JSX.Element {
   const stale = worked.form === null;
   useTabTitle(textAt(draft, ['title']));
 
-  const take = ({ draft: next, problem }: Opened, name: string, place: string): void => {
-    setRefused(problem === null ? '' : `${name} was not opened: ${problem}`);
-    if (next) setHistory((held) => settle(edit(held, next, place)));
+  // The text the job came from, whose comments and order are kept, and the file it stands in.
+  const [source, setSource] = useState<Source | null>(null);
+  const [original, setOriginal] = useState(() => (given?.draft ? given.text : (starters[0]?.text ?? '')));
+  const [onDisk, setOnDisk] = useState<string | null>(null);
+
+  const replace = (next: Draft, place: string): void => setHistory((held) => settle(edit(held, next, place)));
+  const take = (opened: Opened, name: string, place: string): void => {
+    setRefused(opened.problem === null ? '' : `${name} was not opened: ${opened.problem}`);
+    if (!opened.draft) return;
+    replace(opened.draft, place);
+    setOriginal(opened.text);
+    setOnDisk(null);
   };
+  const open = (opened: Opened, from: Source): void => {
+    take(opened, from.name, 'open');
+    if (opened.draft) setSource(from);
+  };
+  useWatchedJob((text) => {
+    const untouched = jobFileFrom(draft) === jobFileFrom(draftFrom(original));
+    if (untouched) take(readDraft(text), 'The job on disk', 'disk');
+    else setOnDisk(text);
+  });
   useAddress(draft, (opened) => take(opened, 'The job in the address', 'address'));
   useEffect(() => {
     const keys = (event: KeyboardEvent): void => {
@@ -56,10 +86,11 @@ export function App(): JSX.Element {
 
   const change = (path: DraftPath, value: Draft | string | undefined): void =>
     setHistory((held) => edit(held, changed(held.present, path, value), pathText(path)));
-  const replace = (next: Draft, place: string): void => setHistory((held) => settle(edit(held, next, place)));
   const start = (name: string): void => {
     const starter = starters.find((one) => one.name === name);
-    if (starter) take(readDraft(starter.text), starter.name, 'open');
+    if (!starter) return;
+    take(readDraft(starter.text), starter.name, 'open');
+    setSource(null);
   };
   const swap = (): void => {
     if (!pinned) return;
@@ -81,7 +112,7 @@ export function App(): JSX.Element {
               </option>
             ))}
           </select>
-          <OpenFile open={(opened, name) => take(opened, name, 'open')} />
+          <OpenFile open={open} />
           <button type="button" disabled={history.past.length === 0} onClick={() => setHistory(undo)}>
             Undo
           </button>
@@ -99,12 +130,23 @@ export function App(): JSX.Element {
           </p>
         )}
       </header>
+      {onDisk === null ? null : (
+        <p class="refused" role="alert">
+          The job file has been changed on disk.{' '}
+          <button type="button" onClick={() => take(readDraft(onDisk), 'The job on disk', 'disk')}>
+            Take it, my changes go
+          </button>{' '}
+          <button type="button" class="link" onClick={() => setOnDisk(null)}>
+            Keep mine
+          </button>
+        </p>
+      )}
       {worked.fault === '' ? null : (
         <p class="refused" role="alert">
           {worked.fault}
         </p>
       )}
-      <DropFile open={(opened, name) => take(opened, name, 'open')} />
+      <DropFile open={open} />
       <Glance form={form} findings={worked.findings} stale={stale} />
       <main>
         <Fields
@@ -120,7 +162,7 @@ export function App(): JSX.Element {
           {form ? <Plots form={form} stale={stale} /> : null}
           {form ? <Cut form={form} stale={stale} /> : null}
           <Beside pinned={pinned} draft={draft} form={form} stale={stale} pin={setPinned} swap={swap} />
-          <Take worked={worked} stale={stale} />
+          <Take worked={worked} stale={stale} kept={() => keptText(original, draft, worked.text)} source={source} />
         </div>
       </main>
       {form ? <PrintSheet form={form} /> : null}

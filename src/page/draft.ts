@@ -59,7 +59,8 @@ export function changed(
 
 /** What a text gave: a draft, or why it is refused, in the job reader's words. */
 export type Opened =
-  { readonly draft: Draft; readonly problem: null } | { readonly draft: null; readonly problem: string };
+  | { readonly draft: Draft; readonly text: string; readonly problem: null }
+  | { readonly draft: null; readonly problem: string };
 
 /**
  * A draft from a job file's text, read as the command line reads it: what that cannot take apart (a key written twice, a bracket left
@@ -72,7 +73,7 @@ export function readDraft(text: string): Opened {
   if (read === undefined && text.trim() !== '') return refuse(parseJob(text, loadTables()).findings);
   const whole = read === undefined ? {} : spread(read, []);
   return typeof whole === 'object' && !Array.isArray(whole)
-    ? { draft: whole, problem: null }
+    ? { draft: whole, text, problem: null }
     : refuse(parseJob(text, loadTables()).findings);
 }
 

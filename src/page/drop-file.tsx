@@ -1,10 +1,9 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { Opened } from './draft';
-import { readOpened } from './open-file';
+import { readOpened, type Open } from './open-file';
 
 /** A job file dropped anywhere on the page is opened as if it were chosen; while one hovers, the page says so. */
-export function DropFile({ open }: { open: (opened: Opened, name: string) => void }): JSX.Element | null {
+export function DropFile({ open }: { open: Open }): JSX.Element | null {
   const [hovers, setHovers] = useState(false);
   useEffect(() => {
     const over = (event: DragEvent): void => {
@@ -21,7 +20,7 @@ export function DropFile({ open }: { open: (opened: Opened, name: string) => voi
       if (!file) return;
       // Else the browser would leave the page and show the file.
       event.preventDefault();
-      void readOpened(file).then((opened) => open(opened, file.name));
+      void readOpened(file).then((opened) => open(opened, { name: file.name, handle: null }));
     };
     addEventListener('dragover', over);
     addEventListener('dragleave', leave);

@@ -5,10 +5,24 @@ import { zipSync, type Zippable } from 'fflate';
 import type { OutputFile } from '../base/drawing';
 import { fileName } from '../base/file-name';
 import { makeFiles } from '../output/files';
+import { save } from './files/save';
+import { SaveJob } from './files/save-job';
+import type { Source } from './open-file';
 import { faultText, tables, type Worked } from './work';
 
 /** Section 5: what you take away. The same files, byte for byte, as the command line writes. */
-export function Take({ worked, stale }: { worked: Worked; stale: boolean }): JSX.Element {
+export function Take({
+  worked,
+  stale,
+  kept,
+  source,
+}: {
+  worked: Worked;
+  stale: boolean;
+  /** The job in the words of the file it came from. */
+  kept: () => string;
+  source: Source | null;
+}): JSX.Element {
   const [made, setMade] = useState<{ readonly of: Worked; readonly files: readonly OutputFile[] } | null>(null);
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState<{ readonly of: Worked; readonly why: string } | null>(null);
@@ -39,9 +53,7 @@ export function Take({ worked, stale }: { worked: Worked; stale: boolean }): JSX
         <button type="button" class="main" disabled={!ready || busy} onClick={() => void takeZip()}>
           Everything, one zip
         </button>{' '}
-        <button type="button" onClick={() => save(`${name}.yaml`, text, 'application/yaml')}>
-          Job file
-        </button>{' '}
+        <SaveJob text={kept} of={text} source={source} name={name} />{' '}
         <button type="button" disabled={!ready || busy} onClick={() => void make()}>
           List the files
         </button>{' '}
@@ -87,13 +99,4 @@ function zip(files: readonly OutputFile[], jobText: string): Uint8Array {
     ['job.yaml', bytes(jobText)] as const,
   ]);
   return zipSync(entries, { mtime: FIRST_DATE, level: 6 });
-}
-
-function save(name: string, content: string | Uint8Array, mime: string): void {
-  const address = URL.createObjectURL(new Blob([content as BlobPart], { type: mime }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }

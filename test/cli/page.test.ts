@@ -52,7 +52,7 @@ describe('the page’s server', () => {
     expect(answer.status).toBe(200);
     expect(answer.body).toBe(html);
     expect(answer.headers['content-security-policy']).toMatch(
-      /default-src 'none'; script-src 'sha256-[^']+'(?: 'sha256-[^']+')*; style-src 'sha256-[^']+'; .*frame-ancestors 'none'/u,
+      /default-src 'none'; script-src 'sha256-[^']+'(?: 'sha256-[^']+')*; style-src 'sha256-[^']+'; .*connect-src 'self'; .*frame-ancestors 'none'/u,
     );
     expect(answer.headers['content-security-policy']).not.toMatch(/unsafe|https?:|\*/u);
     expect((await ask('/', { host: `localhost:${port}` })).status).toBe(200);
@@ -72,6 +72,29 @@ describe('the page’s server', () => {
     const answer = await ask(path);
     expect(answer.status).toBe(404);
     expect(answer.body).not.toMatch(/root:|"name"/u);
+  });
+
+  it('hands out the one job it was started with, as it stands on disk, and only then', async () => {
+    expect((await ask('/job.yaml')).status).toBe(404);
+    expect((await ask('/?watch')).status).toBe(404);
+    const texts = ['title: A', 'title: B'];
+    const watching = await serve(Buffer.from(html), 0, () => {
+      const text = texts.shift();
+      return text === undefined ? Promise.reject(new Error('gone')) : Promise.resolve(text);
+    });
+    const { port: own } = watching.address() as AddressInfo;
+    const get = async (path: string): Promise<[number, string]> => {
+      const answer = await fetch(`http://127.0.0.1:${own}${path}`);
+      return [answer.status, await answer.text()];
+    };
+    expect(await get('/?watch')).toEqual([200, html]);
+    expect(await get('/job.yaml')).toEqual([200, 'title: A']);
+    expect(await get('/job.yaml')).toEqual([200, 'title: B']);
+    expect((await get('/job.yaml'))[0]).toBe(404);
+    expect((await get('/job.yaml?of=/etc/passwd'))[0]).toBe(404);
+    expect((await get('/?watch=/etc/passwd'))[0]).toBe(404);
+    watching.close();
+    watching.closeAllConnections();
   });
 
   it('takes no other method', async () => {
@@ -135,7 +158,7 @@ describe('the page command', () => {
       child.stdout?.once('data', (chunk: Buffer) => done(chunk.toString()));
       child.once('close', (code) => done(`ended with ${code}`));
     });
-    const [address = ''] = /http:\/\/127\.0\.0\.1:\d+\/#job=\S+/u.exec(said) ?? [];
+    const [address = ''] = /http:\/\/127\.0\.0\.1:\d+\/\?watch#job=\S+/u.exec(said) ?? [];
     expect(decodeURIComponent(new URL(address).hash)).toBe(`#job=${readFileSync(job, 'utf8')}`);
     child.kill('SIGINT');
     expect(await new Promise((done) => child.on('close', done))).toBe(0);

@@ -2,7 +2,8 @@
 // Each starter loads, every input can be edited, every download is what `make` writes, by keyboard alone, with axe's eyes; nothing is
 // fetched from anywhere and nothing complains. Ends with "N passed, N failed".
 import { createRequire } from 'node:module';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -576,6 +577,87 @@ await check(
     await close();
   },
 );
+
+await check(
+  'a job pinned: what was changed, what follows and what it takes stand beside it; the two are swapped',
+  async () => {
+    const { tab, complaints, close } = await fresh(addressOf('plain-curve'));
+    await tab.click('.beside button');
+    const rows = () =>
+      tab.$$eval('.beside tbody tr:has(td)', (all) =>
+        all.map((row) => [...row.children].map((cell) => cell.textContent)),
+      );
+    must(
+      await soon(async () => (await rows()).some(([name]) => name === 'Pages to print')),
+      'what it takes is not said',
+    );
+    must(
+      (await rows()).every(([, , now]) => now === 'the same'),
+      'a job differs from itself',
+    );
+    await tab.fill(byId('bend.radius.from'), '60');
+    must(
+      await soon(async () =>
+        (await rows()).some(
+          ([name, pinned, now]) => name === 'Inside radius at end A' && pinned === '38.1' && now === '60',
+        ),
+      ),
+      'the change is not shown',
+    );
+    must(
+      (await rows()).some(([name, , now]) => name === 'Form radius, A / B' && now !== 'the same'),
+      'what follows is not shown',
+    );
+    await tab.click('.beside button');
+    must((await tab.inputValue(byId('bend.radius.from'))) === '38.1', 'not swapped');
+    must(complaints.length === 0, complaints.join('; '));
+    await close();
+  },
+);
+
+await check('another unit writes the lengths anew and keeps the part', async () => {
+  const { tab, close } = await fresh(addressOf('plain-curve'));
+  await tab.selectOption(byId('units'), 'in');
+  const said = await Promise.all(
+    ['bend.length', 'bend.radius.from', 'sheet.thickness'].map((id) => tab.inputValue(byId(id))),
+  );
+  must(said.join() === '18,1-1/2,1/32', `the lengths are ${said.join()}`);
+  await tab.click('button:text("Undo")');
+  must((await tab.inputValue(byId('bend.length'))) === '457.2', 'not one step back');
+  await close();
+});
+
+await check('a job opened by the command line is followed on disk, and its comments are kept', async () => {
+  const path = join(folder, 'followed.yaml');
+  const text = readFileSync('templates/plain-curve.yaml', 'utf8');
+  writeFileSync(path, text);
+  const server = spawn(process.execPath, ['dist/main.js', 'page', path, '--no-open']);
+  try {
+    const address = await new Promise((done) =>
+      server.stdout.on('data', (said) => /http:\S+/.test(said) && done(/http:\S+/.exec(said)[0])),
+    );
+    const context = await browser.newContext({ acceptDownloads: true });
+    const tab = await context.newPage();
+    await tab.goto(address);
+    await tab.waitForSelector('h1');
+    // The page has to have seen the file once before it can tell that it was changed.
+    await tab.waitForResponse((response) => response.url().endsWith('/job.yaml'));
+    writeFileSync(path, text.replace('457.2', '500'));
+    must(await soon(async () => (await tab.inputValue(byId('bend.length'))) === '500'), 'the change is not taken in');
+    await tab.fill(byId('bend.length'), '502');
+    writeFileSync(path, text.replace('457.2', '510'));
+    must(
+      await soon(async () => /changed on disk/.test((await tab.textContent('[role=alert]')) ?? '')),
+      'a change beside one of one’s own is not told',
+    );
+    must((await tab.inputValue(byId('bend.length'))) === '502', 'what was typed is lost');
+    const saved = await download(tab, () => tab.click('.take button:text("Job file")'));
+    must(String(saved) === text.replace('457.2', '502'), `saved otherwise: ${String(saved)}`);
+    await context.close();
+  } finally {
+    server.kill();
+  }
+});
 
 await check('printed, it is the shop sheet', async () => {
   const { tab, close } = await fresh(addressOf('tapered-two-runs'));

@@ -26,7 +26,7 @@ describe('drafts', () => {
   it('the address carries the whole draft', () => {
     for (const name of readdirSync('templates')) {
       const draft = draftFrom(readFileSync(`templates/${name}`, 'utf8'));
-      expect(fromAddress(toAddress(draft))).toEqual({ draft, problem: null });
+      expect(fromAddress(toAddress(draft))).toEqual({ draft, text: jobFileFrom(draft), problem: null });
     }
     expect(fromAddress('#other')).toBeNull();
     expect(fromAddress('#job=%E0%A4%A')).toEqual({
