@@ -4,9 +4,9 @@
  */
 export interface Cone {
   /** Inside radius at end A, square to the centre line, mm. */
-  readonly radiusFrom: number;
+  readonly radiusA: number;
   /** Inside radius at end B, square to the centre line, mm. */
-  readonly radiusTo: number;
+  readonly radiusB: number;
   /** Length along the tangent line, mm. */
   readonly length: number;
   /** Half-angle β, radians: positive when the radius grows toward B, zero for a cylinder. */
@@ -15,36 +15,36 @@ export interface Cone {
 
 /**
  * The cone through two inside radii a tangent-line length apart.
- * Valid for |radiusTo − radiusFrom| < length; beyond that no cone exists and a RangeError is thrown.
+ * Valid for |radiusB − radiusA| < length; beyond that no cone exists and a RangeError is thrown.
  */
-export function coneThrough(radiusFrom: number, radiusTo: number, length: number): Cone {
-  const sine = (radiusTo - radiusFrom) / length;
+export function coneThrough(radiusA: number, radiusB: number, length: number): Cone {
+  const sine = (radiusB - radiusA) / length;
   if (!(Math.abs(sine) < 1)) {
     throw new RangeError(
-      `no cone grows by ${radiusTo - radiusFrom} mm over ${length} mm; the growth must be less than the length`,
+      `no cone grows by ${radiusB - radiusA} mm over ${length} mm; the growth must be less than the length`,
     );
   }
-  return { radiusFrom, radiusTo, length, halfAngle: Math.asin(sine) };
+  return { radiusA, radiusB, length, halfAngle: Math.asin(sine) };
 }
 
 /**
  * The cone whose radii of curvature square to the ruling (R/cos β) are given, mm.
- * Since R = curvature·cos β at both ends, tan β = (curvatureTo − curvatureFrom)/length: always defined.
+ * Since R = curvature·cos β at both ends, tan β = (curvatureB − curvatureA)/length: always defined.
  */
-export function coneFromCurvatures(curvatureFrom: number, curvatureTo: number, length: number): Cone {
-  const halfAngle = Math.atan((curvatureTo - curvatureFrom) / length);
+export function coneFromCurvatures(curvatureA: number, curvatureB: number, length: number): Cone {
+  const halfAngle = Math.atan((curvatureB - curvatureA) / length);
   const cosine = Math.cos(halfAngle);
-  return { radiusFrom: curvatureFrom * cosine, radiusTo: curvatureTo * cosine, length, halfAngle };
+  return { radiusA: curvatureA * cosine, radiusB: curvatureB * cosine, length, halfAngle };
 }
 
 /** Inside radius square to the centre line at `x` along the tangent line from A, mm. */
 export function radiusAt(cone: Cone, x: number): number {
-  return cone.radiusFrom + x * Math.sin(cone.halfAngle);
+  return cone.radiusA + x * Math.sin(cone.halfAngle);
 }
 
 /** Inside radius square to the centre line at `s` along the centre line from A, mm. */
 export function radiusAtCentre(cone: Cone, s: number): number {
-  return cone.radiusFrom + s * Math.tan(cone.halfAngle);
+  return cone.radiusA + s * Math.tan(cone.halfAngle);
 }
 
 /** Radius of curvature of the inside surface square to the ruling at `x`, mm: R/cos β. */
@@ -54,7 +54,17 @@ export function curvatureRadiusAt(cone: Cone, x: number): number {
 
 /** Mid-surface radius of curvature ρ = R/cos β + t/2, mm, at `x` along the tangent line, of a sheet `thickness` thick on the cone. */
 export function midRadiusAt(cone: Cone, thickness: number, x: number): number {
-  return curvatureRadiusAt(cone, x) + thickness / 2;
+  return midRadius(curvatureRadiusAt(cone, x), thickness);
+}
+
+/** Mid-surface radius of a sheet `thickness` thick that lies on an inside radius of curvature, mm. Inverse: {@link insideRadius}. */
+export function midRadius(inside: number, thickness: number): number {
+  return inside + thickness / 2;
+}
+
+/** Inside radius of curvature of a sheet by its mid-surface radius, mm. Inverse: {@link midRadius}. */
+export function insideRadius(mid: number, thickness: number): number {
+  return mid - thickness / 2;
 }
 
 /** Position along the centre line of the point `x` along the tangent line, mm. Inverse: {@link tangentFromCentre}. */

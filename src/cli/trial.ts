@@ -107,8 +107,8 @@ function printFit({ strips, factor, spread, effect }: PlanTrials, bend: BendPlan
   const length = (mm: number): string => printLength(mm, job.units);
   const heading = (text: string): string => `\n${paint(text, '1', colour)}\n`;
   const now: PlanAtFactor = {
-    form: { from: bend.form.radiusFrom, to: bend.form.radiusTo },
-    finished: { from: bend.finished.radiusFrom, to: bend.finished.radiusTo },
+    form: { from: bend.form.radiusA, to: bend.form.radiusB },
+    finished: { from: bend.finished.radiusA, to: bend.finished.radiusB },
     wrap: toDegrees(bend.wrap.chosen),
   };
   const side = job.bend.radiusOf === 'finished' ? 'form' : 'finished';

@@ -8,9 +8,9 @@ import type { FixtureLayout } from '../design/fixture/fixture';
 import type { Job } from '../job/job';
 import { layOutJoints } from '../design/joints';
 import type { Joints } from '../design/joints/joints';
-import type { BuiltPlan, Plan, PlanBlock } from './plan/plan';
+import type { BuiltPlan, Plan } from './plan/plan';
 import { tablesIn, type Tables } from '../tables/tables';
-import { toPartialPlan, toPlan } from './plan/to-plan';
+import { planBlock, toPartialPlan, toPlan } from './plan/to-plan';
 
 /** A job whose form can be built: the plan to print, and the stages' own results for drawing it. */
 export interface Buildable {
@@ -85,9 +85,4 @@ function refuse({ job, bend, layout = null, block = null }: SoFar, findings: rea
     plan: toPartialPlan({ job, bend, layout, block: block && planBlock(block), findings }),
     findings,
   };
-}
-
-/** Without what only its drawings need. */
-function planBlock({ from, to, legs, holes, layers }: FinishingBlock): PlanBlock {
-  return { from, to, legs, holes, layers };
 }

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { toDegrees } from '../base/angle';
-import { curvatureRadiusAt, radiusAt } from '../base/cone';
+import { midRadiusAt, radiusAt } from '../base/cone';
+import type { End } from '../base/ends';
 import type { LengthUnit } from '../base/units';
 import type { BendPlan, LegPiece } from '../design/bend/bend-plan';
 import { legShape } from '../design/pull/leg-shape';
@@ -24,9 +25,8 @@ const UP = 5;
 export function Plots({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
   const { bend, job } = form;
   const xs = Array.from({ length: STEPS + 1 }, (_, index) => (bend.length * index) / STEPS);
-  const half = bend.section.thickness / 2;
-  const ratio = (x: number): number =>
-    (curvatureRadiusAt(bend.finished, x) + half) / (curvatureRadiusAt(bend.form, x) + half);
+  const { thickness } = bend.section;
+  const ratio = (x: number): number => midRadiusAt(bend.finished, thickness, x) / midRadiusAt(bend.form, thickness, x);
   const shared = { xs, units: job.units };
   return (
     <section class={stale ? 'plots stale' : 'plots'} aria-labelledby="plots">
@@ -159,24 +159,23 @@ function Keys({ names }: { names: readonly string[] }): JSX.Element {
 
 /** What stays of both legs' turns beyond the form, as wrap, radians; between the ends in proportion. */
 function tailAt({ pull, finished, length }: BendPlan, x: number): number {
-  const at = (end: 'from' | 'to'): number => (pull.legs[end].stays + pull.held[end]) / Math.cos(finished.halfAngle);
-  return at('from') + ((at('to') - at('from')) * x) / length;
+  const at = (end: End): number => (pull.legs[end].stays + pull.held[end]) / Math.cos(finished.halfAngle);
+  return at('A') + ((at('B') - at('A')) * x) / length;
 }
 
 /** An end in section: the half-disc, the sheet pulled round it, what comes out, and the round bend that was wanted. */
-function Section({ bend, end, x }: { bend: BendPlan; end: 'A' | 'B'; x: number }): JSX.Element {
+function Section({ bend, end, x }: { bend: BendPlan; end: End; x: number }): JSX.Element {
   const form = radiusAt(bend.form, x);
-  const side = end === 'A' ? 'from' : 'to';
-  const leg = bend.pull.legs[side];
-  const ideal = curvatureRadiusAt(bend.finished, x) + bend.section.thickness / 2;
+  const leg = bend.pull.legs[end];
+  const ideal = midRadiusAt(bend.finished, bend.section.thickness, x);
   const reach = 2.2 * Math.max(form, ideal);
   const onForm = [
     { x: -reach, y: 0 },
-    ...pulledLine(curvatureRadiusAt(bend.form, x) + bend.section.thickness / 2, bend.wrap.chosen, leg.pieces, reach),
+    ...pulledLine(midRadiusAt(bend.form, bend.section.thickness, x), bend.wrap.chosen, leg.pieces, reach),
   ];
-  const out = legShape(bend, side, leg, bend.pull.bearing).line;
+  const out = legShape(bend, end, leg, bend.pull.bearing).line;
   const tip = { x: ideal * Math.sin(bend.angle), y: ideal * (1 - Math.cos(bend.angle)) };
-  const [wrapped, pulled, letGo] = [bend.wrap.chosen, bend.pull.legAngle[side], bend.angle + bend.twist[side]].map(
+  const [wrapped, pulled, letGo] = [bend.wrap.chosen, bend.pull.legAngle[end], bend.angle + bend.twist[end]].map(
     (angle) => toDegrees(angle).toFixed(1),
   );
   const said = `End ${end}: wrapped ${wrapped}° on the form, the leg pulled to ${pulled}°, ${letGo}° let go`;

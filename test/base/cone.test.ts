@@ -58,8 +58,8 @@ describe('cone', () => {
         (from, to, length) => {
           const cone = coneThrough(from, to, length);
           const again = coneFromCurvatures(curvatureRadiusAt(cone, 0), curvatureRadiusAt(cone, length), length);
-          expect(again.radiusFrom).toBeCloseTo(from, 9);
-          expect(again.radiusTo).toBeCloseTo(to, 9);
+          expect(again.radiusA).toBeCloseTo(from, 9);
+          expect(again.radiusB).toBeCloseTo(to, 9);
           expect(again.halfAngle).toBeCloseTo(cone.halfAngle, 12);
         },
       ),

@@ -199,7 +199,7 @@ function traced(line: TracedBend['line'], more: Partial<Traced> = {}): Findings 
     free: 'left',
     turn: 'up',
     angle: toRadians(90),
-    radius: { from: 30, to: 30 },
+    radius: { A: 30, B: 30 },
     neutral: null,
   };
   return layOutTraced({ thickness: 1.2, outline: edges, holes: [], mockup: 'sharp', bends: [one], ...more }).findings;

@@ -80,7 +80,7 @@ export function assemble({ plan, layout, joints }: Buildable, parts: readonly Pa
       const round = roundEdge(layer.drawing);
       contacts.push({
         id: layer.id,
-        s: station.contact === 'from' ? s[0] : s[1],
+        s: station.contact === 'A' ? s[0] : s[1],
         radius: round.radius - kerf / 2,
         centre: { up: round.x + shift.up, ahead: round.y + shift.ahead },
       });

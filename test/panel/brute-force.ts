@@ -72,8 +72,8 @@ export function sampledStep(
   );
   const [first, last] = stretch.startsAtA ? [stretch.from, stretch.to] : [stretch.to, stretch.from];
   const cone = {
-    radiusFrom: radiusAt(body.cone, first),
-    radiusTo: radiusAt(body.cone, last),
+    radiusA: radiusAt(body.cone, first),
+    radiusB: radiusAt(body.cone, last),
     length: own.finished.length,
     halfAngle: stretch.startsAtA ? body.cone.halfAngle : -body.cone.halfAngle,
   };
@@ -139,7 +139,7 @@ function intoForm([s, ahead, up]: Place3, { use }: Step): number {
   const { body } = use;
   const slope = Math.tan(body.cone.halfAngle);
   const length = body.cone.length * Math.cos(body.cone.halfAngle);
-  const radius = body.cone.radiusFrom + Math.min(Math.max(s, 0), length) * slope;
+  const radius = body.cone.radiusA + Math.min(Math.max(s, 0), length) * slope;
   const pastEnd = Math.max(-s, s - length);
   const station = Math.max(pastEnd, -ahead, Math.hypot(ahead, up) - radius);
   const spine = Math.max(

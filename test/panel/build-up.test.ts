@@ -32,7 +32,7 @@ describe('one bend', () => {
           bend('line', {
             angle: plan.angle,
             from: 'from',
-            radius: { from: plan.finished.radiusFrom, to: plan.finished.radiusTo },
+            radius: { from: plan.finished.radiusA, to: plan.finished.radiusB },
             reach: { leg: plan.pull.edge },
             neutral: plan.neutral,
           }),

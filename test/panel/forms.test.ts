@@ -48,12 +48,12 @@ describe('which way up the form stands', () => {
     '%s, %s held, radius %s: a proper motion carries the form onto the bend within 1e-9',
     (turn, held, way, hand) => {
       const one = along(turn, way);
-      const form = coneThrough(one.finished.radiusFrom, one.finished.radiusTo, one.finished.length);
+      const form = coneThrough(one.finished.radiusA, one.finished.radiusB, one.finished.length);
       const motion = formPlacement(one, form, held);
       expect(sideOf(motion)).toBe(1);
       expect(Math.hypot(...motion.x) - 1).toBeCloseTo(0, 12);
       // The form as a body: a half-cone about its x axis from its small radius on; y ahead of the spine.
-      const small = Math.min(form.radiusFrom, form.radiusTo);
+      const small = Math.min(form.radiusA, form.radiusB);
       const taper = Math.abs(form.halfAngle);
       const surface = (s: number, turned: number): Place3 => {
         const radius = small + s * Math.tan(taper);

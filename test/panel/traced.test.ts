@@ -26,7 +26,7 @@ const line = (from: Point, to: Point, more: Partial<TracedBend> = {}): TracedBen
   free: 'left',
   turn: 'up',
   angle: toRadians(90),
-  radius: { from: 30, to: 30 },
+  radius: { A: 30, B: 30 },
   neutral: null,
   ...more,
 });
@@ -73,7 +73,7 @@ describe('a traced panel', () => {
       outline: panel.outline,
       holes: [],
       mockup: 'metal-allowed',
-      bends: [line([10, 140], [290, 140], { radius: { from: 30, to: 40 } })],
+      bends: [line([10, 140], [290, 140], { radius: { A: 30, B: 40 } })],
     };
     const { panel: traced, takenOff } = laidOut(drawn);
     expect(takenOff).toEqual([{ bend: 'line', from: 0, to: 0 }]);
@@ -92,8 +92,8 @@ describe('a traced panel', () => {
       mockup: 'sharp',
       bends: [line([0, 120], [300, 120])],
     });
-    expect(takenOff[0]?.from).toBeCloseTo(60 - (Math.PI / 2) * 30.6, 9);
-    expect(Math.abs((takenOff[0]?.from ?? 0) - 12)).toBeLessThan(0.1);
+    expect(takenOff[0]?.A).toBeCloseTo(60 - (Math.PI / 2) * 30.6, 9);
+    expect(Math.abs((takenOff[0]?.A ?? 0) - 12)).toBeLessThan(0.1);
     expect(loopArea(panel.outline)).toBeCloseTo(300 * (200 - 60 + (Math.PI / 2) * 30.6), 6);
     expect(panel.bends[0]?.frame.at[1]).toBeCloseTo(90, 9);
   });
@@ -101,9 +101,9 @@ describe('a traced panel', () => {
   it('folds to where the card stands: places of the leg as if turned sharply about the traced line, tapers too', () => {
     const holes = [loop([200, 170, 1], [210, 170, 1]), loop([40, 40], [40, 50], [50, 50])];
     for (const radius of [
-      { from: 30, to: 30 },
-      { from: 20, to: 34 },
-      { from: 34, to: 20 },
+      { A: 30, B: 30 },
+      { A: 20, B: 34 },
+      { A: 34, B: 20 },
     ])
       for (const turn of ['up', 'down'] as const) {
         const fold = [
@@ -171,8 +171,8 @@ describe('a traced panel', () => {
 
   it('takes bends in any order, one on the leg of another', () => {
     const bends = [
-      line([0, 165], [300, 165], { name: 'lip', radius: { from: 8, to: 8 } }),
-      line([0, 80], [300, 80], { name: 'wall', radius: { from: 20, to: 20 } }),
+      line([0, 165], [300, 165], { name: 'lip', radius: { A: 8, B: 8 } }),
+      line([0, 80], [300, 80], { name: 'wall', radius: { A: 20, B: 20 } }),
     ];
     const { panel } = laidOut({ thickness: 1.2, outline: rectangle, holes: [], mockup: 'sharp', bends });
     expect(panel.bends.map(({ name, base, leg }) => [name, base, leg])).toEqual([

@@ -8,8 +8,8 @@ export const deep: ShopBodies = { clamp: { throat: 1000, width: 40, frame: 25, p
 
 /** A form of a bend's own length, its radius a little tighter; an 18 mm spine, an 80 mm foot, clamps at the quarter points. */
 export function bodyFor(name: string, bend: { finished: Cone }): FormBody {
-  const { radiusFrom, radiusTo, length } = bend.finished;
-  const { cone } = fromSmallEnd(coneThrough(0.93 * radiusFrom, 0.93 * radiusTo, length));
+  const { radiusA, radiusB, length } = bend.finished;
+  const { cone } = fromSmallEnd(coneThrough(0.93 * radiusA, 0.93 * radiusB, length));
   return {
     name,
     cone,
@@ -27,11 +27,11 @@ export function worksFor(panel: Panel, { share = false } = {}): BendWork[] {
   return panel.bends.map((bend, index): BendWork => {
     const own = bodies[index];
     if (!own) throw new Error('a body each');
-    const startsAtA = bend.finished.radiusFrom <= bend.finished.radiusTo;
+    const startsAtA = bend.finished.radiusA <= bend.finished.radiusB;
     const self: FormUse = { body: own, stretch: { from: 0, to: own.cone.length, startsAtA } };
     const need = {
       bend: bend.name,
-      form: coneThrough(0.93 * bend.finished.radiusFrom, 0.93 * bend.finished.radiusTo, bend.finished.length),
+      form: coneThrough(0.93 * bend.finished.radiusA, 0.93 * bend.finished.radiusB, bend.finished.length),
     };
     const shared = bodies.flatMap((body, other): FormUse[] => {
       if (!share || other === index) return [];

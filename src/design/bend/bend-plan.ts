@@ -62,7 +62,7 @@ export interface Pull {
   readonly handForce: number;
   readonly people: number;
   /** The leg past the take-off at either end of the bend. */
-  readonly legs: { readonly from: PulledEnd; readonly to: PulledEnd };
+  readonly legs: Ends<PulledEnd>;
   /** How far past the take-off the leg stays bent. */
   readonly reach: number;
   /** Angle between the legs' planes where the gauge is held, while pulled; and about the centre line, for the gauge itself. */

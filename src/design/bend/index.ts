@@ -53,10 +53,10 @@ export function bendSheet(job: Job, tables: Tables): Staged<BentSheet | null> {
     form,
     finishedWrap,
     neutral,
-    allowance: { from: allowanceAt(0), to: allowanceAt(length) },
-    setback: { from: setbackAt(0), to: setbackAt(length) },
+    allowance: { A: allowanceAt(0), B: allowanceAt(length) },
+    setback: { A: setbackAt(0), B: setbackAt(length) },
     fan: finishedWrap * Math.sin(finished.halfAngle),
-    strain: { from: outsideStrain(form, section, 0), to: outsideStrain(form, section, length) },
+    strain: { A: outsideStrain(form, section, 0), B: outsideStrain(form, section, length) },
     runs,
   };
   return {

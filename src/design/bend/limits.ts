@@ -1,4 +1,4 @@
-import { curvatureRadiusAt } from '../../base/cone';
+import { curvatureRadiusAt, midRadiusAt } from '../../base/cone';
 import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { Job } from '../../job/job';
@@ -27,7 +27,7 @@ function crackFindings(bend: BentSheet, job: Job): Finding[] {
     finding('would-crack', 'bend.radius', {
       metal: bend.metal.name,
       ratio,
-      strain: Math.max(bend.strain.from, bend.strain.to),
+      strain: Math.max(bend.strain.A, bend.strain.B),
       least: smallest,
     }),
   ];
@@ -35,8 +35,7 @@ function crackFindings(bend: BentSheet, job: Job): Finding[] {
 
 function settingFindings(bend: BentSheet): Finding[] {
   const limit = elasticRadius(bend.section);
-  const largest =
-    Math.max(curvatureRadiusAt(bend.form, 0), curvatureRadiusAt(bend.form, bend.length)) + bend.section.thickness / 2;
+  const largest = Math.max(...[0, bend.length].map((x) => midRadiusAt(bend.form, bend.section.thickness, x)));
   if (largest < MOSTLY_SPRINGBACK * limit) return [];
   return [finding('mostly-springback', 'bend.radius', { radius: largest, flat: limit })];
 }

@@ -1,4 +1,4 @@
-import { coneFromCurvatures, coneThrough, midRadiusAt, wrapFromAngle, type Cone } from '../../base/cone';
+import { coneFromCurvatures, coneThrough, insideRadius, midRadiusAt, wrapFromAngle, type Cone } from '../../base/cone';
 import { InternalError } from '../../base/errors';
 import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import { finding } from '../../findings/finding';
@@ -27,8 +27,8 @@ export function shapeBend(job: Job, section: Section): Staged<BendShape | null> 
   if (Number.isNaN(finishedWrap)) return { value: null, findings: [tooSteepForAngle(job, finished)] };
   const wrapAt = (x: number): number =>
     (finishedWrap * midRadiusAt(finished, section.thickness, x)) / midRadiusAt(form, section.thickness, x);
-  const [from, to] = [wrapAt(0), wrapAt(job.bend.length)];
-  return { value: { finished, form, finishedWrap, wrap: { from, to, chosen: (from + to) / 2 } }, findings: [] };
+  const [A, B] = [wrapAt(0), wrapAt(job.bend.length)];
+  return { value: { finished, form, finishedWrap, wrap: { A, B, chosen: (A + B) / 2 } }, findings: [] };
 }
 
 function findCones(job: Job, section: Section): { finished: Cone; form: Cone } | { findings: Finding[] } {
@@ -50,18 +50,18 @@ function findCones(job: Job, section: Section): { finished: Cone; form: Cone } |
  * its curvature at most, a few hundredths, and a job's radius is at least 1 mm on at most 12.7 mm of sheet.
  */
 function insideOf(mid: number, { thickness }: Section): number {
-  const inside = mid - thickness / 2;
+  const inside = insideRadius(mid, thickness);
   if (!(inside > 0)) throw new InternalError(`no form is tight enough for a mid-surface radius of ${mid} mm`);
   return inside;
 }
 
-function notSetFinding(end: 'from' | 'to', mid: number, section: Section): Finding[] {
+function notSetFinding(key: 'from' | 'to', mid: number, section: Section): Finding[] {
   const limit = elasticRadius(section);
   if (mid < limit) return [];
   return [
-    finding('would-not-set', `bend.radius.${end}`, {
-      radius: mid - section.thickness / 2,
-      flat: limit - section.thickness / 2,
+    finding('would-not-set', `bend.radius.${key}`, {
+      radius: insideRadius(mid, section.thickness),
+      flat: insideRadius(limit, section.thickness),
     }),
   ];
 }
@@ -76,8 +76,8 @@ const ROUNDING = 1e-9;
  */
 function springApart(finished: Cone, form: Cone, { thickness }: Section): Finding | undefined {
   const ends = [
-    { end: 'A', x: 0, before: form.radiusFrom, after: finished.radiusFrom },
-    { end: 'B', x: form.length, before: form.radiusTo, after: finished.radiusTo },
+    { end: 'A', x: 0, before: form.radiusA, after: finished.radiusA },
+    { end: 'B', x: form.length, before: form.radiusB, after: finished.radiusB },
   ];
   const wrong = ends.find(({ before, after }) => after < before * (1 - ROUNDING));
   if (!wrong) return undefined;

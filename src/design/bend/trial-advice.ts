@@ -1,5 +1,5 @@
 import { DEGREE } from '../../base/angle';
-import { curvatureRadiusAt } from '../../base/cone';
+import { curvatureRadiusAt, midRadius } from '../../base/cone';
 import { bendAllowance } from './allowance';
 import type { BendPlan } from './bend-plan';
 import { finishedRadius } from './springback';
@@ -38,7 +38,7 @@ export function adviseTrial(bend: BendPlan): TrialAdvice {
   const between = Math.sqrt(curvatureRadiusAt(form, 0) * curvatureRadiusAt(form, bend.length));
   // Down, so that the disc sets the sheet where the form does.
   const radius = between >= ROUND_FROM ? Math.floor(between + 1e-9) : between;
-  const mid = radius + section.thickness / 2;
+  const mid = midRadius(radius, section.thickness);
   const whole = (mm: number): number => Math.ceil(mm - 1e-9);
   const bent = Math.min(Math.max(bend.wrap.chosen, LEAST_TURN), MOST_TURN, Math.max(MOST_ARC / mid, LEAST_LONG_TURN));
   const bentArc = bendAllowance(bent, radius, { thickness: section.thickness, neutral: bend.neutral });

@@ -10,8 +10,8 @@ export function effectOfTrials(job: Job, sheet: SheetMetal, { spread }: TrialFit
     if (!shape) return null;
     const { form, finished, wrap } = shape;
     return {
-      form: { from: form.radiusFrom, to: form.radiusTo },
-      finished: { from: finished.radiusFrom, to: finished.radiusTo },
+      form: { A: form.radiusA, B: form.radiusB },
+      finished: { A: finished.radiusA, B: finished.radiusB },
       wrap: wrap.chosen,
     };
   };

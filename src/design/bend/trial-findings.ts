@@ -1,5 +1,5 @@
 import { DEGREE } from '../../base/angle';
-import { midRadiusAt } from '../../base/cone';
+import { insideRadius, midRadius, midRadiusAt } from '../../base/cone';
 import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { Trial } from '../../job/job';
@@ -83,7 +83,7 @@ export function checkDiscs({ form, section, length }: BentSheet, { strips }: Tri
   const ends = [midRadiusAt(form, section.thickness, 0), midRadiusAt(form, section.thickness, length)];
   const [low, high] = [Math.min(...ends) / MOST_DISC_RATIO, Math.max(...ends) * MOST_DISC_RATIO];
   return strips.flatMap(({ radius }, index) => {
-    const mid = radius + section.thickness / 2;
+    const mid = midRadius(radius, section.thickness);
     if (mid >= low && mid <= high) return [];
     return [
       finding('disc-unlike-form', at(index, 'radius'), {
@@ -91,8 +91,8 @@ export function checkDiscs({ form, section, length }: BentSheet, { strips }: Tri
         radius,
         formLeast: Math.min(...ends),
         formMost: Math.max(...ends),
-        discLeast: low - section.thickness / 2,
-        discMost: high - section.thickness / 2,
+        discLeast: insideRadius(low, section.thickness),
+        discMost: insideRadius(high, section.thickness),
       }),
     ];
   });

@@ -1,3 +1,4 @@
+import { midRadius } from '../../base/cone';
 import { minimumBetween } from '../../base/minimum';
 import { rootBetween } from '../../base/solve';
 import { hasErrors, type Staged } from '../../base/findings';
@@ -40,7 +41,8 @@ export function fitTrials(trials: readonly Trial[], sheet: SheetMetal, thickness
  */
 function factorOf(trial: Trial, sheet: SheetMetal, thickness: number): number {
   // A hair over, so that rounding leaves no bend at all there.
-  const nothingSets = ((1 + 1e-12) * elasticRadius(sectionOf(sheet, thickness, 1))) / (trial.radius + thickness / 2);
+  const nothingSets =
+    ((1 + 1e-12) * elasticRadius(sectionOf(sheet, thickness, 1))) / midRadius(trial.radius, thickness);
   const misfit = (factor: number): number => misfitOf(trial, sheet, thickness, factor);
   const least = 1e-6 * nothingSets;
   return misfit(least) <= 0 ? least : rootBetween(misfit, least, nothingSets);
@@ -48,7 +50,7 @@ function factorOf(trial: Trial, sheet: SheetMetal, thickness: number): number {
 
 /** Curvature left by the sums less curvature left by measure, 1/mm; the mid-surface's arc does not change: ρ_left = ρ_bent·(bent/left). */
 function misfitOf({ radius, bent, left }: Trial, sheet: SheetMetal, thickness: number, factor: number): number {
-  const mid = radius + thickness / 2;
+  const mid = midRadius(radius, thickness);
   return curvatureLeft(sectionOf(sheet, thickness, factor), mid) - left / bent / mid;
 }
 

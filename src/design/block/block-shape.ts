@@ -1,3 +1,4 @@
+import type { End } from '../../base/ends';
 import type { Vertex } from '../../base/drawing';
 import { bulgeOf, corner } from '../../base/outline';
 
@@ -9,7 +10,7 @@ export interface LayerShape {
   /** Height of the flat back. */
   readonly base: number;
   /** The face it is seen on: from A's side the free leg lies left, from B's right. */
-  readonly contact: 'from' | 'to';
+  readonly contact: End;
 }
 
 /** Corners nearer than this are one, mm. */
@@ -21,7 +22,7 @@ const SAME = 1e-9;
  */
 export function layerCorners({ radius, wrap, legs, base, contact }: LayerShape): Vertex[] {
   const [sine, cosine] = [Math.sin(wrap / 2), Math.cos(wrap / 2)];
-  const [left, right] = contact === 'from' ? [legs.free, legs.held] : [legs.held, legs.free];
+  const [left, right] = contact === 'A' ? [legs.free, legs.held] : [legs.held, legs.free];
   const end = (leg: number): readonly [number, number] => [radius * sine + leg * cosine, radius * cosine - leg * sine];
   const [leftEnd, rightEnd] = [end(left), end(right)];
   return [

@@ -1,3 +1,4 @@
+import type { End } from '../../base/ends';
 import { centreFromTangent, centreLength, tangentFromCentre } from '../../base/cone';
 import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import { finding } from '../../findings/finding';
@@ -42,7 +43,7 @@ export interface BlockLayer {
   /** Middle of its thickness along the finished bend's centre line from end A. */
   readonly at: number;
   readonly thickness: number;
-  readonly contact: 'from' | 'to';
+  readonly contact: End;
   /** Radius to cut: the finished inside radius at the contact face. */
   readonly radius: number;
   readonly farRadius: number;
@@ -76,13 +77,13 @@ export function layOutBlock(bend: BendPlan, job: Job, tables: Tables): Staged<Fi
   const base = Math.min(legEnd, least - LEAST_DEPTH) - BELOW_LEG;
   const shape = { wrap, legs, base };
   const holes = placeHoles(
-    layerCorners({ ...shape, radius: least, contact: layers[0]?.contact ?? 'from' }),
+    layerCorners({ ...shape, radius: least, contact: layers[0]?.contact ?? 'A' }),
     { ...shape, radius: least },
     DOWEL[job.units],
     tables.rules.clampWood,
   );
 
-  const widest = layerCorners({ ...shape, radius: largest, contact: layers[0]?.contact ?? 'from' }).map(({ x }) => x);
+  const widest = layerCorners({ ...shape, radius: largest, contact: layers[0]?.contact ?? 'A' }).map(({ x }) => x);
   const findings = [
     ...holeFindings(holes, tables.rules.clampWood),
     ...boardFindings(

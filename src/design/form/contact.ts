@@ -1,8 +1,9 @@
+import type { End } from '../../base/ends';
 import { radiusAtCentre, type Cone } from '../../base/cone';
 
 /** A square-edged board standing across the centre line: which face touches the cone and with what radii, mm. */
 export interface Contact {
-  readonly contact: 'from' | 'to';
+  readonly contact: End;
   /** Cone radius at the contact face: what the board is cut to. */
   readonly radius: number;
   /** Cone radius at the other face. */
@@ -16,6 +17,6 @@ export interface Contact {
 export function contactOf(cone: Cone, low: number, high: number): Contact {
   const [atLow, atHigh] = [radiusAtCentre(cone, low), radiusAtCentre(cone, high)];
   return cone.halfAngle >= 0
-    ? { contact: 'from', radius: atLow, farRadius: atHigh }
-    : { contact: 'to', radius: atHigh, farRadius: atLow };
+    ? { contact: 'A', radius: atLow, farRadius: atHigh }
+    : { contact: 'B', radius: atHigh, farRadius: atLow };
 }

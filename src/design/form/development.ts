@@ -15,7 +15,7 @@ export interface BentPlace {
 
 /** Radius of the surface square to the centre line at end A, mm: R_A + offset·cos β. */
 export function startRadius(surface: ParallelSurface): number {
-  return surface.cone.radiusFrom + surface.offset * Math.cos(surface.cone.halfAngle);
+  return surface.cone.radiusA + surface.offset * Math.cos(surface.cone.halfAngle);
 }
 
 /**

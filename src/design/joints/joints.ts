@@ -1,3 +1,4 @@
+import type { End } from '../../base/ends';
 import type { Contact } from '../form/contact';
 
 /** How the boards of a form find one another, by the tool that cuts them; mm throughout, `s` along the centre line from the cone's end A. */
@@ -21,7 +22,7 @@ export interface Opening {
   readonly low: number;
   readonly high: number;
   /** The end of the spine it runs out of. */
-  readonly open: 'from' | 'to' | null;
+  readonly open: End | null;
 }
 
 export interface Groove extends Opening {

@@ -20,8 +20,8 @@ export interface Across {
 export function openingFor({ low, high }: Across, spine: Spine, fit: number, wood: number): Opening {
   const [start, end] = [-spine.ears, spine.length + spine.ears];
   const least = wood - SLACK;
-  if (low - fit / 2 - start < least) return { low: start, high, open: 'from' };
-  if (end - high - fit / 2 < least) return { low, high: end, open: 'to' };
+  if (low - fit / 2 - start < least) return { low: start, high, open: 'A' };
+  if (end - high - fit / 2 < least) return { low, high: end, open: 'B' };
   return { low: low - fit / 2, high: high + fit / 2, open: null };
 }
 

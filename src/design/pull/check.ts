@@ -12,7 +12,7 @@ const VISIBLE_TWIST = 1;
 /** What the pull forbids or makes doubtful: wrap, twist, hand force, the leg's shape. */
 export function checkPull(bend: BendPlan, way: Way, job: Job, rules: ShopRules): Finding[] {
   const { pull } = bend;
-  const turn = Math.max(pull.legs.from.loaded, pull.legs.to.loaded);
+  const turn = Math.max(pull.legs.A.loaded, pull.legs.B.loaded);
   return [
     ...wrapFindings(bend, rules),
     ...twistFindings(bend),
@@ -20,7 +20,7 @@ export function checkPull(bend: BendPlan, way: Way, job: Job, rules: ShopRules):
     ...(way.bows
       ? [
           finding('leg-bows', 'pull.with', {
-            departure: Math.max(pull.departure.from, pull.departure.to),
+            departure: Math.max(pull.departure.A, pull.departure.B),
             most: rules.maxDeparture,
             bow: pull.bow,
             way: pull.with,
@@ -48,13 +48,13 @@ function wrapFindings(bend: BendPlan, rules: ShopRules): Finding[] {
   const most = toRadians(rules.maxWrapDegrees);
   if (toDegrees(wrap) > rules.maxWrapDegrees)
     return [finding('wrap-too-far', 'bend.angle', { wrap, angle: bend.angle, most })];
-  if (Math.min(bend.wrap.from, bend.wrap.to) <= 0)
+  if (Math.min(bend.wrap.A, bend.wrap.B) <= 0)
     return [finding('all-tail', 'bend.angle', { angle: bend.angle, lever: bend.pull.lever })];
   return [];
 }
 
 function twistFindings(bend: BendPlan): Finding[] {
-  const worst = Math.max(Math.abs(bend.twist.from), Math.abs(bend.twist.to));
+  const worst = Math.max(Math.abs(bend.twist.A), Math.abs(bend.twist.B));
   if (toDegrees(worst) <= VISIBLE_TWIST) return [];
   return [finding('twist', 'bend.radius', { twist: worst })];
 }

@@ -1,4 +1,5 @@
 import { radiusAt, midRadiusAt } from '../../base/cone';
+import type { End, Ends } from '../../base/ends';
 import type { Tables } from '../../tables/tables';
 import type { YokeBolt, YokeStock } from '../../tables/schema';
 import type { BentSheet, PulledEnd, Yoke } from '../bend/bend-plan';
@@ -11,7 +12,7 @@ import { loadYoke, noseGap, type LoadedYoke } from './yoke';
 /** A yoke on the bend's two ends. */
 export interface YokedLegs {
   readonly yoke: Yoke;
-  readonly legs: { readonly from: PulledEnd; readonly to: PulledEnd };
+  readonly legs: Ends<PulledEnd>;
   /** Whether it keeps every limit; the stiffest there is where none does. */
   readonly within: boolean;
 }
@@ -56,33 +57,32 @@ function yokeOf(
   const gap = noseGap(worst, nose.thickness);
   const arm = lever - gap;
   if (arm <= nose.width) return null;
-  const curvatureAt = (end: 'from' | 'to'): number =>
-    1 / midRadiusAt(bend.form, bend.section.thickness, placeOf(bend, end));
+  const curvatureAt = (end: End): number => 1 / midRadiusAt(bend.form, bend.section.thickness, placeOf(bend, end));
   const round = bend.form.halfAngle === 0;
-  const gripAt = (end: 'from' | 'to'): GrippedLeg | null => gripLeg(curve, curvatureAt(end), { gap, arm }, { most });
-  const grip = gripAt('from');
-  const grips = { from: grip, to: round ? grip : gripAt('to') };
-  if (!grips.from || !grips.to) return null;
+  const gripAt = (end: End): GrippedLeg | null => gripLeg(curve, curvatureAt(end), { gap, arm }, { most });
+  const grip = gripAt('A');
+  const grips = { A: grip, B: round ? grip : gripAt('B') };
+  if (!grips.A || !grips.B) return null;
   const span = run + 2 * rules.yokeBoltPast;
   const members = { nose: memberOf(nose), outer: memberOf(outer) };
   const loadedBy = (leg: GrippedLeg): LoadedYoke =>
     loadYoke(curve, leg.moment, members, { span, bolts: rules.yokeBoltBehind });
-  const load = loadedBy(grips.from);
-  const loads = { from: load, to: round ? load : loadedBy(grips.to) };
-  const harder = loads.from.part >= loads.to.part ? loads.from : loads.to;
+  const load = loadedBy(grips.A);
+  const loads = { A: load, B: round ? load : loadedBy(grips.B) };
+  const harder = loads.A.part >= loads.B.part ? loads.A : loads.B;
   const bolt = boltFor(tables, system, harder.bolts / 2);
   if (!bolt) return null;
   const within =
-    Math.max(loads.from.stays, loads.to.stays) <= (rules.maxYokeTail * Math.PI) / 180 &&
+    Math.max(loads.A.stays, loads.B.stays) <= (rules.maxYokeTail * Math.PI) / 180 &&
     harder.grip <= outer.width &&
     harder.stress.nose <= nose.stress &&
     harder.stress.outer <= outer.stress &&
     bolt.force >= harder.bolts / 2;
-  const from = pulledByYoke(curve, curvatureAt('from'), grips.from, loads.from);
-  const to = round ? from : pulledByYoke(curve, curvatureAt('to'), grips.to, loads.to);
+  const A = pulledByYoke(curve, curvatureAt('A'), grips.A, loads.A);
+  const B = round ? A : pulledByYoke(curve, curvatureAt('B'), grips.B, loads.B);
   return {
     within,
-    legs: { from, to },
+    legs: { A, B },
     yoke: { ...harder, nose, outer, bolt, gap, arm, span, length: span + 2 * rules.yokeBoltPast },
   };
 }

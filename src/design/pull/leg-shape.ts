@@ -1,4 +1,5 @@
 import { midRadiusAt } from '../../base/cone';
+import type { End } from '../../base/ends';
 import type { BentSheet, LegPiece, PulledEnd } from '../bend/bend-plan';
 import { bendingCurve, parameterAt } from '../bend/curve';
 import { finishedRadius } from '../bend/springback';
@@ -6,15 +7,15 @@ import { finishedShape, type FinishedShape } from './finished-shape';
 import { steadyPieces } from './residual';
 
 /** Where along the bend an end is, mm. */
-export function placeOf(bend: Pick<BentSheet, 'length'>, end: 'from' | 'to'): number {
-  return end === 'from' ? 0 : bend.length;
+export function placeOf(bend: Pick<BentSheet, 'length'>, end: End): number {
+  return end === 'A' ? 0 : bend.length;
 }
 
 /**
  * The finished bend at an end against one round arc: its free leg as pulled, its held leg bearing on the bench `bearing` mm back (0: held
  * flat at the tangent line), both drawn out to their trims.
  */
-export function legShape(bend: BentSheet, end: 'from' | 'to', leg: PulledEnd, bearing: number): FinishedShape {
+export function legShape(bend: BentSheet, end: End, leg: PulledEnd, bearing: number): FinishedShape {
   const mid = midRadiusAt(bend.form, bend.section.thickness, placeOf(bend, end));
   return finishedShape({
     angle: bend.angle,

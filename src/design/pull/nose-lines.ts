@@ -14,5 +14,5 @@ export function noseLines({ form, length, wrap, neutral, section, pull }: BendPl
         pull.early +
         yoke.gap
       : 0;
-  return { from: at(0), to: at(length) };
+  return { A: at(0), B: at(length) };
 }

@@ -1,5 +1,6 @@
 import { boardOf } from '../built/board-of';
-import { curvatureRadiusAt, radiusAt } from '../../base/cone';
+import { midRadiusAt, radiusAt } from '../../base/cone';
+import type { Ends } from '../../base/ends';
 import { nodesBetween } from '../../base/integrate';
 import { finding } from '../../findings/finding';
 import type { Finding, Staged } from '../../base/findings';
@@ -37,7 +38,7 @@ export function heldForm(bend: BendPlan, { foot, spine }: Standing): HeldForm {
     slices: nodesBetween(run.from, run.to, 1).map(({ x, weight }) => ({
       moment: weight * formMomentAt(bend.section, bend.form, x),
       radius: radiusAt(bend.form, x),
-      mid: curvatureRadiusAt(bend.form, x) + bend.section.thickness / 2,
+      mid: midRadiusAt(bend.form, bend.section.thickness, x),
     })),
   };
 }
@@ -94,7 +95,7 @@ function settleWrap(
   for (let turn = 0; turn < TURNS; turn++) {
     bearing = bearingWith({ ...form, wrap }, fitted);
     if (bearing === null) return { wrap, bearing };
-    const held = { from: perLength.from * bearing, to: perLength.to * bearing };
+    const held = { A: perLength.A * bearing, B: perLength.B * bearing };
     const next = wrapFor(bend, bend.pull.legs, held).chosen;
     if (Math.abs(next - wrap) < SETTLED) return { wrap: next, bearing };
     wrap = next;
@@ -142,7 +143,7 @@ function describe(
   { clamps, fitted, clampForce, bearing }: Pick<Hold, 'clamps' | 'fitted' | 'clampForce' | 'bearing'>,
   { job, rules }: Shop,
 ): Hold {
-  const mean = ({ from, to }: { readonly from: number; readonly to: number }): number => (from + to) / 2;
+  const mean = ({ A, B }: Ends): number => (A + B) / 2;
   const tailAt = (force: number): number | null => {
     const arm = bearingWith(form, force);
     return arm === null ? null : mean(heldTail(bend, arm));

@@ -1,4 +1,5 @@
 import { midRadiusAt } from '../../base/cone';
+import type { End, Ends } from '../../base/ends';
 import { toRadians } from '../../base/angle';
 import type { Job } from '../../job/job';
 import type { Tables } from '../../tables/tables';
@@ -99,9 +100,9 @@ function byYoke(
 }
 
 /** A value for each end; reckoned once on a constant radius. */
-function bothEnds<Value>(bend: BentSheet, at: (end: 'from' | 'to') => Value): { from: Value; to: Value } {
-  const from = at('from');
-  return { from, to: bend.form.halfAngle === 0 ? from : at('to') };
+function bothEnds<Value>(bend: BentSheet, at: (end: End) => Value): Ends<Value> {
+  const A = at('A');
+  return { A, B: bend.form.halfAngle === 0 ? A : at('B') };
 }
 
 /** The leg pulled by its end at any lever; null where it is too limp. */
@@ -113,8 +114,8 @@ function bareLegs(bend: BentSheet, most: number): BareLegs {
     barePull(curve, 1 / midRadiusAt(bend.form, bend.section.thickness, placeOf(bend, end)), most),
   );
   return (lever) => {
-    const { from, to } = bothEnds(bend, (end) => ends[end](lever));
-    return from && to && { from, to };
+    const { A, B } = bothEnds(bend, (end) => ends[end](lever));
+    return A && B && { A, B };
   };
 }
 
@@ -124,12 +125,12 @@ function flat(bend: BentSheet, legs: Legs, { rules }: Tables): boolean {
     const { departure, bow } = legShape(bend, end, legs[end], 0);
     return departure <= rules.maxDeparture && bow <= (rules.maxLegBow * bend.legs.free) / 100;
   });
-  return fine.from && fine.to;
+  return fine.A && fine.B;
 }
 
 function limpAt(bend: BentSheet, most: number): TooLimp {
   const curve = bendingCurve(bend.section);
-  const longest = (['from', 'to'] as const).map((end) =>
+  const longest = (['A', 'B'] as const).map((end) =>
     bareLeg(curve, 1 / midRadiusAt(bend.form, bend.section.thickness, placeOf(bend, end)), most).leverAt(most),
   );
   return { limp: Math.min(...longest) };
@@ -161,7 +162,6 @@ function bareWithin(
 
 /** All hands together, N, on a run: each end's pull per moment, the mean of both, times the run's moment. */
 function forceOf(bend: BentSheet, run: LoadedRun, legs: Legs): number {
-  const share = (end: 'from' | 'to'): number =>
-    legs[end].force / formMomentAt(bend.section, bend.form, placeOf(bend, end));
-  return (run.moment * (share('from') + share('to'))) / 2;
+  const share = (end: End): number => legs[end].force / formMomentAt(bend.section, bend.form, placeOf(bend, end));
+  return (run.moment * (share('A') + share('B'))) / 2;
 }

@@ -87,7 +87,7 @@ export function drawAngleGauge(gauged: GaugedBend): Shape[] {
 /** Counter-clockwise from the rear of the bench edge. */
 function gaugeCorners({ cone, wrap, thickness }: GaugedBend, { angle, near }: GaugeHold): Place[] {
   const reach = setbacks(cone, wrap, thickness);
-  const outside = Math.min(cone.radiusFrom, cone.radiusTo) + thickness * Math.cos(cone.halfAngle);
+  const outside = Math.min(cone.radiusA, cone.radiusB) + thickness * Math.cos(cone.halfAngle);
   const tip = Math.max(TIP, THINNEST / (2 * Math.sin(angle / 2)));
   const end = Math.max(tip, near === null ? Math.max(...reach) : Math.min(...reach)) + CONTACT;
   const along = (distance: number, aside = 0): Place => [

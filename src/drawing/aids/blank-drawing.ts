@@ -114,7 +114,7 @@ function blankLabels(bend: BendPlan, blank: Blank, hand: 'left' | 'right', units
     Math.PI / 2,
   );
   const heldLetters = Math.min(LETTERS, legs.held / 4);
-  const bendHeight = Math.min(bend.allowance.from, bend.allowance.to);
+  const bendHeight = Math.min(bend.allowance.A, bend.allowance.B);
   const heldTexts = [
     ...label(
       `BLANK ${hand.toUpperCase()}: HELD LEG ${labelLength(legs.held, units)}`,

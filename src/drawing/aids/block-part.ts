@@ -50,7 +50,7 @@ function drawLayer(block: FinishingBlock, layer: BlockLayer, index: number, { un
   const lines = [
     `BLOCK ${index + 1} OF ${block.layers.length}`,
     `R ${labelLength(layer.radius, units)}`,
-    `THIS FACE TO END ${layer.contact === 'from' ? 'A' : 'B'}`,
+    `THIS FACE TO END ${layer.contact}`,
   ];
   const holeTop = Math.max(...holes.map(({ y, diameter }) => y + diameter / 2)) + 2;
   const clearOfLegs = flattenLoop(
@@ -75,7 +75,7 @@ function legLabels(
   units: LengthUnit,
 ): Shape[] {
   return (['held', 'free'] as const).flatMap((leg) => {
-    const side = (leg === 'free') === (contact === 'to') ? 1 : -1;
+    const side = (leg === 'free') === (contact === 'B') ? 1 : -1;
     const height = Math.min(3.5, legs[leg] / 6);
     const [normal, along]: [[number, number], [number, number]] = [
       [side * Math.sin(half), Math.cos(half)],

@@ -53,7 +53,7 @@ function pointers(bend: BendPlan, { x, inward }: RunEnd): Line[] {
     bend.length / 4,
     bend.legs.held / 2,
     bend.legs.free / 2,
-    Math.min(bend.allowance.from, bend.allowance.to) / 3,
+    Math.min(bend.allowance.A, bend.allowance.B) / 3,
   );
   return [0, bend.finishedWrap].flatMap((wrap): Line[] => {
     const tip = toFlat(neutralSurface(bend), { x, wrap });
@@ -68,7 +68,7 @@ function pointers(bend: BendPlan, { x, inward }: RunEnd): Line[] {
 
 /** By the held tangent line, above it inside the bend or, where that is too narrow, below; each on a line of its own so that near ends cannot be mistaken. */
 function endLabels(bend: BendPlan, ends: readonly RunEnd[], units: LengthUnit, heldRoom: number): Shape[] {
-  const above = Math.min(bend.allowance.from, bend.allowance.to) - 2 * POINTER;
+  const above = Math.min(bend.allowance.A, bend.allowance.B) - 2 * POINTER;
   const below = heldRoom - 2 * POINTER;
   const least = 1.8 * PITCH * ends.length;
   const side = above >= least || above >= below ? 1 : -1;

@@ -1,3 +1,4 @@
+import type { End } from '../../base/ends';
 import makerjs from 'makerjs';
 import { radiusAtCentre, type Cone } from '../../base/cone';
 import type { Loop, Shape } from '../../base/drawing';
@@ -11,11 +12,11 @@ export function spineOutline(spine: Spine, form: Cone, joints: Joints): Loop[] {
   const [start, end] = [-spine.ears, spine.length + spine.ears];
   const relief = joints.with === 'laser' ? joints.relief : 0;
   const open = slotsOf(joints).sort((a, b) => a.offset - b.offset);
-  const notches = (edge: 'from' | 'to'): [number, number][] =>
+  const notches = (edge: End): [number, number][] =>
     open
       .filter((slot) => slot.open === edge)
       .flatMap(({ low, high, offset, width }): [number, number][] => {
-        const [outer, inner, deeper] = edge === 'to' ? [high, low, low - relief] : [low, high, high + relief];
+        const [outer, inner, deeper] = edge === 'B' ? [high, low, low - relief] : [low, high, high + relief];
         const [bottom, top] = [offset - width / 2, offset + width / 2];
         return [
           [outer, bottom],
@@ -32,10 +33,10 @@ export function spineOutline(spine: Spine, form: Cone, joints: Joints): Loop[] {
     new makerjs.models.ConnectTheDots(true, [
       [start, -half(start)],
       [end, -half(end)],
-      ...notches('to'),
+      ...notches('B'),
       [end, half(end)],
       [start, half(start)],
-      ...notches('from').reverse(),
+      ...notches('A').reverse(),
     ]),
     'outline',
   );
@@ -69,7 +70,7 @@ function slotsOf(joints: Joints): Slot[] {
 export function spineGrooves({ grooves }: RouterJoints, form: Cone, overrun: number): Shape[] {
   const edge = (s: number): number => radiusAtCentre(form, s) + overrun / Math.cos(form.halfAngle);
   return grooves.flatMap(({ low, high, open }) => {
-    const [from, to] = [open === 'from' ? low - overrun : low, open === 'to' ? high + overrun : high];
+    const [from, to] = [open === 'A' ? low - overrun : low, open === 'B' ? high + overrun : high];
     return loopsOf(
       new makerjs.models.ConnectTheDots(
         true,

@@ -73,7 +73,7 @@ function wrapTicks(radius: number, wrap: number): Shape[] {
 
 function discLabels(disc: HalfDisc, holes: readonly Circle[], units: LengthUnit): Shape[] {
   const { radius, name, contact } = disc;
-  const end = contact === 'from' ? 'A' : 'B';
+  const end = contact;
   // The last says the same in fewer letters, for want of room.
   const lines = [[name], [`R ${labelLength(radius, units)}`], ['CONTACT FACE'], [`TO END ${end}`, `TO ${end}`]];
   const room = labelRoom(disc);

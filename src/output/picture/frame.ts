@@ -15,6 +15,6 @@ export interface ConePlace {
  */
 export function onBench(cone: Cone, { along, ahead, up }: ConePlace): Point3 {
   const [sine, cosine] = [Math.sin(cone.halfAngle), Math.cos(cone.halfAngle)];
-  const fromEdge = up + cone.radiusFrom;
+  const fromEdge = up + cone.radiusA;
   return [along * cosine - fromEdge * sine, ahead, along * sine + fromEdge * cosine];
 }

@@ -39,7 +39,7 @@ export function buildModel(
   state: SheetState | null,
   joints: Joints | null = null,
 ): Model {
-  const largest = Math.max(bend.finished.radiusFrom, bend.finished.radiusTo, bend.form.radiusFrom, bend.form.radiusTo);
+  const largest = Math.max(bend.finished.radiusA, bend.finished.radiusB, bend.form.radiusA, bend.form.radiusB);
   return {
     bodies: [...buildWood(layout, bend, joints), ...(state ? buildSheet(bend, state) : [])],
     tags: [...buildTags(layout, bend), ...(state ? legTags(bend, state) : [])],

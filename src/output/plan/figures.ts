@@ -1,5 +1,4 @@
-import type { Ends } from '../../base/ends';
-import type { Plan, PlanBend, PlanEffort, PlanHold, PlanPull } from './plan';
+import type { Plan, PlanBend, PlanEffort, PlanEnds, PlanHold, PlanPull } from './plan';
 
 /** What a number is, which decides how each reader prints it: mm, degrees, N; a share of 1; a plain number; things counted. */
 export type AmountOf = 'length' | 'angle' | 'force' | 'share' | 'ratio' | 'count';
@@ -85,7 +84,7 @@ function one(said: Said, of: AmountOf, value: number, words: Figure['words'] = j
   return { ...said, perEnd: false, amounts: [{ of, value }], words };
 }
 
-function ends(said: Said, of: AmountOf, { from, to }: Ends): Figure {
+function ends(said: Said, of: AmountOf, { from, to }: PlanEnds): Figure {
   const amounts = [from, to].map((value): Amount => ({ of, value }));
   return { ...said, perEnd: true, amounts, words: joined };
 }

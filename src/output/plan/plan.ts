@@ -1,4 +1,3 @@
-import type { Ends } from '../../base/ends';
 import type { SaidFinding } from '../../findings/say';
 import type { Point } from '../../base/polygon';
 import type { BlockLayer, BlockLayout } from '../../design/block/finishing-block';
@@ -37,6 +36,17 @@ export interface BuiltPlan extends Plan {
   readonly spine: PlanSpine;
   readonly blank: PlanBlank;
   readonly cut: PlanCut;
+}
+
+/** A value at end A (`from`) and end B (`to`). */
+export interface PlanEnds {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The end a thing’s contact face looks to. */
+export interface PlanContact {
+  readonly contact: 'from' | 'to';
 }
 
 /** How the boards are cut, and the joints that come of it; mm, places along the centre line. */
@@ -79,7 +89,7 @@ export interface PlanStack {
   readonly layers: readonly {
     readonly low: number;
     readonly high: number;
-    readonly contact: 'from' | 'to';
+    readonly contact: PlanContact['contact'];
     readonly radius: number;
     readonly farRadius: number;
   }[];
@@ -124,8 +134,8 @@ export interface PlanStrip {
 }
 
 export interface PlanAtFactor {
-  readonly form: Ends;
-  readonly finished: Ends;
+  readonly form: PlanEnds;
+  readonly finished: PlanEnds;
   /** The chosen wrap, degrees. */
   readonly wrap: number;
 }
@@ -135,24 +145,24 @@ export interface PlanBend {
   readonly angle: number;
   readonly length: number;
   /** Inside radii square to the centre line. */
-  readonly finished: Ends;
-  readonly form: Ends;
+  readonly finished: PlanEnds;
+  readonly form: PlanEnds;
   /** Degrees about the centre line: needed at each end, and the one chosen. */
-  readonly wrap: Ends & { readonly chosen: number };
+  readonly wrap: PlanEnds & { readonly chosen: number };
   /** Degrees over (positive) or under at each end after release. */
-  readonly twist: Ends;
+  readonly twist: PlanEnds;
   readonly neutral: number;
-  readonly allowance: Ends;
+  readonly allowance: PlanEnds;
   /** From a tangent line to where the legs' outside planes would meet. */
-  readonly setback: Ends;
+  readonly setback: PlanEnds;
   /** Degrees between the two tangent lines on the flat blank. */
   readonly fan: number;
-  readonly strain: Ends;
+  readonly strain: PlanEnds;
   /** Cone half-angle of the finished bend and of the form, degrees. */
   readonly coneHalfAngle: { readonly finished: number; readonly form: number };
 }
 
-export interface PlanRun extends Ends {
+export interface PlanRun extends PlanEnds {
   readonly name: string;
   /** Bending moment of the whole run at the form radii, N·mm. */
   readonly moment: number;
@@ -180,13 +190,13 @@ export interface PlanPull {
   readonly with: 'bare' | 'yoke' | 'press';
   readonly lever: number;
   /** Wrap at which the sheet leaves the form, about the centre line: what each end needs. */
-  readonly takeOff: Ends;
+  readonly takeOff: PlanEnds;
   /** Between the legs' planes while pulled, where the gauge is held; and a little past the take-off. */
-  readonly legAngle: Ends;
-  readonly nearAngle: Ends;
+  readonly legAngle: PlanEnds;
+  readonly nearAngle: PlanEnds;
   /** Turn of the free leg past the take-off: loaded, what stays, how far along it. */
-  readonly tail: { readonly loaded: Ends; readonly stays: Ends; readonly reach: number };
-  readonly departure: Ends;
+  readonly tail: { readonly loaded: PlanEnds; readonly stays: PlanEnds; readonly reach: number };
+  readonly departure: PlanEnds;
   readonly bow: number;
   /** How far behind the tangent line the form stands. */
   readonly early: number;
@@ -213,7 +223,7 @@ export interface PlanPull {
 export interface PlanHold {
   /** How far behind the tangent line the held leg bears. */
   readonly bearing: number;
-  readonly tail: Ends;
+  readonly tail: PlanEnds;
   /** The middle's tail with clamps on the weak and on the strong side; null where weak ones let the form lift. */
   readonly spread: { readonly weak: number | null; readonly strong: number };
   /** Up-push on the spine's front edge. */
@@ -311,5 +321,5 @@ export interface PlanBlank {
 }
 
 /** The finishing block as laid out; mm. */
-export type PlanBlock = BlockLayout;
-export type PlanLayer = BlockLayer;
+export type PlanBlock = Omit<BlockLayout, 'layers'> & { readonly layers: readonly PlanLayer[] };
+export type PlanLayer = Omit<BlockLayer, 'contact'> & PlanContact;

@@ -8,10 +8,11 @@ import type { Backing, DrivenScrew, FixtureLayout, Station } from '../../design/
 import { idealWrap } from '../../design/pull/settle';
 import { developBlank } from '../../design/form/blank';
 import { sizeBlank } from '../../design/form/blank-size';
+import type { BlockLayout } from '../../design/block/finishing-block';
 import type { Job } from '../../job/job';
 import type { Joints } from '../../design/joints/joints';
 import { flattenLoop } from '../../base/flatten';
-import type { Ends } from '../../base/ends';
+import type { End, Ends } from '../../base/ends';
 import type {
   BuiltPlan,
   Plan,
@@ -19,9 +20,12 @@ import type {
   PlanBend,
   PlanBlank,
   PlanBlock,
+  PlanContact,
   PlanCut,
   PlanEffort,
+  PlanEnds,
   PlanHold,
+  PlanOpening,
   PlanPull,
   PlanScrew,
   PlanScrewHole,
@@ -140,7 +144,8 @@ export function planTrials(
 ): PlanTrials {
   // The legs' own tails take the same share of the wrap at every factor, near enough.
   const share = bend.wrap.chosen / idealWrap(bend);
-  const atFactor = (at: BendAtFactor | null): PlanAtFactor | null => at && { ...at, wrap: share * toDegrees(at.wrap) };
+  const atFactor = (at: BendAtFactor | null): PlanAtFactor | null =>
+    at && { form: fromTo(at.form), finished: fromTo(at.finished), wrap: share * toDegrees(at.wrap) };
   return {
     strips: strips.map(({ bent, left, ...strip }) => ({ ...strip, bent: toDegrees(bent), left: toDegrees(left) })),
     factor,
@@ -150,19 +155,18 @@ export function planTrials(
 }
 
 function planBendSection(bend: BendPlan): PlanBend {
-  const ends = ({ from, to }: Ends): Ends => ({ from: toDegrees(from), to: toDegrees(to) });
   return {
     angle: toDegrees(bend.angle),
     length: bend.length,
-    finished: { from: bend.finished.radiusFrom, to: bend.finished.radiusTo },
-    form: { from: bend.form.radiusFrom, to: bend.form.radiusTo },
-    wrap: { ...ends(bend.wrap), chosen: toDegrees(bend.wrap.chosen) },
-    twist: ends(bend.twist),
+    finished: { from: bend.finished.radiusA, to: bend.finished.radiusB },
+    form: { from: bend.form.radiusA, to: bend.form.radiusB },
+    wrap: { ...inDegrees(bend.wrap), chosen: toDegrees(bend.wrap.chosen) },
+    twist: inDegrees(bend.twist),
     neutral: bend.neutral,
-    allowance: bend.allowance,
-    setback: bend.setback,
+    allowance: fromTo(bend.allowance),
+    setback: fromTo(bend.setback),
     fan: toDegrees(bend.fan),
-    strain: bend.strain,
+    strain: fromTo(bend.strain),
     coneHalfAngle: { finished: toDegrees(bend.finished.halfAngle), form: toDegrees(bend.form.halfAngle) },
   };
 }
@@ -172,8 +176,30 @@ function planEffort({ pull }: BendPlan, { clampForce, clamps, foot }: FixtureLay
   return { moment, lever, handForce, leverNeeded, leverage, clampForce, clamps, foot, safety: job.effort.safety };
 }
 
-function inDegrees({ from, to }: Ends): Ends {
-  return { from: toDegrees(from), to: toDegrees(to) };
+/** Ends as the file names them. */
+function fromTo({ A, B }: Ends): PlanEnds {
+  return { from: A, to: B };
+}
+
+function inDegrees({ A, B }: Ends): PlanEnds {
+  return { from: toDegrees(A), to: toDegrees(B) };
+}
+
+const FILE_END = { A: 'from', B: 'to' } as const;
+
+function withContact<Thing extends { readonly contact: End }>(thing: Thing): Omit<Thing, 'contact'> & PlanContact {
+  return { ...thing, contact: FILE_END[thing.contact] };
+}
+
+function withOpen<Thing extends { readonly open: End | null }>(
+  thing: Thing,
+): Omit<Thing, 'open'> & Pick<PlanOpening, 'open'> {
+  return { ...thing, open: thing.open && FILE_END[thing.open] };
+}
+
+/** Without what only its drawings need. */
+export function planBlock({ from, to, legs, holes, layers }: BlockLayout): PlanBlock {
+  return { from, to, legs, holes, layers: layers.map(withContact) };
 }
 
 function planPull({ wrap, pull }: BendPlan): PlanPull {
@@ -181,15 +207,15 @@ function planPull({ wrap, pull }: BendPlan): PlanPull {
   return {
     with: pull.with,
     lever: pull.lever,
-    takeOff: { from: toDegrees(wrap.from), to: toDegrees(wrap.to) },
+    takeOff: { from: toDegrees(wrap.A), to: toDegrees(wrap.B) },
     legAngle: inDegrees(pull.legAngle),
     nearAngle: inDegrees(pull.nearAngle),
     tail: {
-      loaded: inDegrees({ from: legs.from.loaded, to: legs.to.loaded }),
-      stays: inDegrees({ from: legs.from.stays, to: legs.to.stays }),
+      loaded: inDegrees({ A: legs.A.loaded, B: legs.B.loaded }),
+      stays: inDegrees({ A: legs.A.stays, B: legs.B.stays }),
       reach: pull.reach,
     },
-    departure: pull.departure,
+    departure: fromTo(pull.departure),
     bow: pull.bow,
     early: pull.early,
     handForce: pull.handForce,
@@ -228,7 +254,7 @@ function planStation(
     name,
     at,
     thickness,
-    contact,
+    contact: FILE_END[contact],
     radius,
     farRadius,
     bevel: toDegrees(Math.abs(bend.form.halfAngle)),
@@ -279,7 +305,7 @@ function planCut({ cut }: Job, { layers }: FixtureLayout, joints: Joints): PlanC
       fit: cut.fit,
       bridges: cut.bridges,
       grooveDepth: joints.depth,
-      grooves: joints.grooves,
+      grooves: joints.grooves.map(withOpen),
     };
   if (cut.with === 'laser' && joints.with === 'laser')
     return {
@@ -291,7 +317,11 @@ function planCut({ cut }: Job, { layers }: FixtureLayout, joints: Joints): PlanC
       layers,
       tabLength: joints.tabLength,
       relief: joints.relief,
-      boards: joints.boards,
+      boards: joints.boards.map((board) => ({
+        ...board,
+        layers: board.layers.map(withContact),
+        slots: board.slots.map(withOpen),
+      })),
     };
   return { with: 'jigsaw', gap, border };
 }

@@ -33,7 +33,7 @@ export function flatSheet({ bend, say }: Shop): HtmlElement[] {
       rows.map(([name, a, b]) => [name, place(a), place(b)]),
     ),
     paragraph(
-      `Between the two tangent lines the sheet is bent: ${say.length(bend.allowance.from)} of arc at A, ${say.length(bend.allowance.to)} at B.`,
+      `Between the two tangent lines the sheet is bent: ${say.length(bend.allowance.A)} of arc at A, ${say.length(bend.allowance.B)} at B.`,
       ...(bend.fan === 0
         ? [' The two lines are parallel.']
         : [

@@ -40,7 +40,7 @@ function grooveTable(shop: Shop, { grooves, depth }: RouterJoints): HtmlElement[
 }
 
 function openAt(open: Opening['open']): string {
-  return open === null ? 'none' : `end ${open === 'from' ? 'A' : 'B'}`;
+  return open === null ? 'none' : `end ${open}`;
 }
 
 /** On a cylinder all layers of a station are alike: the station table has their radius. */
@@ -61,7 +61,7 @@ function layerTable(shop: Shop, joints: LaserJoints): HtmlElement[] {
         layers.map((layer, index) => [
           `${name}-${index + 1}`,
           inBoth(shop, layer.low),
-          `end ${layer.contact === 'from' ? 'A' : 'B'}`,
+          `end ${layer.contact}`,
           inBoth(shop, layer.radius),
           inBoth(shop, layer.farRadius),
         ]),

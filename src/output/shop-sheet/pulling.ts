@@ -75,19 +75,17 @@ function spreadWords({ weak, strong }: { readonly weak: number | null; readonly 
 function yokeOn({ bend, say, tables }: Shop): string {
   const yoke = bend.pull.yoke;
   if (!yoke) return '';
-  const { from, to } = noseLines(bend);
+  const { A, B } = noseLines(bend);
   const where =
-    Math.abs(from - to) < LEAST_SHIFT
-      ? say.length(from)
-      : `${say.length(from)} at end A and ${say.length(to)} at end B`;
+    Math.abs(A - B) < LEAST_SHIFT ? say.length(A) : `${say.length(A)} at end A and ${say.length(B)} at end B`;
   return `Mark the yoke’s nose line on the inside face, ${where} from the held tangent line. Bolt the yoke on with its nose along that line: the ${yoke.nose.name} flat on the inside face, its other flange standing up at the edge away from the form; the ${yoke.outer.name} under the outside face, its front edge below the nose; two ${yoke.bolt.name} bolts past each end of the sheet, ${say.length(tables.rules.yokeBoltBehind)} behind the nose, done up tight. Handles on the batten reach to ${say.length(bend.pull.lever)} from the bend.`;
 }
 
 /** Pulling the leg round and when to stop. */
 export function pullRound({ bend, say, plan }: Shop): HtmlNode[] {
   const { pull } = bend;
-  const angle = (pull.legAngle.from + pull.legAngle.to) / 2;
-  const near = (pull.nearAngle.from + pull.nearAngle.to) / 2;
+  const angle = (pull.legAngle.A + pull.legAngle.B) / 2;
+  const near = (pull.nearAngle.A + pull.nearAngle.B) / 2;
   const people = plan.pull && plan.pull.people > 1 ? `, ${plan.pull.people} people together` : '';
   const grasp = {
     bare: `Take hold of the free leg ${say.length(pull.lever)} from where it leaves the form, hands spread to the quarter points; a stiff batten clamped along the edge gives the fingers hold and spreads the pull. Expect ${say.force(pull.handForce)} in all${people}.`,
@@ -111,11 +109,11 @@ export function pullRound({ bend, say, plan }: Shop): HtmlNode[] {
 /** Letting go, measuring, and how much further. */
 export function letGo({ bend, say }: Shop): HtmlNode[] {
   const { pull } = bend;
-  const angle = (pull.legAngle.from + pull.legAngle.to) / 2;
+  const angle = (pull.legAngle.A + pull.legAngle.B) / 2;
   const radii =
     bend.form.halfAngle === 0
-      ? `${say.length(bend.finished.radiusFrom)} inside`
-      : `${say.length(bend.finished.radiusFrom)} inside at A, ${say.length(bend.finished.radiusTo)} at B, measured square to the centre line`;
+      ? `${say.length(bend.finished.radiusA)} inside`
+      : `${say.length(bend.finished.radiusA)} inside at A, ${say.length(bend.finished.radiusB)} at B, measured square to the centre line`;
   const opens =
     midRadiusAt(bend.finished, bend.section.thickness, bend.length / 2) /
     midRadiusAt(bend.form, bend.section.thickness, bend.length / 2);
@@ -125,7 +123,7 @@ export function letGo({ bend, say }: Shop): HtmlNode[] {
       `Check the angle with the gauge lettered FINISHED or a bevel: ${say.angle(bend.angle)} from flat (${degrees(180 - toDegrees(bend.angle))} between the legs). Check the radius: ${radii}.`,
       `Short of the angle: clamp up again and pull further than before, ${degrees(opens)} at the gauge for every degree that lacks. Too far: open it by hand over the edge of the bench.`,
       `Write down what the gauge showed while pulled, where the sheet left the form, and the angle and radius that came out: the best trial strip there is.`,
-      `The bend’s round runs out ${say.length(pull.reach)} past the form and departs by up to ${say.length(Math.max(pull.departure.from, pull.departure.to))} from one round arc; measure the leg for trimming now, after bending.`,
+      `The bend’s round runs out ${say.length(pull.reach)} past the form and departs by up to ${say.length(Math.max(pull.departure.A, pull.departure.B))} from one round arc; measure the leg for trimming now, after bending.`,
     ),
     caution(
       'A clamped, bent sheet can kick when a clamp is let off. Keep a hand on the leg, stand clear of the sheet’s end.',

@@ -35,7 +35,7 @@ function metalTable({ bend, job, say }: Shop): HtmlElement {
       ],
       [
         'outside strain on the form',
-        `${(100 * bend.strain.from).toFixed(2)} % at A, ${(100 * bend.strain.to).toFixed(2)} % at B`,
+        `${(100 * bend.strain.A).toFixed(2)} % at A, ${(100 * bend.strain.B).toFixed(2)} % at B`,
         't/(2R + t)',
       ],
     ],

@@ -46,7 +46,7 @@ function stationColumns(shop: Shop): Column[] {
     { head: 'A to its middle', cell: (station) => inBoth(shop, station.at) },
     {
       head: 'Contact face toward',
-      cell: (station) => (taper ? `end ${station.contact === 'from' ? 'A' : 'B'}` : 'either end'),
+      cell: (station) => (taper ? `end ${station.contact}` : 'either end'),
     },
     ...(steps
       ? []

@@ -13,9 +13,9 @@ export function summary(shop: Shop): HtmlElement[] {
     ['Sheet', `${bend.metal.name}, ${say.thickness(bend.section.thickness)}`],
     [
       'Finished bend',
-      `${say.angle(bend.angle)} from flat, ${say.length(bend.length)} along the tangent line, inside radius ${ends(shop, bend.finished.radiusFrom, bend.finished.radiusTo)}`,
+      `${say.angle(bend.angle)} from flat, ${say.length(bend.length)} along the tangent line, inside radius ${ends(shop, bend.finished.radiusA, bend.finished.radiusB)}`,
     ],
-    ['Form radius', `${ends(shop, bend.form.radiusFrom, bend.form.radiusTo)}: smaller, because the sheet springs back`],
+    ['Form radius', `${ends(shop, bend.form.radiusA, bend.form.radiusB)}: smaller, because the sheet springs back`],
     [
       'Pull until',
       html(
@@ -75,7 +75,7 @@ export function summary(shop: Shop): HtmlElement[] {
 
 /** Angle between the legs' planes where the gauge is held while the leg is pulled, the mean of both ends, radians. */
 function angleWhilePulled({ bend: { pull } }: Pick<Shop, 'bend'>): number {
-  return (pull.legAngle.from + pull.legAngle.to) / 2;
+  return (pull.legAngle.A + pull.legAngle.B) / 2;
 }
 
 function wayWords({ bend: { pull }, say }: Shop): string {
@@ -89,12 +89,12 @@ function ends({ say, bend }: Shop, from: number, to: number): string {
 }
 
 function twistRow({ bend, say }: Shop): (readonly [string, string])[] {
-  if (Math.abs(bend.twist.from) < toRadians(0.05) && Math.abs(bend.twist.to) < toRadians(0.05)) return [];
+  if (Math.abs(bend.twist.A) < toRadians(0.05) && Math.abs(bend.twist.B) < toRadians(0.05)) return [];
   const side = (twist: number): string => `${say.angle(Math.abs(twist))} ${twist >= 0 ? 'too far' : 'short'}`;
   return [
     [
       'Twist to expect',
-      `A comes out ${side(bend.twist.from)}, B ${side(bend.twist.to)} (A alone would need ${say.angle(bend.wrap.from)} of wrap, B ${say.angle(bend.wrap.to)})`,
+      `A comes out ${side(bend.twist.A)}, B ${side(bend.twist.B)} (A alone would need ${say.angle(bend.wrap.A)} of wrap, B ${say.angle(bend.wrap.B)})`,
     ],
   ];
 }

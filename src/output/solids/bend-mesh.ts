@@ -43,7 +43,7 @@ export function bendMesh(bend: BendPlan): Mesh {
 /** Across the sheet at `x` along the tangent line, from the held leg's edge round the bend to the free leg's. */
 function sectionAt(bend: BendPlan, x: number): Pair[] {
   const { finished: cone, finishedWrap, section, legs } = bend;
-  const outer = Math.max(cone.radiusFrom, cone.radiusTo) / Math.cos(cone.halfAngle) + section.thickness;
+  const outer = Math.max(cone.radiusA, cone.radiusB) / Math.cos(cone.halfAngle) + section.thickness;
   const count = Math.max(1, Math.ceil(finishedWrap / (2 * Math.acos(Math.max(0, 1 - MESH_CHORD_ERROR / outer)))));
   const at = (wrap: number): Pair => {
     const face = (offset: number): Point3 => {

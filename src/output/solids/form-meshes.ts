@@ -78,7 +78,7 @@ function stationMesh(part: Part, form: Form): Mesh {
   const layer = layersOf(station, form.joints)[layerOf(part)];
   if (!layer) throw new InternalError(`part ${part.id} is a layer its board has not`);
   const { low, high, contact } = layer;
-  const side = contact === 'from' ? 1 : -1;
+  const side = contact === 'A' ? 1 : -1;
   return extrude(plainBoard(part, BOARD_COLOURS.station, low, high), ([across, ahead, along]) =>
     onBench(form.bend.form, { along, ahead, up: side * across }),
   );

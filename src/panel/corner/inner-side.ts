@@ -49,7 +49,7 @@ export function flatOf(bend: BendSurface, place: SurfacePlace): Point {
 export function innerAlong(bend: CornerBend, line: readonly FromCentre[]): (share: number) => number {
   const [from, to] = line;
   if (!from || !to) throw new InternalError('a line has two places');
-  const { halfAngle, radiusFrom } = bend.finished;
+  const { halfAngle, radiusA } = bend.finished;
   const [sine, cosine] = [Math.sin(halfAngle), Math.cos(halfAngle)];
   const [legCosine, legSine] = [Math.cos(bend.wrap), Math.sin(bend.wrap)];
   return (share) => {
@@ -60,7 +60,7 @@ export function innerAlong(bend: CornerBend, line: readonly FromCentre[]): (shar
     const byLeg = down * legCosine + ahead * legSine;
     const round = ahead >= 0 && ahead * legCosine - down * legSine <= 0;
     const out = round ? Math.sqrt(down * down + ahead * ahead) : Math.max(down, byLeg);
-    return along * sine + cosine * (radiusFrom - out);
+    return along * sine + cosine * (radiusA - out);
   };
 }
 
@@ -84,9 +84,9 @@ export function surfacePlace(bend: CornerBend, place: Place3): SurfacePlace {
   const inOwn = movedBy(back(frameMotion(bend)), place);
   const { along, ahead, down } = fromCentre(bend, inOwn);
   const [radius, angle] = [Math.hypot(down, ahead), Math.atan2(ahead, down)];
-  const { halfAngle, radiusFrom } = bend.finished;
+  const { halfAngle, radiusA } = bend.finished;
   if (angle >= 0 && angle <= bend.wrap) {
-    const x = along * Math.cos(halfAngle) + (radius - radiusFrom) * Math.sin(halfAngle);
+    const x = along * Math.cos(halfAngle) + (radius - radiusA) * Math.sin(halfAngle);
     return { x, wrap: angle, beyond: 0 };
   }
   const home = back(roundCentre(bend.finished, bend.thickness, bend.wrap));

@@ -150,7 +150,7 @@ export function apartAtLegLines(ends: readonly [BendEnd, BendEnd]): number {
  */
 export function patchArea({ inside, ends, rims }: CornerEnds): number {
   const turn = Math.max(0, Math.PI - inside);
-  const radii = ends.map(({ bend, x }) => bend.finished.radiusFrom + x * Math.sin(bend.finished.halfAngle));
+  const radii = ends.map(({ bend, x }) => bend.finished.radiusA + x * Math.sin(bend.finished.halfAngle));
   const radius = (Number(radii[0]) + Number(radii[1])) / 2;
   const wrap = (ends[0].bend.wrap + ends[1].bend.wrap) / 2;
   const leg = ends.reduce((sum, { x }, side) => sum + lengthOf(rims[side === 0 ? 0 : 1], x), 0) / 2;
@@ -167,7 +167,7 @@ export function dressShrink({ ends, rims }: CornerEnds, rounding: number): numbe
   const shrinks = ends.map(({ bend, x }, side) =>
     rimShrink({
       rounding,
-      radius: bend.finished.radiusFrom + x * Math.sin(bend.finished.halfAngle),
+      radius: bend.finished.radiusA + x * Math.sin(bend.finished.halfAngle),
       leg: lengthOf(rims[side === 0 ? 0 : 1], x),
       wrap: bend.wrap,
     }),

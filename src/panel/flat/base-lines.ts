@@ -36,7 +36,7 @@ export function baseLines(
   if (measured === 'flat') return { corners };
   for (let loop = 0; loop < LOOPS; loop++) {
     const backs = bends.map((bend, index) => {
-      if (!bend) return { from: 0, to: 0 };
+      if (!bend) return { A: 0, B: 0 };
       const length = distance(at(corners, index), at(corners, index + 1));
       return setBacks(bend, length, measured === 'outside' ? thickness : 0);
     });
@@ -51,19 +51,19 @@ export function baseLines(
 
 /** From the meeting line to the base line's ends, square to the meeting line, mm. */
 export function setBacks({ angle, radius, inset }: EdgeBend, length: number, outside: number): Ends {
-  const sine = (radius.to - radius.from) / (length - inset.from - inset.to);
+  const sine = (radius.B - radius.A) / (length - inset.A - inset.B);
   const halfAngle = Math.asin(sine);
   const wrap = wrapFromAngle(angle, halfAngle);
   const slant = Math.cos(Math.atan(sine * Math.tan(wrap / 2)));
   const back = (r: number): number => r * Math.tan(wrap / 2) * slant + outside * Math.tan(angle / 2);
-  return { from: back(radius.from - inset.from * sine), to: back(radius.to + inset.to * sine) };
+  return { A: back(radius.A - inset.A * sine), B: back(radius.B + inset.B * sine) };
 }
 
 function cornerAt(polygon: readonly Point[], index: number, backs: readonly Ends[]): Point | null {
   const [before, here, next] = [at(polygon, index - 1), at(polygon, index), at(polygon, index + 1)];
   const [inDirection, outDirection] = [direction(before, here), direction(here, next)];
-  const coming = backs[(index - 1 + backs.length) % backs.length]?.to ?? 0;
-  const going = backs[index]?.from ?? 0;
+  const coming = backs[(index - 1 + backs.length) % backs.length]?.B ?? 0;
+  const going = backs[index]?.A ?? 0;
   if (Math.abs(cross(inDirection, outDirection)) < 1e-9)
     return Math.abs(coming - going) < 1e-9 ? add(here, leftOf(outDirection), going) : null;
   return meeting(

@@ -1,6 +1,5 @@
 import type { Cone } from '../../base/cone';
 import type { Vertex } from '../../base/drawing';
-import type { Ends } from '../../base/ends';
 import type { Point } from '../../base/polygon';
 import { startRadius, toBent, toFlat, type BentPlace, type ParallelSurface } from '../../design/form/development';
 import { add, dot, less, turned } from './plane';
@@ -33,7 +32,7 @@ export interface Bend {
   /** The metal between base line and leg line, counter-clockwise. */
   readonly zone: readonly Vertex[];
   /** How far the zone reaches along its rulings, mm from end A; past the base line's ends at a mitred corner. */
-  readonly run: Ends;
+  readonly run: { readonly from: number; readonly to: number };
 }
 
 /** What a place on a bend's developed cone needs to know of it. */

@@ -1,5 +1,6 @@
 import { InternalError } from '../../base/errors';
 import type { Vertex } from '../../base/drawing';
+import type { Ends } from '../../base/ends';
 import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { Point } from '../../base/polygon';
@@ -116,10 +117,10 @@ function placeOnRim(spec: BuiltUp, { given, number }: { given: LegGiven; number:
   let ends = { start: outAtRim(start, placed.rim), finish: outAtRim(finish, placed.rim) };
   for (let loop = 0; meets && loop < 60; loop++) {
     const length = distance(placeOn(start, ends.start), placeOn(finish, ends.finish));
-    const backs = setBacks({ angle: child.angle, radius, inset: { from: 0, to: 0 } }, length, outside);
+    const backs = setBacks({ angle: child.angle, radius, inset: { A: 0, B: 0 } }, length, outside);
     const next = {
-      start: outAtRim(start, lower(placed.rim, backs.from)),
-      finish: outAtRim(finish, lower(placed.rim, backs.to)),
+      start: outAtRim(start, lower(placed.rim, backs.A)),
+      finish: outAtRim(finish, lower(placed.rim, backs.B)),
     };
     const moved = Math.abs(next.start - ends.start) + Math.abs(next.finish - ends.finish);
     ends = next;
@@ -170,10 +171,10 @@ function lower({ start, slope }: RimLine, by: number): RimLine {
 }
 
 /** Finished radii where the outline starts and finishes along the rim. */
-function radiusAlong(spec: BuiltUp, child: BendSpec, placed: EdgeBendPlaced): { from: number; to: number } {
+function radiusAlong(spec: BuiltUp, child: BendSpec, placed: EdgeBendPlaced): Ends {
   const names = namesBeside(spec, placed);
   const of = (name: string): number => (typeof child.radius === 'number' ? child.radius : (child.radius[name] ?? NaN));
-  return { from: of(names[0]), to: of(names[1]) };
+  return { A: of(names[0]), B: of(names[1]) };
 }
 
 function namesBeside({ base }: BuiltUp, { spec }: EdgeBendPlaced): readonly [string, string] {
@@ -185,7 +186,7 @@ function namesBeside({ base }: BuiltUp, { spec }: EdgeBendPlaced): readonly [str
 interface OnRim {
   readonly child: BendSpec;
   readonly placed: EdgeBendPlaced;
-  readonly radius: { readonly from: number; readonly to: number };
+  readonly radius: Ends;
   readonly from: Point;
   readonly to: Point;
   readonly path: string;
@@ -204,7 +205,7 @@ function surfaceOnRim(spec: BuiltUp, { child, placed, radius, from, to, path }: 
       to: startsAtA ? end : start,
       legOnLeft: !startsAtA,
       angle: child.angle,
-      radius: startsAtA ? radius : { from: radius.to, to: radius.from },
+      radius: startsAtA ? radius : { A: radius.B, B: radius.A },
       thickness: spec.thickness,
       neutral: child.neutral,
     },

@@ -58,8 +58,8 @@ function edgeBend(spec: BuiltUp, { edge, lines, standing }: OnEdge): EdgeBend | 
     (bend.inset[name] ?? 0) + roundingAt(spec, { edge: index, lines, standing });
   return {
     angle: bend.angle,
-    radius: { from: radius(before), to: radius(next) },
-    inset: { from: inset(before, edge), to: inset(next, (edge + 1) % lines.length) },
+    radius: { A: radius(before), B: radius(next) },
+    inset: { A: inset(before, edge), B: inset(next, (edge + 1) % lines.length) },
   };
 }
 
@@ -99,11 +99,11 @@ export function placeOnEdge(spec: BuiltUp, on: OnEdge): EdgeBendPlaced | Finding
   const [from, to] = [cornerOf(lines, edge), cornerOf(lines, edge + 1)];
   const way = direction(from, to);
   const [start, end]: readonly [Point, Point] = [
-    [from[0] + way[0] * given.inset.from, from[1] + way[1] * given.inset.from],
-    [to[0] - way[0] * given.inset.to, to[1] - way[1] * given.inset.to],
+    [from[0] + way[0] * given.inset.A, from[1] + way[1] * given.inset.A],
+    [to[0] - way[0] * given.inset.B, to[1] - way[1] * given.inset.B],
   ];
   const path = `bends[${number}]`;
-  if (!(distance(from, to) > given.inset.from + given.inset.to)) {
+  if (!(distance(from, to) > given.inset.A + given.inset.B)) {
     return finding('bend-too-short', path, { edge: bend.on });
   }
   const startsAtA = bend.from === null || bend.from === neighbours(spec, edge)[0];
@@ -113,7 +113,7 @@ export function placeOnEdge(spec: BuiltUp, on: OnEdge): EdgeBendPlaced | Finding
       to: startsAtA ? end : start,
       legOnLeft: !startsAtA,
       angle: bend.angle,
-      radius: startsAtA ? given.radius : { from: given.radius.to, to: given.radius.from },
+      radius: startsAtA ? given.radius : { A: given.radius.B, B: given.radius.A },
       thickness: spec.thickness,
       neutral: bend.neutral,
     },

@@ -24,13 +24,13 @@ export interface BendGiven {
 export function bendSurface(given: BendGiven, path: string): BendSurface | Finding {
   const { from, to, angle, radius, thickness } = given;
   const length = distance(from, to);
-  if (!(radius.from > 0 && radius.to > 0)) {
-    return finding('radius-not-positive', `${path}.radius`, { from: radius.from, to: radius.to });
+  if (!(radius.A > 0 && radius.B > 0)) {
+    return finding('radius-not-positive', `${path}.radius`, { from: radius.A, to: radius.B });
   }
-  if (!(Math.abs(radius.to - radius.from) < length)) {
-    return finding('taper-too-steep', `${path}.radius`, { growth: Math.abs(radius.to - radius.from), length });
+  if (!(Math.abs(radius.B - radius.A) < length)) {
+    return finding('taper-too-steep', `${path}.radius`, { growth: Math.abs(radius.B - radius.A), length });
   }
-  const finished = coneThrough(radius.from, radius.to, length);
+  const finished = coneThrough(radius.A, radius.B, length);
   const wrap = wrapFromAngle(angle, finished.halfAngle);
   if (!(wrap > 0 && wrap < Math.PI)) {
     return finding('taper-too-steep-for-angle', `${path}.angle`, {

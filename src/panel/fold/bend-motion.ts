@@ -29,7 +29,7 @@ export function frameMotion({ frame, turn }: Pick<Bend, 'frame' | 'turn'>): Moti
 export function centreLine(cone: Cone, thickness: number): { readonly at: Place3; readonly along: Place3 } {
   const [cosine, sine] = [Math.cos(cone.halfAngle), Math.sin(cone.halfAngle)];
   return {
-    at: [-sine * cone.radiusFrom, 0, thickness / 2 + cosine * cone.radiusFrom],
+    at: [-sine * cone.radiusA, 0, thickness / 2 + cosine * cone.radiusA],
     along: [cosine, 0, sine],
   };
 }

@@ -98,12 +98,12 @@ export function aboutCentre(
 ): { readonly x: number; readonly wrap: number; readonly inside: number } {
   const [cosine, sine] = [Math.cos(cone.halfAngle), Math.sin(cone.halfAngle)];
   // From where the centre line passes end A: along it, and square to it toward −z and y.
-  const [dx, dz] = [place[0] + sine * cone.radiusFrom, place[2] - thickness / 2 - cosine * cone.radiusFrom];
+  const [dx, dz] = [place[0] + sine * cone.radiusA, place[2] - thickness / 2 - cosine * cone.radiusA];
   const along = dx * cosine + dz * sine;
   const down = dx * sine - dz * cosine;
   const radius = Math.hypot(down, place[1]);
   // On the ruling through (along, radius): the foot of the perpendicular on the inside surface, whose slope is β.
-  const x = along * cosine + (radius - cone.radiusFrom) * sine;
-  const inside = along * sine - (radius - cone.radiusFrom) * cosine;
+  const x = along * cosine + (radius - cone.radiusA) * sine;
+  const inside = along * sine - (radius - cone.radiusA) * cosine;
   return { x, wrap: Math.atan2(place[1], down), inside };
 }

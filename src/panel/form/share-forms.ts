@@ -39,8 +39,8 @@ export interface FormOffer {
 
 /** The cone written from its small end. */
 export function fromSmallEnd(cone: Cone): { readonly cone: Cone; readonly startsAtA: boolean } {
-  if (cone.radiusFrom <= cone.radiusTo) return { cone, startsAtA: true };
-  return { cone: coneThrough(cone.radiusTo, cone.radiusFrom, cone.length), startsAtA: false };
+  if (cone.radiusA <= cone.radiusB) return { cone, startsAtA: true };
+  return { cone: coneThrough(cone.radiusB, cone.radiusA, cone.length), startsAtA: false };
 }
 
 /** The stretch of a form that comes nearest to what a bend asks for; null where the form is too short. */
@@ -50,7 +50,7 @@ export function nearestStretch(form: Cone, need: FormNeed): Stretch | null {
   if (spare < -1e-9) return null;
   // Both radii are straight lines: they differ least where their middles agree.
   const slope = Math.sin(form.halfAngle);
-  const wanted = slope === 0 ? 0 : (radiusAt(cone, cone.length / 2) - form.radiusFrom) / slope - cone.length / 2;
+  const wanted = slope === 0 ? 0 : (radiusAt(cone, cone.length / 2) - form.radiusA) / slope - cone.length / 2;
   const from = Math.min(Math.max(0, wanted), Math.max(0, spare));
   const offAt = (x: number): number => Math.abs(radiusAt(form, from + x) - radiusAt(cone, x));
   return { bend: need.bend, from, to: from + cone.length, startsAtA, off: Math.max(offAt(0), offAt(cone.length)) };
@@ -99,6 +99,6 @@ export function shareForms(
 
 function offerOf(form: SharedForm, need: FormNeed, stretch: Stretch): FormOffer {
   const [small, large] = [radiusAt(form.cone, stretch.from), radiusAt(form.cone, stretch.to)];
-  const radii = stretch.startsAtA ? { from: small, to: large } : { from: large, to: small };
+  const radii = stretch.startsAtA ? { A: small, B: large } : { A: large, B: small };
   return { bend: need.bend, form: form.name, stretch, radii };
 }

@@ -68,8 +68,8 @@ function formAlong({ body, stretch }: FormUse, length: number): Scene['form'] {
   const { cone } = body;
   const [first, last] = stretch.startsAtA ? [stretch.from, stretch.to] : [stretch.to, stretch.from];
   const along = {
-    radiusFrom: radiusAt(cone, first),
-    radiusTo: radiusAt(cone, last),
+    radiusA: radiusAt(cone, first),
+    radiusB: radiusAt(cone, last),
     length,
     halfAngle: stretch.startsAtA ? cone.halfAngle : -cone.halfAngle,
   };

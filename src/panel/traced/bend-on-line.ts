@@ -30,7 +30,7 @@ export function bendOnLine(
   const common = { legOnLeft, angle: bend.angle, radius: bend.radius, thickness, neutral: bend.neutral };
   if (mockup === 'metal-allowed') {
     const surface = bendSurface({ ...common, from: line[0], to: line[1] }, path);
-    return 'code' in surface ? surface : { surface, carry: (place) => place, takenOff: { from: 0, to: 0 } };
+    return 'code' in surface ? surface : { surface, carry: (place) => place, takenOff: { A: 0, B: 0 } };
   }
   const card = cardOf(mockup, bend.angle);
   const way = direction(line[0], line[1]);
@@ -44,7 +44,7 @@ export function bendOnLine(
   const meets = (x: number): number => radiusAt(surface.finished, x) * Math.tan(surface.wrap / 2);
   const [p, q] = [0, surface.finished.length].map((x) => fromFrame(surface.frame, [x, meets(x)]));
   const [u, v] = [0, surface.finished.length].map((x) => flatOnLeg(surface, [x, -meets(x)]));
-  if (!p || !q || !u || !v) return { surface, carry: (place) => place, takenOff: { from: 0, to: 0 } };
+  if (!p || !q || !u || !v) return { surface, carry: (place) => place, takenOff: { A: 0, B: 0 } };
   const [old, now] = [direction(p, q), direction(u, v)];
   const [cosine, sine] = [old[0] * now[0] + old[1] * now[1], old[0] * now[1] - old[1] * now[0]];
   const carry: Carry = ([x, y]) => {
@@ -55,7 +55,7 @@ export function bendOnLine(
     const leg = flatAt(surface, { x, wrap: surface.wrap });
     return 2 * meets(x) - card.longer - distance(fromFrame(surface.frame, [x, 0]), leg);
   };
-  return { surface, carry, takenOff: { from: off(0), to: off(surface.finished.length) } };
+  return { surface, carry, takenOff: { A: off(0), B: off(surface.finished.length) } };
 }
 
 /** From the traced line to where the faces' planes meet, and how much longer the card would be if it were folded sharp; mm. */
@@ -72,8 +72,8 @@ const LOOPS = 60;
 function baseLine(fold: readonly [Point, Point], toLeg: Point, { angle, radius }: TracedBend): readonly [Point, Point] {
   let ends: readonly [Point, Point] = fold;
   for (let loop = 0; loop < LOOPS; loop++) {
-    const back = setBacks({ angle, radius, inset: { from: 0, to: 0 } }, distance(...ends), 0);
-    const next: readonly [Point, Point] = [add(fold[0], toLeg, -back.from), add(fold[1], toLeg, -back.to)];
+    const back = setBacks({ angle, radius, inset: { A: 0, B: 0 } }, distance(...ends), 0);
+    const next: readonly [Point, Point] = [add(fold[0], toLeg, -back.A), add(fold[1], toLeg, -back.B)];
     const moved = distance(next[0], ends[0]) + distance(next[1], ends[1]);
     ends = next;
     if (!(moved > 1e-12)) break;
@@ -89,7 +89,7 @@ export function withEnds(
   path: string,
 ): BendSurface | Finding {
   const [from, to] = ends.map((place) => toFrame(surface.frame, place)[0]);
-  const radius = { from: radiusAt(surface.finished, from ?? NaN), to: radiusAt(surface.finished, to ?? NaN) };
+  const radius = { A: radiusAt(surface.finished, from ?? NaN), B: radiusAt(surface.finished, to ?? NaN) };
   return bendSurface(
     {
       from: ends[0],

@@ -35,8 +35,6 @@ export interface TracedBend {
 }
 
 /** How much metal a bend takes off the traced outline, mm, at its ends; 0 where the metal was allowed for. */
-export interface TakenOff {
+export interface TakenOff extends Ends {
   readonly bend: string;
-  readonly from: number;
-  readonly to: number;
 }

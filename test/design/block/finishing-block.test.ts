@@ -60,10 +60,10 @@ function checkBlock(bent: Bent, layers: readonly Part[]): void {
   const block = layOutBlock(bend, job, tables).value;
   if (!block) throw new Error('no block');
   expect(layers.map(({ id }) => id)).toEqual(block.layers.map((_, index) => `block-${index + 1}`));
-  const { radiusFrom, radiusTo } = bend.finished;
-  const cosine = cosineOf(radiusFrom, radiusTo, bend.length);
-  const finished = (s: number): number => radiusFrom + ((radiusTo - radiusFrom) * s) / (bend.length * cosine);
-  const shrinking = radiusTo < radiusFrom;
+  const { radiusA, radiusB } = bend.finished;
+  const cosine = cosineOf(radiusA, radiusB, bend.length);
+  const finished = (s: number): number => radiusA + ((radiusB - radiusA) * s) / (bend.length * cosine);
+  const shrinking = radiusB < radiusA;
 
   const outlines = layers.map((layer) => outlineOf(layer));
   outlines.forEach((loop, index) => {

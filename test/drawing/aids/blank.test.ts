@@ -24,10 +24,10 @@ const size = (a: Space): number => Math.hypot(...a);
  * arc: written from the design alone. Gives the place in space and the wrap.
  */
 function rollUp({ bend }: Bent, [x, y]: Flat): { place: Space; wrap: number; radius: number } {
-  const { radiusFrom, radiusTo } = bend.finished;
-  const sine = (radiusTo - radiusFrom) / bend.length;
+  const { radiusA, radiusB } = bend.finished;
+  const sine = (radiusB - radiusA) / bend.length;
   const cosine = Math.sqrt(1 - sine ** 2);
-  const start = radiusFrom + bend.neutral * bend.section.thickness * cosine;
+  const start = radiusA + bend.neutral * bend.section.thickness * cosine;
   if (sine === 0) return at(x, y / start, start);
   const slant = start / sine;
   const distance = Math.sign(slant) * Math.hypot(x + slant, y);
@@ -136,7 +136,7 @@ describe('the blank', () => {
       // Area of a cone's strip: mean arc of the neutral line times its length; both legs are rectangles.
       const { allowance, section, metal } = bent.bend;
       const area =
-        bent.job.bend.length * (bent.job.bend.legs.held + (allowance.from + allowance.to) / 2 + bent.bend.pull.edge);
+        bent.job.bend.length * (bent.job.bend.legs.held + (allowance.A + allowance.B) / 2 + bent.bend.pull.edge);
       const density = tables.metals.find(({ id }) => id === bent.job.sheet.material)?.density ?? NaN;
       expect(metal.density).toBe(density);
       expect(plan.blank.mass / (area * section.thickness * density * 1e-9)).toBeCloseTo(1, 9);

@@ -54,8 +54,8 @@ describe('angle gauges', () => {
       const finished = outlineOf(aid(bent, 'angle-finished'));
       expect(Math.abs(legEdge(finished).angle - bent.job.bend.angle) / DEGREE).toBeLessThan(0.01);
       const form = outlineOf(aid(bent, 'angle-on-form'));
-      const { radiusFrom, radiusTo } = bent.bend.form;
-      const wanted = planesAngle((radiusTo - radiusFrom) / bent.bend.length, bent.bend.pull.gaugeWrap);
+      const { radiusA, radiusB } = bent.bend.form;
+      const wanted = planesAngle((radiusB - radiusA) / bent.bend.length, bent.bend.pull.gaugeWrap);
       expect(Math.abs(legEdge(form).angle - wanted) / DEGREE).toBeLessThan(0.01);
       for (const gauge of [finished, form]) {
         expect(benchEdge(gauge)).toBeGreaterThan(50);
@@ -72,8 +72,8 @@ describe('angle gauges', () => {
       if (random.from !== random.to) return;
       round++;
       for (const [id, radius, wrap] of [
-        ['angle-finished', bend.finished.radiusFrom, job.bend.angle],
-        ['angle-on-form', bend.form.radiusFrom, bend.pull.gaugeWrap],
+        ['angle-finished', bend.finished.radiusA, job.bend.angle],
+        ['angle-on-form', bend.form.radiusA, bend.pull.gaugeWrap],
       ] as const) {
         const gauge = outlineOf(aid(bent, id));
         const outside = radius + job.sheet.thickness;
@@ -104,7 +104,7 @@ describe('angle gauges', () => {
     const bent = starter('tapered-two-runs');
     const { finished, finishedWrap, length } = bent.bend;
     // Cross product of the planes' normals, against the ruling they are measured from.
-    const sine = (finished.radiusTo - finished.radiusFrom) / length;
+    const sine = (finished.radiusB - finished.radiusA) / length;
     const cosine = Math.sqrt(1 - sine ** 2);
     const [a, b] = [0, finishedWrap].map((turn) => [-sine, cosine * Math.sin(turn), -cosine * Math.cos(turn)]) as [
       number[],
@@ -130,7 +130,7 @@ describe('radius gauges', () => {
     const checked = onRandomBends((bent) => {
       const { radius, length, radiusOf } = bent.job.bend;
       const finished =
-        radiusOf === 'finished' ? radius : { from: bent.bend.finished.radiusFrom, to: bent.bend.finished.radiusTo };
+        radiusOf === 'finished' ? radius : { from: bent.bend.finished.radiusA, to: bent.bend.finished.radiusB };
       const cosine = cosineOf(finished.from, finished.to, length);
       for (const [end, inside] of [
         ['a', finished.from],

@@ -73,7 +73,7 @@ describe('the strip and disc advised', () => {
     expect(width).toBeGreaterThanOrEqual(Math.max(8 * thickness, 15));
     expect(width).toBeLessThan(Math.max(8 * thickness, 15) + 1);
     for (const value of [radius, width, held, length]) expect(value).toBe(Math.round(value));
-    const form = [bend?.form.radiusFrom ?? NaN, bend?.form.radiusTo ?? NaN];
+    const form = [bend?.form.radiusA ?? NaN, bend?.form.radiusB ?? NaN];
     expect(radius).toBeGreaterThan(0.95 * Math.min(...form));
     expect(radius).toBeLessThanOrEqual(Math.max(...form));
     expect(left).toBeLessThan(bent);

@@ -49,7 +49,7 @@ describe.each(starters)('the model of %s', (name) => {
       ...layout.backings.map((backing) => backing.name),
     ]);
     const { length, thickness, ears } = layout.spine;
-    const mean = bend.form.radiusFrom + bend.form.radiusTo;
+    const mean = bend.form.radiusA + bend.form.radiusB;
     expect(volume(named.get('spine') as Body) / ((length + 2 * ears) * thickness * mean)).toBeCloseTo(1, 9);
     for (const station of layout.stations) {
       const polygon = (CURVE_FACETS * station.radius ** 2 * Math.sin(Math.PI / CURVE_FACETS)) / 2;
@@ -121,7 +121,7 @@ describe.each(starters)('the model of %s', (name) => {
       pieces.reduce((sum, body) => sum + body.faces.reduce((area, face) => area + faceArea(face), 0), 0);
     // Inside face against neutral surface: over the bend the inside is shorter by K·t over the radius.
     const bendArea = total(flat) - bend.length * (bend.legs.held + bend.pull.edge);
-    const shorter = (bend.neutral * bend.section.thickness) / Math.min(bend.form.radiusFrom, bend.form.radiusTo);
+    const shorter = (bend.neutral * bend.section.thickness) / Math.min(bend.form.radiusA, bend.form.radiusB);
     for (const state of states)
       expect(Math.abs(total(sheetOf(bend, layout, state)) - total(flat))).toBeLessThan(bendArea * (shorter + 0.003));
     // The plan's blank is developed from the finished bend, this from the form: the same arc lengths at mid-surface, so nearly the same area.
@@ -163,7 +163,7 @@ describe.each(starters)('the model of %s', (name) => {
     const [, y, z] = handPoint(bend, 0, 0);
     expect(z).toBeCloseTo(0, 9);
     const arc =
-      bend.wrap.chosen * (bend.form.radiusFrom + bend.neutral * bend.section.thickness * Math.cos(bend.form.halfAngle));
+      bend.wrap.chosen * (bend.form.radiusA + bend.neutral * bend.section.thickness * Math.cos(bend.form.halfAngle));
     expect(Math.abs(y - arc - bend.pull.lever)).toBeLessThan(0.002 * bend.pull.lever);
     expect(handPoint(bend, bend.wrap.chosen, middle)[2]).toBeGreaterThan(handPoint(bend, 0, middle)[2]);
   });

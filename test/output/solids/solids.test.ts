@@ -103,7 +103,7 @@ describe.each(starters)('the finished bend of %s', (name) => {
     const { finished, finishedWrap, legs, length, section } = bend;
     const t = section.thickness;
     // The parallel face at height h is wound about a radius R + h·cos β, square to the centre line, along a ruling of the bend's length.
-    const middle = (finished.radiusFrom + finished.radiusTo) / 2 + (t * Math.cos(finished.halfAngle)) / 2;
+    const middle = (finished.radiusA + finished.radiusB) / 2 + (t * Math.cos(finished.halfAngle)) / 2;
     const wanted = length * t * (legs.held + legs.free + finishedWrap * middle);
     expect(Math.abs(meshVolume(mesh) / wanted - 1)).toBeLessThan(ROUNDS);
   });

@@ -94,7 +94,7 @@ function assemble(shop: Shop): HtmlNode[] {
   const facing =
     bend.form.halfAngle === 0
       ? 'either face toward A'
-      : `its contact face toward end ${layout.stations[0]?.contact === 'from' ? 'A' : 'B'}`;
+      : `its contact face toward end ${layout.stations[0]?.contact ?? 'B'}`;
   return [
     list(
       `Stations on the front of the spine: straight edge flat on the spine, square to the centre line, ${facing}, its middle on the centre line. Drive the screws from the back, by hand at the end; too tight strips the edge.`,

@@ -91,7 +91,7 @@ function stackStep(shop: Shop, joints: LaserJoints): HtmlNode[] {
 }
 
 function stationStacks({ bend, layout }: Shop, stacks: readonly StackedBoard[]): string[] {
-  const contact = stacks[0]?.layers[0]?.contact === 'from' ? 'A' : 'B';
+  const contact = stacks[0]?.layers[0]?.contact ?? 'B';
   const [first] = stacks;
   const order = `Stack each in the order of its numbers, ${first?.name ?? ''}-1 nearest end A, then ${first?.name ?? ''}-2${layout.layers.stations > 2 ? `, up to ${first?.name ?? ''}-${layout.layers.stations}` : ''}`;
   const facing = bend.form.halfAngle === 0 ? '' : `, every lettered face (the contact face) toward end ${contact}`;
@@ -136,9 +136,7 @@ function assembleStep(shop: Shop, { boards }: LaserJoints): HtmlNode[] {
   const { bend, layout } = shop;
   const taper = bend.form.halfAngle !== 0;
   const glued = gluedBoards(shop);
-  const contact = taper
-    ? `contact faces toward end ${layout.stations[0]?.contact === 'from' ? 'A' : 'B'}`
-    : 'either face toward A';
+  const contact = taper ? `contact faces toward end ${layout.stations[0]?.contact ?? 'B'}` : 'either face toward A';
   const facing = taper && layout.layers.stations > 1 ? `${contact}, layer 1 nearest end A` : contact;
   const notched = boards.filter(({ slots }) => slots.some(({ open }) => open !== null)).map(({ name }) => name);
   const tabless = boards.filter(({ tabs }) => tabs.length === 0).map(({ name }) => name);

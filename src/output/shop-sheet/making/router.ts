@@ -100,9 +100,7 @@ function assembleStep(shop: Shop, { depth, grooves }: RouterJoints): HtmlNode[] 
   const { bend, layout, say } = shop;
   const glued = gluedBoards(shop);
   const taper = bend.form.halfAngle !== 0;
-  const facing = taper
-    ? `its contact face toward end ${layout.stations[0]?.contact === 'from' ? 'A' : 'B'}`
-    : 'either face toward A';
+  const facing = taper ? `its contact face toward end ${layout.stations[0]?.contact ?? 'B'}` : 'either face toward A';
   const rebated = grooves.filter(({ open }) => open !== null).map(({ holds }) => holds);
   return [
     list(
