@@ -93,7 +93,7 @@ describe('joints at their limits', () => {
   it('it runs out of the end where less than the wood asked for would be left beside its play', () => {
     const at = (low: number): unknown => openingFor({ name: 'S', low, high: low + 18 }, spine, 0.4, 4);
     expect(at(-45.8)).toMatchObject({ open: null });
-    expect(at(-45.9)).toEqual({ low: -50, high: -27.9, open: 'from' });
+    expect(at(-45.9)).toEqual({ low: -50, high: -27.9, open: 'A' });
     expect(at(650 - 18 - 4.2)).toMatchObject({ open: null });
     expect(at(650 - 18 - 4.1)).toEqual({ low: 627.9, high: 650, open: 'to' });
   });

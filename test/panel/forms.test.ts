@@ -131,7 +131,7 @@ describe('forms shared by bends', () => {
     const host = need('host', 40, 40, 500);
     const offer = shareForms([host, need('guest', 40.6, 40.6, 300)], rules);
     expect(offer.forms).toHaveLength(2);
-    expect(offer.offers).toMatchObject([{ bend: 'guest', form: 'host', radii: { from: 40, to: 40 } }]);
+    expect(offer.offers).toMatchObject([{ bend: 'guest', form: 'host', radii: { A: 40, B: 40 } }]);
     expect(shareForms([host, need('guest', 40.05, 39.95, 300)], rules).forms).toHaveLength(1);
     expect(shareForms([host, need('guest', 42, 42, 300)], rules)).toMatchObject({ offers: [], forms: [{}, {}] });
   });

@@ -76,7 +76,7 @@ describe('a traced panel', () => {
       bends: [line([10, 140], [290, 140], { radius: { A: 30, B: 40 } })],
     };
     const { panel: traced, takenOff } = laidOut(drawn);
-    expect(takenOff).toEqual([{ bend: 'line', from: 0, to: 0 }]);
+    expect(takenOff).toEqual([{ bend: 'line', A: 0, B: 0 }]);
     expect(traced.outline).toBe(panel.outline);
     expect(traced.faces.map(({ outline }) => loopArea(outline))).toEqual(
       panel.faces.map(({ outline }) => expect.closeTo(loopArea(outline), 6) as number),
