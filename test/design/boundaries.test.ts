@@ -95,7 +95,7 @@ describe('joints at their limits', () => {
     expect(at(-45.8)).toMatchObject({ open: null });
     expect(at(-45.9)).toEqual({ low: -50, high: -27.9, open: 'A' });
     expect(at(650 - 18 - 4.2)).toMatchObject({ open: null });
-    expect(at(650 - 18 - 4.1)).toEqual({ low: 627.9, high: 650, open: 'to' });
+    expect(at(650 - 18 - 4.1)).toEqual({ low: 627.9, high: 650, open: 'B' });
   });
 
   it('an offcut may be off by half the fit, shared among the layers of a stack', () => {
