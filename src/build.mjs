@@ -8,7 +8,7 @@ import { notices } from './notices.mjs';
 
 /** The typeface of the printed drawings. */
 const FONT = 'DejaVuSansCondensed.ttf';
-const loader = { '.yaml': 'text', '.ttf': 'binary' };
+const loader = { '.yaml': 'text', '.ttf': 'binary', '.svg': 'dataurl' };
 const common = {
   bundle: true,
   format: 'esm',

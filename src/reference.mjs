@@ -1,9 +1,10 @@
-// Writes the README's table of every key of a job file, from the fields as they are described in src/job/fields.
+// Writes the README's tables: of every key of a job file, as described in src/job/fields, and of the words, from shared/words.json.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 
 const entry = `
   export { referenceTable } from './src/job/fields/reference';
+  export { wordsTable } from './src/tables/words';
   export { loadTables } from './src/tables/bundled';
 `;
 const { outputFiles } = await build({
@@ -13,12 +14,18 @@ const { outputFiles } = await build({
   platform: 'node',
   write: false,
 });
-const { referenceTable, loadTables } = await import(
+const { referenceTable, wordsTable, loadTables } = await import(
   `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`
 );
 
-const [begin, end] = ['<!-- every key: written by `npm run reference` -->', '<!-- every key: end -->'];
 const readme = readFileSync('README.md', 'utf8');
-const [before, after] = [readme.indexOf(begin) + begin.length, readme.indexOf(end)];
-if (after < before) throw new Error('README.md has lost the marks between which the table stands');
-writeFileSync('README.md', `${readme.slice(0, before)}\n\n${referenceTable(loadTables())}\n\n${readme.slice(after)}`);
+const whole = put(put(readme, 'every key', referenceTable(loadTables())), 'words', wordsTable());
+writeFileSync('README.md', whole);
+
+/** The text with a table between the two marks that name it. */
+function put(text, name, table) {
+  const [begin, end] = [`<!-- ${name}: written by \`npm run reference\` -->`, `<!-- ${name}: end -->`];
+  const [before, after] = [text.indexOf(begin) + begin.length, text.indexOf(end)];
+  if (after < before) throw new Error(`README.md has lost the marks between which “${name}” stands`);
+  return `${text.slice(0, before)}\n\n${table}\n\n${text.slice(after)}`;
+}

@@ -1,6 +1,7 @@
 import { pointOnSide, radiusFromBulge, sagittaFromBulge, sidesOf, sweepFromBulge } from '../base/arc';
 import { boundsOf, type Bounds } from '../base/bounds';
 import { toDegrees } from '../base/angle';
+import { lineColours } from '../base/colour';
 import {
   cutOrder,
   type Drawing,
@@ -16,18 +17,6 @@ import { el, write, type Element } from './xml';
 import { fixed } from './number';
 
 /** SVG 1.1 at true size: width and height in mm and a viewBox in the same numbers, so that one user unit is one mm. */
-
-/** Stroke colours of the groups: ours, any of which a job may change. */
-export const SVG_COLOURS: Readonly<Record<Operation, string>> = {
-  outline: '#111111',
-  hole: '#00708c',
-  pilot: '#8a2be2',
-  countersink: '#2e7d32',
-  groove: '#b35900',
-  mark: '#777777',
-  label: '#1f3fbf',
-  board: '#b0b0b0',
-};
 
 /** Wide enough to trace, narrow enough to cut to, mm. */
 const LINE_WIDTH = 0.25;
@@ -129,7 +118,7 @@ export function drawingGroups(
   return cutOrder.flatMap((operation) => {
     const shapes = drawing.shapes.filter((shape) => shape.operation === operation);
     if (shapes.length === 0) return [];
-    const colour = colourText(colours[operation] ?? SVG_COLOURS[operation]);
+    const colour = colourText(colours[operation] ?? lineColours[operation]);
     const drawn: Paint = { fill: 'none', stroke: colour, 'stroke-width': mm(LINE_WIDTH) };
     const written: Paint = { fill: colour, stroke: 'none' };
     // A group that holds texts is painted for them; strokes among them are painted on their own.

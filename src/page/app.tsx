@@ -4,6 +4,8 @@ import { BenchButton } from './bench/bench-button';
 import { Beside } from './compare/beside';
 import { Cut } from './cut';
 import { useAddress } from './address';
+import { useAfterPause } from './after-pause';
+import { NoFormYet } from './no-form-yet';
 import {
   changed,
   draftFrom,
@@ -28,6 +30,7 @@ import { starters } from './starters';
 import { useTabTitle } from './tab-title';
 import { Take } from './take';
 import { View } from './view';
+import { Words } from './words';
 import { work, type Form } from './work';
 import { pathText } from '../job/path';
 import { PrintSheet } from './print-sheet';
@@ -46,6 +49,7 @@ export function App(): JSX.Element {
   if (worked.form) last.current = worked.form;
   const form = last.current;
   const stale = worked.form === null;
+  const greyed = useAfterPause(stale, draft);
   useTabTitle(textAt(draft, ['title']));
 
   // The text the job came from, whose comments and order are kept, and the file it stands in.
@@ -147,7 +151,7 @@ export function App(): JSX.Element {
         </p>
       )}
       <DropFile open={open} />
-      <Glance form={form} findings={worked.findings} stale={stale} />
+      <Glance form={form} findings={worked.findings} stale={greyed} />
       <main>
         <Fields
           draft={draft}
@@ -157,12 +161,13 @@ export function App(): JSX.Element {
           settle={() => setHistory(settle)}
         />
         <div class="shows">
-          {form ? <View form={form} stale={stale} /> : null}
-          <Know form={form} findings={worked.findings} stale={stale} />
-          {form ? <Plots form={form} stale={stale} /> : null}
-          {form ? <Cut form={form} stale={stale} /> : null}
+          {form ? <View form={form} stale={greyed} /> : <NoFormYet />}
+          <Know form={form} findings={worked.findings} stale={greyed} />
+          {form ? <Plots form={form} stale={greyed} /> : null}
+          {form ? <Cut form={form} stale={greyed} /> : null}
           <Beside pinned={pinned} draft={draft} form={form} stale={stale} pin={setPinned} swap={swap} />
           <Take worked={worked} stale={stale} kept={() => keptText(original, draft, worked.text)} source={source} />
+          <Words />
         </div>
       </main>
       {form ? <PrintSheet form={form} /> : null}

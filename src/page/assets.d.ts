@@ -7,3 +7,9 @@ declare module '*.ttf' {
   const bytes: Uint8Array;
   export default bytes;
 }
+
+declare module '*.svg' {
+  /** The picture as a data: address. */
+  const address: string;
+  export default address;
+}

@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX, TargetedEvent } from 'preact';
-import { useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { SaidFinding } from '../findings/say';
 import { inUnits } from './convert-units';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
@@ -179,13 +179,27 @@ function List({ placed, ...props }: FieldsProps & { placed: PlacedList }): JSX.E
   const { path, list } = placed;
   const listed = nodeAt(draft, path);
   const entries = Array.isArray(listed) ? listed : [];
-  const add = (): void => change([...path, entries.length], freshEntry(placed, draft, entries.length));
-  const remove = (index: number): void => change(entries.length === 1 ? path : [...path, index], undefined);
+  const within = useRef<HTMLDivElement>(null);
+  const goTo = useRef<string | null>(null);
+  useLayoutEffect(() => {
+    if (goTo.current !== null) within.current?.querySelector<HTMLElement>(goTo.current)?.focus();
+    goTo.current = null;
+  }, [entries.length]);
+  // The keyboard goes into a new entry, and, where one was taken out, to the next thing to do.
+  const add = (): void => {
+    goTo.current = `[data-entry="${entries.length}"] :is(input, select)`;
+    change([...path, entries.length], freshEntry(placed, draft, entries.length));
+  };
+  const remove = (index: number): void => {
+    const next = Math.min(index, entries.length - 2);
+    goTo.current = next < 0 ? 'button.add' : `[data-entry="${next}"] button`;
+    change(entries.length === 1 ? path : [...path, index], undefined);
+  };
   return (
-    <>
+    <div ref={within}>
       {entries.length === 0 ? <p class="quiet">{list.empty}</p> : null}
       {entries.map((_, index) => (
-        <div class="run" key={index} role="group" aria-label={`${list.one} ${index + 1}`}>
+        <div class="run" key={index} data-entry={index} role="group" aria-label={`${list.one} ${index + 1}`}>
           {rowsOfEntry(placed, index).map((row) => (
             <FieldRow key={pathText(row.path)} row={row} {...props} />
           ))}
@@ -194,9 +208,9 @@ function List({ placed, ...props }: FieldsProps & { placed: PlacedList }): JSX.E
           </button>
         </div>
       ))}
-      <button type="button" onClick={add}>
+      <button type="button" class="add" onClick={add}>
         Add {/^[aeiou]/u.test(list.one) ? 'an' : 'a'} {list.one}
       </button>
-    </>
+    </div>
   );
 }

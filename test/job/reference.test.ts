@@ -4,6 +4,7 @@ import { parse as parseYaml } from 'yaml';
 import { allowedText, referenceTable, unlessSaidText } from '../../src/job/fields/reference';
 import { fieldAt, fieldsOf, knownKeys, listsOf } from '../../src/job/fields/look';
 import { parseJob } from '../../src/job/parse';
+import { glossary, wordsTable } from '../../src/tables/words';
 import { changed, draftFrom, jobFileFrom } from '../../src/page/draft';
 import { tables } from '../helpers/starters';
 
@@ -70,5 +71,13 @@ describe('what is said of a field holds', () => {
     expect(knownKeys(['bend'])).toEqual(['angle', 'length', 'radius', 'radiusOf', 'legs']);
     expect(knownKeys(['runs', 3])).toEqual(['name', 'from', 'to']);
     expect(knownKeys(['bend', 'angle'])).toEqual([]);
+  });
+});
+
+describe('the README’s glossary', () => {
+  it('is what shared/words.json says, each word once (npm run reference writes it)', () => {
+    expect(readFileSync('README.md', 'utf8')).toContain(`\n\n${wordsTable()}\n\n`);
+    expect(new Set(glossary.map(({ word }) => word)).size).toBe(glossary.length);
+    expect(glossary.length).toBeGreaterThan(15);
   });
 });

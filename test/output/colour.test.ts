@@ -3,7 +3,8 @@ import { operations, type Drawing } from '../../src/base/drawing';
 import { InternalError } from '../../src/base/errors';
 import { colourOf, coloursFor } from '../../src/output/colour';
 import { writeDxf } from '../../src/output/dxf';
-import { SVG_COLOURS, writeSvg } from '../../src/output/svg';
+import { lineColours } from '../../src/base/colour';
+import { writeSvg } from '../../src/output/svg';
 
 const drawing: Drawing = {
   shapes: [
@@ -64,7 +65,7 @@ describe('a job’s colours', () => {
     expect(coloursFor({})).toEqual({ svg: {}, dxf: {} });
     const drawn = writeSvg(drawing, { title: '', colours: svg });
     expect([...drawn.matchAll(/<g id="(\w+)"[^>]* stroke="(#\w+)"/gu)].map(([, id, colour]) => [id, colour])).toEqual([
-      ['hole', SVG_COLOURS.hole],
+      ['hole', lineColours.hole],
       ['outline', '#ff0000'],
     ]);
     const layers = [

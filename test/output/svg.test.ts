@@ -6,7 +6,8 @@ import { loopArea } from '../../src/base/area';
 import { boundsOf } from '../../src/base/bounds';
 import { cutOrder, operations, type Drawing, type Loop, type Text, type Vertex } from '../../src/base/drawing';
 import { InternalError } from '../../src/base/errors';
-import { SVG_COLOURS, writeSvg } from '../../src/output/svg';
+import { lineColours } from '../../src/base/colour';
+import { writeSvg } from '../../src/output/svg';
 import { pathArea, readPath, type PathSide } from '../helpers/svg-path';
 import { cases } from '../helpers/cases';
 
@@ -121,9 +122,9 @@ describe('groups', () => {
       'outline',
     ]);
     expect(groups.map(({ attributes: { fill, stroke } }) => (fill === 'none' ? stroke : fill))).toEqual(
-      cutOrder.map((operation) => SVG_COLOURS[operation]),
+      cutOrder.map((operation) => lineColours[operation]),
     );
-    expect(new Set(Object.values(SVG_COLOURS)).size).toBe(operations.length);
+    expect(new Set(Object.values(lineColours)).size).toBe(operations.length);
     expect(draw({ shapes: [halfDisc] }).children.map(({ name }) => name)).toEqual(['title', 'desc', 'g']);
   });
 
@@ -254,7 +255,7 @@ describe('strokes of an engraved label in an SVG', () => {
       [10, 5],
     ],
   } as const;
-  const paint = { fill: 'none', stroke: SVG_COLOURS.label, 'stroke-width': '0.25' };
+  const paint = { fill: 'none', stroke: lineColours.label, 'stroke-width': '0.25' };
 
   it('are open paths, drawn and not filled, in the label’s colour', () => {
     const svg = draw({ shapes: [halfDisc, stroke] });
@@ -267,9 +268,9 @@ describe('strokes of an engraved label in an SVG', () => {
 
   it('beside a text keep their paint, and the text its own', () => {
     const [group] = all(draw({ shapes: [halfDisc, stroke, label('S1')] }), 'g');
-    expect(group?.attributes).toEqual({ id: 'label', fill: SVG_COLOURS.label, stroke: 'none' });
+    expect(group?.attributes).toEqual({ id: 'label', fill: lineColours.label, stroke: 'none' });
     expect(group?.children.map(({ name, attributes: { fill, stroke: line } }) => [name, fill, line])).toEqual([
-      ['path', 'none', SVG_COLOURS.label],
+      ['path', 'none', lineColours.label],
       ['text', undefined, undefined],
     ]);
   });

@@ -1,3 +1,4 @@
+import { lineColours } from '../../base/colour';
 import { finding } from '../../findings/finding';
 import { operations, type Operation } from '../../base/drawing';
 import type { ToolRules } from '../../tables/tables';
@@ -11,14 +12,14 @@ const forRouter = ['router'] as const;
 const forLaser = ['laser'] as const;
 
 /** One operation's colour; `lines` as in “outlines”. */
-function colourOf(lines: string): Field<string | null> {
+function colourOf(operation: Operation, lines: string): Field<string | null> {
   return field({
     label: `Colour of ${lines}`,
     help: `Colour of ${lines} in the files`,
     example: 'red',
     group: 'colours',
     is: colour,
-    without: 'ours',
+    without: lineColours[operation],
   });
 }
 
@@ -110,14 +111,14 @@ export const cut = block(
       unless: ({ tables, tool }) => (tool === 'laser' ? tables.tools.laserBorder : tables.rules.boardBorder),
     }),
     colours: block({ help: 'Colours of the drawings’ lines, by operation', group: 'colours' }, {
-      outline: colourOf('outlines'),
-      hole: colourOf('holes'),
-      pilot: colourOf('pilot holes'),
-      countersink: colourOf('countersinks'),
-      groove: colourOf('grooves'),
-      mark: colourOf('marks'),
-      label: colourOf('labels'),
-      board: colourOf('the board’s own edge'),
+      outline: colourOf('outline', 'outlines'),
+      hole: colourOf('hole', 'holes'),
+      pilot: colourOf('pilot', 'pilot holes'),
+      countersink: colourOf('countersink', 'countersinks'),
+      groove: colourOf('groove', 'grooves'),
+      mark: colourOf('mark', 'marks'),
+      label: colourOf('label', 'labels'),
+      board: colourOf('board', 'the board’s own edge'),
     } satisfies Readonly<Record<Operation, Field>>),
   },
 );
