@@ -15,7 +15,7 @@ export function Words(): JSX.Element {
           {glossary.map(({ word, is }) => (
             <div key={word}>
               <dt>{word}</dt>
-              <dd>{is}</dd>
+              <dd>{is.replaceAll('`', '')}</dd>
             </div>
           ))}
         </dl>

@@ -13,7 +13,7 @@ const FEW = 2;
 
 /**
  * What the page's form calls a place of the job: its field's label; for a block, its fields' labels or, where they are many, their
- * group's title; for a key below a field, that field; in a list, `run 2: to`. A path the form does not show stays as it is.
+ * first group's title; for a key below a field, that field; in a list, `run 2: to`. A path the form does not show stays as it is.
  */
 export function labelOf(path: string): string {
   const listed = labelInList(path);
@@ -21,8 +21,10 @@ export function labelOf(path: string): string {
   const exact = placed.find(({ text }) => text === path);
   if (exact) return exact.field.label;
   const below = placed.filter(({ text }) => text.startsWith(`${path}.`));
-  if (below.length > FEW)
-    return [...new Set(below.flatMap(({ group }) => (group ? [groups[group].title] : [])))].join(', ');
+  if (below.length > FEW) {
+    const first = below.flatMap(({ group }) => (group ? [groups[group].title] : [])).at(0);
+    if (first !== undefined) return first;
+  }
   if (below.length > 0) return below.map(({ field }) => field.label).join(', ');
   return placed.find(({ text }) => path.startsWith(`${text}.`))?.field.label ?? path;
 }
