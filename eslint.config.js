@@ -13,6 +13,7 @@ export default tseslint.config(
       '@typescript-eslint/no-explicit-any': 'error',
       '@typescript-eslint/no-floating-promises': 'error',
       'no-console': 'error',
+      '@typescript-eslint/max-params': ['error', { max: 4 }],
       eqeqeq: 'error',
     },
   },

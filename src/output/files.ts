@@ -80,7 +80,7 @@ export async function makeFiles(
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
     ...(job.cut.with === 'jigsaw' ? await boardPrints(boards, planned, tables, font) : []),
     ...writeOperations(operationRows(parts, planned, tables.tools), job.units),
-    ...solidFiles({ parts: drawParts(layout, bend, job, joints, tables), layout, bend, joints }, job.title),
+    ...solidFiles({ parts: drawParts({ layout, bend, job, joints }, tables), layout, bend, joints }, job.title),
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
 }

@@ -12,7 +12,7 @@ import { fitToTool } from '../drawing/tooling';
 /** Every piece of board of a planned job, drawn as the job's tool needs it: the form, what tries its joints, the finishing block. */
 export function drawPieces({ bend, layout, joints, block, job }: Buildable, all: Tables): Part[] {
   const tables = tablesIn(all, job.units);
-  const parts = [...drawParts(layout, bend, job, joints, tables), ...drawBlock(block, job)];
+  const parts = [...drawParts({ layout, bend, job, joints }, tables), ...drawBlock(block, job)];
   return fitToTool(
     parts.map((part) => withOverall(part, job.units)),
     job.cut,

@@ -92,7 +92,7 @@ export function drawScene(canvas: HTMLCanvasElement, { model, eye: { turn, heigh
   const arrow = pull ? paintPull(stretchOf(model.pull, pull.stretch).map(onCanvas), pull.text) : [];
   const shapes = [...paintBodies(model, eye, onCanvas), ...legible([...arrow, ...nameThings(model, eye, onCanvas)])];
   const pens = pensFor(dark);
-  for (const shape of shapes) drawShape(context, shape, pens, dark, { width, height: tall });
+  for (const shape of shapes) drawShape(context, shape, { pens, dark, room: { width, height: tall } });
 }
 
 /** The pull's arrow, and its word where the arrow points to, clear of its head. */
@@ -140,9 +140,7 @@ function fit(model: Model, eye: Point3, width: number, height: number): OnPaper 
 function drawShape(
   context: CanvasRenderingContext2D,
   shape: PictureShape,
-  pens: Pens,
-  dark: boolean,
-  room: Room,
+  { pens, dark, room }: { readonly pens: Pens; readonly dark: boolean; readonly room: Room },
 ): void {
   switch (shape.kind) {
     case 'fill': {

@@ -161,7 +161,7 @@ describe('offset of a loop, by formula', () => {
 
   it('board of two heights with a notch in either end: the notches shrink as it grows', () => {
     const [length, low, high, depth, width, distance] = [60, 10, 20, 4, 3, 0.2];
-    const board = notchedBoard(length, low, high, depth, width);
+    const board = notchedBoard(length, low, high, { depth, width });
     const result = offset(board, distance);
     // The four outer corners and the two at either notch's mouth open; the two at either notch's bottom close.
     expect(result).toHaveLength(12 + 8);
@@ -376,7 +376,7 @@ describe('pinching off', () => {
     ['the gaps of a comb close when it grows', comb, 1.5],
     ['the teeth vanish when it shrinks', comb, -2.5],
     ['a slit into a disc closes', slit, 0.2],
-    ['a notch in the end of a board closes', notchedBoard(60, 10, 20, 4, 3), 1.5],
+    ['a notch in the end of a board closes', notchedBoard(60, 10, 20, { depth: 4, width: 3 }), 1.5],
     ['a rectangle vanishes', rectangle, -2.5],
     ['a slot vanishes', slot, -5],
   ])('%s', (_, vertices, limit) => {

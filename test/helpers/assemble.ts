@@ -59,7 +59,7 @@ export function assemble({ plan, layout, joints }: Buildable, parts: readonly Pa
     const stack = layers(station.name, layout.layers.stations);
     const total = stack.reduce((sum, { thickness }) => sum + thickness, 0);
     const tab = tabOf(asCut((stack[0] as Part).drawing, kerf), 'x');
-    let low = placeAlong(plan.cut.with, front, wood, station.at, total, tab?.middle ?? 0);
+    let low = placeAlong(plan.cut.with, front, wood, { at: station.at, thickness: total, offset: tab?.middle ?? 0 });
     for (const layer of stack) {
       const rings = asCut(layer.drawing, kerf);
       const lowest = Math.min(...rings[0]!.map(([, y]) => y));
@@ -93,7 +93,7 @@ export function assemble({ plan, layout, joints }: Buildable, parts: readonly Pa
     const tab = tabOf(asCut((stack[0] as Part).drawing, kerf), 'y');
     let low =
       plan.cut.with === 'laser' && tab
-        ? placeAlong('laser', front, wood, backing.at, total, tab.middle)
+        ? placeAlong('laser', front, wood, { at: backing.at, thickness: total, offset: tab.middle })
         : screwsAt(front, backing.at) - total / 2;
     for (const layer of stack) {
       const rings = asCut(layer.drawing, kerf);
@@ -140,9 +140,7 @@ function placeAlong(
   tool: 'jigsaw' | 'router' | 'laser',
   front: Drawing,
   wood: readonly Ring[],
-  at: number,
-  thickness: number,
-  offset: number,
+  { at, thickness, offset }: { readonly at: number; readonly thickness: number; readonly offset: number },
 ): number {
   if (tool === 'jigsaw') return byLines(front, wood, at, thickness);
   const [low, high] = tool === 'router' ? grooveAt(front, wood, at) : voidAt(inWood(wood, 'x', offset), at);

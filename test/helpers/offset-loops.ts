@@ -30,7 +30,12 @@ export function halfDisc(radius: number, depth: number, tabs: readonly (readonly
 }
 
 /** A board of two heights with a notch `depth` mm deep and `width` mm wide in the middle of either end. */
-export function notchedBoard(length: number, low: number, high: number, depth: number, width: number): Vertex[] {
+export function notchedBoard(
+  length: number,
+  low: number,
+  high: number,
+  { depth, width }: { readonly depth: number; readonly width: number },
+): Vertex[] {
   return loop(
     [0, 0],
     [length, 0],
@@ -65,7 +70,7 @@ const halfDiscs = fc
 
 const notchedBoards = fc
   .tuple(mm(20, 60), mm(8, 20), mm(8, 20), mm(0.5, 8), mm(0.5, 7))
-  .map((sizes) => notchedBoard(...sizes));
+  .map(([length, low, high, depth, width]) => notchedBoard(length, low, high, { depth, width }));
 
 const rectangles = fc
   .tuple(mm(1, 50), mm(1, 50))

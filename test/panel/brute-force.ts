@@ -57,8 +57,7 @@ export function sampledStep(
   panel: Panel,
   work: BendWork,
   { step, done }: { step: Step; done: readonly boolean[] },
-  every = Math.PI / 180,
-  apart = 7,
+  { every = Math.PI / 180, apart = 7 }: { readonly every?: number; readonly apart?: number },
 ): Worst {
   const own = panel.bends[step.bend];
   if (!own) throw new Error('a bend');

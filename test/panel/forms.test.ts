@@ -28,10 +28,13 @@ const along = (turn: 'up' | 'down', way: 'grows' | 'shrinks') => {
 };
 
 describe('which way up the form stands', () => {
-  it.each(table)('%s, %s held, radius %s along +x: hand %d, small end on the %s', (turn, held, way, hand, side) => {
-    expect(handOf(along(turn, way), held)).toBe(hand);
-    expect(smallEnd(along(turn, way), held)).toBe(side);
-  });
+  it.each(table)(
+    '%s, %s held, radius %s along +x: hand %d, small end on the %s',
+    (...[turn, held, way, hand, side]) => {
+      expect(handOf(along(turn, way), held)).toBe(hand);
+      expect(smallEnd(along(turn, way), held)).toBe(side);
+    },
+  );
 
   it('turns the form over between neighbouring edges with their small ends at one corner', () => {
     const [long, short] = built(

@@ -119,7 +119,7 @@ describe('order', () => {
       const done = panel.bends.map((_, other) =>
         (found.steps ?? []).slice(0, index).some((before) => before.bend === other),
       );
-      const worst = sampledStep(panel, works[step.bend] ?? long, { step, done }, Math.PI / 60, 10);
+      const worst = sampledStep(panel, works[step.bend] ?? long, { step, done }, { every: Math.PI / 60, apart: 10 });
       expect(worst.wood).toBeGreaterThan(1.5);
       expect(worst.metal).toBeGreaterThan(2.5);
     }
@@ -218,7 +218,7 @@ describe('random panels', () => {
             const done = panel.bends.map((_, other) => steps.slice(0, index).some((before) => before.bend === other));
             const work = works[step.bend];
             if (!work) throw new Error('work');
-            const worst = sampledStep(panel, work, { step, done }, Math.PI / 60, 14);
+            const worst = sampledStep(panel, work, { step, done }, { every: Math.PI / 60, apart: 14 });
             // The sampled form is asked by its faces one by one, which makes a gap across an edge look smaller.
             expect(worst.wood).toBeGreaterThan(1.5);
             expect(worst.metal).toBeGreaterThan(2.5);

@@ -177,7 +177,7 @@ describe('metals', () => {
     ['steel-dc01', 140, 280, 270, 410],
     ['steel-dc04', 140, 210, 270, 350],
     ['steel-weathering', 310, 310, 445, 445],
-  ])('%s: yield %d to %d, strength %d to %d MPa', (id, yieldLow, yieldHigh, low, high) => {
+  ])('%s: yield %d to %d, strength %d to %d MPa', (...[id, yieldLow, yieldHigh, low, high]) => {
     expect(metal(id).yield).toBeGreaterThanOrEqual(yieldLow);
     expect(metal(id).yield).toBeLessThanOrEqual(yieldHigh);
     expect(metal(id).tensile).toBeGreaterThanOrEqual(low);

@@ -157,5 +157,5 @@ function legLabel(points: readonly Place[], angle: number): Text[] {
   const aside = leansBack ? 2 : LETTERS + 2;
   const x = last[0] - back * Math.cos(angle) + aside * Math.sin(angle);
   const y = last[1] - back * Math.sin(angle) - aside * Math.cos(angle);
-  return label('LEG', x, y, CONTACT / 2, LETTERS, leansBack ? angle - Math.PI : angle);
+  return label('LEG', { x, y, width: CONTACT / 2, tallest: LETTERS, angle: leansBack ? angle - Math.PI : angle });
 }

@@ -105,32 +105,35 @@ function blankLabels(bend: BendPlan, blank: Blank, hand: 'left' | 'right', units
   const [heldLine, freeLine] = blank.tangents;
   if (!heldLine || !freeLine) return [];
   const { x, low, high } = arrowPlace(bend, blank);
-  const grain = label(
-    'GRAIN',
-    x - 2,
-    (low + high) / 2,
-    high - low,
-    Math.min(4, legs.free / 8, length / 16),
-    Math.PI / 2,
-  );
+  const grain = label('GRAIN', {
+    x: x - 2,
+    y: (low + high) / 2,
+    width: high - low,
+    tallest: Math.min(4, legs.free / 8, length / 16),
+    angle: Math.PI / 2,
+  });
   const heldLetters = Math.min(LETTERS, legs.held / 4);
   const bendHeight = Math.min(bend.allowance.A, bend.allowance.B);
   const heldTexts = [
-    ...label(
-      `BLANK ${hand.toUpperCase()}: HELD LEG ${labelLength(legs.held, units)}`,
-      length / 2,
-      -legs.held / 2 - heldLetters / 2,
-      length * 0.65,
-      heldLetters,
-    ),
-    ...label('END A', length / 12, -legs.held / 2 - heldLetters / 2, length / 8, heldLetters),
-    ...label('END B', (11 * length) / 12, -legs.held / 2 - heldLetters / 2, length / 8, heldLetters),
+    ...label(`BLANK ${hand.toUpperCase()}: HELD LEG ${labelLength(legs.held, units)}`, {
+      x: length / 2,
+      y: -legs.held / 2 - heldLetters / 2,
+      width: length * 0.65,
+      tallest: heldLetters,
+    }),
+    ...label('END A', { x: length / 12, y: -legs.held / 2 - heldLetters / 2, width: length / 8, tallest: heldLetters }),
+    ...label('END B', {
+      x: (11 * length) / 12,
+      y: -legs.held / 2 - heldLetters / 2,
+      width: length / 8,
+      tallest: heldLetters,
+    }),
   ];
-  const free = zoneBeyond(bend, blank, 0, legs.free, x + 4);
+  const free = zoneBeyond(bend, blank, { near: 0, far: legs.free, left: x + 4 });
   const spare =
     pull.leverage > 0
       ? stackFirst(
-          zoneBeyond(bend, blank, legs.free, pull.edge),
+          zoneBeyond(bend, blank, { near: legs.free, far: pull.edge }),
           leverageWords(labelLength(pull.leverage, units)),
           LETTERS,
         )
@@ -189,7 +192,11 @@ function noteWords(bend: BendPlan, blank: Blank, hand: 'left' | 'right', units: 
 }
 
 /** The free leg between two distances from its tangent line, from `left` on; corners counter-clockwise from the lower left. */
-function zoneBeyond(bend: BendPlan, blank: Blank, near: number, far: number, left = -Infinity): Point[] {
+function zoneBeyond(
+  bend: BendPlan,
+  blank: Blank,
+  { near, far, left = -Infinity }: { readonly near: number; readonly far: number; readonly left?: number },
+): Point[] {
   const [a, b] = blank.tangents[1] ?? [
     [0, 0],
     [bend.length, 0],

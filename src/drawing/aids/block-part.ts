@@ -62,17 +62,24 @@ function drawLayer(block: FinishingBlock, layer: BlockLayer, index: number, { un
     ...holes.map(({ x, y, diameter }) => circle('hole', x, y, diameter)),
     ...tangents,
     ...stackFirst(clearOfLegs, [lines, lines.slice(0, 2)], LETTERS, { low: holeTop }),
-    ...legLabels(layer, half, legs, bend.legs, units),
+    ...legLabels(layer, { half, legs, whole: bend.legs, units }),
   ];
 }
 
 /** Each leg edge's name and its length, and the leg's own where that is more, along it just inside. */
 function legLabels(
   { radius, contact }: BlockLayer,
-  half: number,
-  legs: FinishingBlock['legs'],
-  whole: FinishingBlock['legs'],
-  units: LengthUnit,
+  {
+    half,
+    legs,
+    whole,
+    units,
+  }: {
+    readonly half: number;
+    readonly legs: FinishingBlock['legs'];
+    readonly whole: FinishingBlock['legs'];
+    readonly units: LengthUnit;
+  },
 ): Shape[] {
   return (['held', 'free'] as const).flatMap((leg) => {
     const side = (leg === 'free') === (contact === 'B') ? 1 : -1;
@@ -87,11 +94,7 @@ function legLabels(
       legs[leg] < whole[leg]
         ? `${leg.toUpperCase()} LEG: ${labelLength(legs[leg], units)} OF ${labelLength(whole[leg], units)}`
         : `${leg.toUpperCase()} LEG: ${labelLength(legs[leg], units)}`,
-      at[0],
-      at[1],
-      legs[leg] - 4,
-      height,
-      -side * half,
+      { x: at[0], y: at[1], width: legs[leg] - 4, tallest: height, angle: -side * half },
     );
   });
 }

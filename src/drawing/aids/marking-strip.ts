@@ -29,12 +29,12 @@ export function drawMarkingStrip(bend: BendPlan, units: LengthUnit): Shape[] {
     : `HELD TANGENT LINE ${labelLength(bend.legs.held, units)} FROM THE HELD EDGE`;
   const [, line] = strip.tangents;
   const ends: Shape[] = [
-    ...label('END A', 0, -held + 1, bend.length / 6, letters).map((text) => ({
+    ...label('END A', { x: 0, y: -held + 1, width: bend.length / 6, tallest: letters }).map((text) => ({
       ...text,
       x: 2,
       anchor: 'start' as const,
     })),
-    ...label('END B', 0, -held + 1, bend.length / 6, letters).map((text) => ({
+    ...label('END B', { x: 0, y: -held + 1, width: bend.length / 6, tallest: letters }).map((text) => ({
       ...text,
       x: bend.length - 2,
       anchor: 'end' as const,
@@ -49,19 +49,21 @@ export function drawMarkingStrip(bend: BendPlan, units: LengthUnit): Shape[] {
     ...strip.tangents.map(([from, to]) => mark(from, to)),
     ...runMarks(bend, units, held),
     ...ends,
-    ...label(edge, middle, -held + 1, bend.length * 0.6, letters),
-    ...label('HELD TANGENT LINE', middle, -letters - 1.5, bend.length * 0.6, Math.min(letters, held / 4)).filter(
-      () => held > 2.6 * letters,
-    ),
+    ...label(edge, { x: middle, y: -held + 1, width: bend.length * 0.6, tallest: letters }),
+    ...label('HELD TANGENT LINE', {
+      x: middle,
+      y: -letters - 1.5,
+      width: bend.length * 0.6,
+      tallest: Math.min(letters, held / 4),
+    }).filter(() => held > 2.6 * letters),
     ...(beyondFree
-      ? label(
-          'FREE TANGENT LINE',
-          beyondFree.x,
-          beyondFree.y - 1,
-          bend.length * 0.6,
-          Math.min(LETTERS, free / 3),
-          bend.fan,
-        )
+      ? label('FREE TANGENT LINE', {
+          x: beyondFree.x,
+          y: beyondFree.y - 1,
+          width: bend.length * 0.6,
+          tallest: Math.min(LETTERS, free / 3),
+          angle: bend.fan,
+        })
       : []),
   ];
 }

@@ -77,7 +77,12 @@ function endLabels(bend: BendPlan, ends: readonly RunEnd[], units: LengthUnit, h
     const room = Math.min((inward > 0 ? bend.length - x : x) - 2 * POINTER, 120);
     const near = POINTER + 1 + index * PITCH * height;
     if (near + height > (side > 0 ? above : below) + POINTER + 1) return [];
-    return label(`${name} ${labelLength(x, units)}`, 0, side > 0 ? near : -near - height, room, height).map((text) => ({
+    return label(`${name} ${labelLength(x, units)}`, {
+      x: 0,
+      y: side > 0 ? near : -near - height,
+      width: room,
+      tallest: height,
+    }).map((text) => ({
       ...text,
       x: x + inward * (POINTER + 2),
       anchor: inward > 0 ? ('start' as const) : ('end' as const),

@@ -74,7 +74,9 @@ export function stackLines(
     if (play < 0) continue;
     for (const share of FROM_THE_MIDDLE) {
       const start = top - play * share;
-      const texts = linesAt(polygon, lines, start, height, start - depth) ?? linesAt(polygon, lines, start, height);
+      const texts =
+        linesAt(polygon, lines, { top: start, height, foot: start - depth }) ??
+        linesAt(polygon, lines, { top: start, height });
       if (texts) return texts;
     }
   }
@@ -85,9 +87,7 @@ export function stackLines(
 function linesAt(
   polygon: readonly Place[],
   lines: readonly string[],
-  top: number,
-  height: number,
-  foot?: number,
+  { top, height, foot }: { readonly top: number; readonly height: number; readonly foot?: number },
 ): Text[] | null {
   const texts: Text[] = [];
   const column = foot === undefined ? null : roomIn(polygon, foot - MARGIN, top + MARGIN);
@@ -97,7 +97,7 @@ function linesAt(
     const room = column ?? roomIn(polygon, base - MARGIN, base + height + MARGIN);
     const width = room ? room.to - room.from - 2 * MARGIN : 0;
     if (!room || textWidth(line, height) > width) return null;
-    const [text] = label(line, (room.from + room.to) / 2, base, width, height);
+    const [text] = label(line, { x: (room.from + room.to) / 2, y: base, width, tallest: height });
     if (!text || text.height !== height) return null;
     texts.push(text);
   }

@@ -72,13 +72,12 @@ export function discLayers(
 export function drawStrip({ width, held, free, length, bent }: TrialAdvice): Shape[] {
   const far = length - free;
   const lettering = (text: string, from: number, to: number): Shape[] =>
-    label(
-      text,
-      (from + to) / 2,
-      width / 2 - Math.min(LETTERS, width / 4) / 2,
-      to - from - 4,
-      Math.min(LETTERS, width / 4),
-    );
+    label(text, {
+      x: (from + to) / 2,
+      y: width / 2 - Math.min(LETTERS, width / 4) / 2,
+      width: to - from - 4,
+      tallest: Math.min(LETTERS, width / 4),
+    });
   return [
     outline([corner([0, 0]), corner([length, 0]), corner([length, width]), corner([0, width])]),
     mark([held, 0], [held, width]),

@@ -63,10 +63,17 @@ export function emptyBoards({ offcuts, border }: Supply): Filled[] {
  */
 export function fill(
   units: readonly Unit[],
-  rule: Rule,
-  start: Growth,
-  isHopeless: (boards: readonly Filled[]) => boolean,
-  noFits: NoFits,
+  {
+    rule,
+    start,
+    isHopeless,
+    noFits,
+  }: {
+    readonly rule: Rule;
+    readonly start: Growth;
+    readonly isHopeless: (boards: readonly Filled[]) => boolean;
+    readonly noFits: NoFits;
+  },
 ): Growth | null {
   const growth = [...start];
   for (const unit of units.slice(start.length - 1)) {

@@ -61,7 +61,7 @@ export function layOutBoards(
   const numbers = new Map<string, number>();
   const boards: LaidOut[] = [];
   for (const group of groupByBoard(parts)) {
-    for (const filled of layOutGroup(group, tables, spacing, taken, watch)) {
+    for (const filled of layOutGroup(group, tables, spacing, { taken, watch })) {
       const number = (numbers.get(group.stock) ?? 0) + 1;
       if (filled.stock.offcut === null) numbers.set(group.stock, number);
       else taken.add(filled.stock.offcut);
@@ -95,8 +95,7 @@ function layOutGroup(
   group: Group,
   tables: Tables,
   { offcuts, gap, border, play, bed }: Spacing,
-  taken: ReadonlySet<number>,
-  watch: Watch,
+  { taken, watch }: { readonly taken: ReadonlySet<number>; readonly watch: Watch },
 ): readonly Filled[] {
   const whole = findBoard(tables, group.stock);
   if (!whole) throw new InternalError(`parts of a board that is not in the tables: ${group.stock}`);

@@ -46,13 +46,12 @@ export function nest(
     const trial: Trial | null = starts[done] ?? (leader && changed(leader.trial, chance));
     if (!trial || (best && isLeast(best, starts[0]?.units ?? [], supply.border))) break;
     const start: Growth = leader ? [...empty, ...leader.growth.slice(1, 1 + inCommon(leader.trial, trial))] : empty;
-    const growth = fill(
-      trial.units,
-      { supply, stretch: trial.stretch },
+    const growth = fill(trial.units, {
+      rule: { supply, stretch: trial.stretch },
       start,
-      (boards) => best !== null && isBetter(best, boards),
+      isHopeless: (boards) => best !== null && isBetter(best, boards),
       noFits,
-    );
+    });
     if (!growth) continue;
     leader = { trial, growth };
     best = used(growth);

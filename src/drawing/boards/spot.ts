@@ -117,13 +117,16 @@ function crossings(a: Obstacle, b: Obstacle, look: Look): void {
   look(b.x + levelAt(b.shape.right, low - b.y), low);
   look(a.x + levelAt(a.shape.right, high - a.y), high);
   look(b.x + levelAt(b.shape.right, high - b.y), high);
-  cross(a.shape.right, a, b.shape.right, b, low, high, look);
-  cross(a.shape.right, a, b.shape.left, b, low, high, look);
-  cross(b.shape.right, b, a.shape.left, a, low, high, look);
+  const between = [low, high] as const;
+  cross([a.shape.right, a], [b.shape.right, b], between, look);
+  cross([a.shape.right, a], [b.shape.left, b], between, look);
+  cross([b.shape.right, b], [a.shape.left, a], between, look);
 }
 
+type PlacedChain = readonly [Chain, Point];
+
 /** Where one chain crosses another between two levels: both are straight between the levels of their corners. */
-function cross(a: Chain, atA: Point, b: Chain, atB: Point, low: number, high: number, look: Look): void {
+function cross([a, atA]: PlacedChain, [b, atB]: PlacedChain, [low, high]: readonly [number, number], look: Look): void {
   let i = sideAt(a, low - atA.y);
   let j = sideAt(b, low - atB.y);
   let level = low;

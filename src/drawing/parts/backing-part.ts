@@ -19,12 +19,18 @@ const CENTRE_TICK = 6;
 
 /** Which edge goes to the spine, between the screws: on one line, or two where it is short. */
 function spineEdge(room: number, height: number): Shape[] {
-  const line = label('THIS EDGE TO SPINE', height + 2, 0, room * 0.8, height, Math.PI / 2);
+  const line = label('THIS EDGE TO SPINE', {
+    x: height + 2,
+    y: 0,
+    width: room * 0.8,
+    tallest: height,
+    angle: Math.PI / 2,
+  });
   if (line.length > 0 || room === 0) return line;
   const low = Math.min(height, 3);
   return [
-    ...label('THIS EDGE', CENTRE_TICK + low + 1, 0, room * 0.9, low, Math.PI / 2),
-    ...label('TO SPINE', CENTRE_TICK + 2.6 * low + 1, 0, room * 0.9, low, Math.PI / 2),
+    ...label('THIS EDGE', { x: CENTRE_TICK + low + 1, y: 0, width: room * 0.9, tallest: low, angle: Math.PI / 2 }),
+    ...label('TO SPINE', { x: CENTRE_TICK + 2.6 * low + 1, y: 0, width: room * 0.9, tallest: low, angle: Math.PI / 2 }),
   ];
 }
 
@@ -41,13 +47,18 @@ export function drawBacking({ name, width, depth, screws, tabs, tabLength, relie
   const right = (depth + deepest) / 2;
   const holes = dowels.map((dowel) => circle('hole', dowel.depth, dowel.offset, dowel.diameter));
   const foot = (low: number): Shape[] =>
-    label('FOOT', right, low, widthBeside(holes, right, low, low + height, depth - deepest - 4), height);
+    label('FOOT', {
+      x: right,
+      y: low,
+      width: widthBeside(holes, { x: right, low, high: low + height, width: depth - deepest - 4 }),
+      tallest: height,
+    });
   return [
     ...loopsOf(model, 'outline'),
     ...holes,
     ...screws.map((screw) => mark([0, screw.offset], [screw.pilotDepth, screw.offset])),
     ...(screws.some((screw) => screw.offset === 0) ? [] : [mark([0, 0], [CENTRE_TICK, 0])]),
-    ...label(name, depth / 2, half * 0.12, depth - 16, 1.25 * height),
+    ...label(name, { x: depth / 2, y: half * 0.12, width: depth - 16, tallest: 1.25 * height }),
     ...spineEdge(screws.length > 1 ? half : 0, height),
     ...foot(-half + 3),
     ...foot(half - 3 - height),

@@ -2,6 +2,7 @@ import makerjs from 'makerjs';
 import type { Shape } from '../../base/drawing';
 import type { FixtureLayout } from '../../design/fixture/fixture';
 import type { Joints } from '../../design/joints/joints';
+import { grooveOverrun } from '../../design/joints/overrun';
 import type { Job, LaserCut, RouterCut } from '../../job/job';
 import type { ToolRules } from '../../tables/tables';
 import { labelLength } from './lengths';
@@ -25,13 +26,7 @@ const LETTERS = 3;
  * wider than the job's, each marked with its own fit; for a laser also a tongue of as many layers as a station, with a tab.
  * A jigsaw needs none. Openings as wide as the stations' stack is thick; a router tries them with an offcut of the stations' board.
  */
-export function drawFitTest(
-  layout: FixtureLayout,
-  job: Job,
-  joints: Joints,
-  tools: ToolRules,
-  overrun: number,
-): Part[] {
+export function drawFitTest(layout: FixtureLayout, job: Job, joints: Joints, tools: ToolRules): Part[] {
   const { cut } = job;
   if (cut.with === 'jigsaw' || joints.with === 'jigsaw') return [];
   const thickness = layout.layers.stations * layout.boardThickness.stations;
@@ -41,7 +36,7 @@ export function drawFitTest(
     kind: 'test',
     name: 'Fit test strip',
     ...spine,
-    drawing: { shapes: drawStrip(thickness, cut, job, tools, overrun) },
+    drawing: { shapes: drawStrip(thickness, cut, job, tools) },
   };
   if (joints.with !== 'laser') return [strip];
   const { stations } = layout.layers;
@@ -65,29 +60,38 @@ export function fitsToTry(fit: number, step: number): number[] {
   return fit > 0 ? [Math.max(0, fit - step), fit, fit + step] : [fit, fit + step, fit + 2 * step];
 }
 
-function drawStrip(thickness: number, cut: RouterCut | LaserCut, job: Job, tools: ToolRules, overrun: number): Shape[] {
+function drawStrip(thickness: number, cut: RouterCut | LaserCut, job: Job, tools: ToolRules): Shape[] {
+  const overrun = grooveOverrun(cut, tools);
   const fits = fitsToTry(cut.fit, tools.fitStep);
   const pitch = thickness + WALL;
   const length = fits.length * pitch + WALL;
-  const outline = rectangle(0, 0, length, STRIP, 'outline');
+  const outline = rectangle({ left: 0, low: 0, right: length, high: STRIP }, 'outline');
   const openings = fits.map((fit, index) => ({
     fit,
     low: WALL + index * pitch - fit / 2,
     high: WALL + index * pitch + thickness + fit / 2,
   }));
   const text = openings.flatMap(({ fit, low }) =>
-    label(labelLength(fit, job.units), low - WALL / 2 + LETTERS / 2, STRIP / 2, STRIP - 4, LETTERS, Math.PI / 2),
+    label(labelLength(fit, job.units), {
+      x: low - WALL / 2 + LETTERS / 2,
+      y: STRIP / 2,
+      width: STRIP - 4,
+      tallest: LETTERS,
+      angle: Math.PI / 2,
+    }),
   );
   if (cut.with === 'router')
     return [
       ...outline,
-      ...openings.flatMap(({ low, high }) => rectangle(low, -overrun, high, STRIP + overrun, 'groove')),
+      ...openings.flatMap(({ low, high }) =>
+        rectangle({ left: low, low: -overrun, right: high, high: STRIP + overrun }, 'groove'),
+      ),
       ...text,
     ];
   return [
     ...outline,
     ...openings.flatMap(({ fit, low, high }) =>
-      rectangle(low, (STRIP - TAB - fit) / 2, high, (STRIP + TAB + fit) / 2, 'hole'),
+      rectangle({ left: low, low: (STRIP - TAB - fit) / 2, right: high, high: (STRIP + TAB + fit) / 2 }, 'hole'),
     ),
     ...text,
   ];
@@ -98,15 +102,17 @@ function drawTongue(id: string, tabLength: number, relief: number): Shape[] {
   const { half, height } = TONGUE;
   return [
     ...loopsOf(new makerjs.models.ConnectTheDots(true, [...edge, [half, height], [-half, height]]), 'outline'),
-    ...label(id, 0, height / 2, 2 * half - 4, LETTERS),
+    ...label(id, { x: 0, y: height / 2, width: 2 * half - 4, tallest: LETTERS }),
   ];
 }
 
 function rectangle(
-  left: number,
-  low: number,
-  right: number,
-  high: number,
+  {
+    left,
+    low,
+    right,
+    high,
+  }: { readonly left: number; readonly low: number; readonly right: number; readonly high: number },
   operation: 'outline' | 'groove' | 'hole',
 ): Shape[] {
   return loopsOf(

@@ -10,11 +10,19 @@ import type { Part } from './part';
 import { drawSpine } from './spine-part';
 import { drawHalfDisc, type HalfDisc } from './station-part';
 
+/** A form as the design stages leave it. */
+export interface FormToDraw {
+  readonly layout: FixtureLayout;
+  readonly bend: BendPlan;
+  readonly job: Job;
+  readonly joints: Joints;
+}
+
 /**
  * Layout and joints → every piece of board to cut, drawn at 1:1 as it is to come out (`tooling/` checks it). Order: spine, stations from A to B,
  * backing stations, each from its front or from end A where it is layers, and the pieces that try the joints' fit.
  */
-export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job, joints: Joints, tables: Tables): Part[] {
+export function drawParts({ layout, bend, job, joints }: FormToDraw, tables: Tables): Part[] {
   const overrun = grooveOverrun(job.cut, tables.tools);
   const { layers, boardThickness: sheet } = layout;
   const spine = copies('spine', layers.spine).map(({ id, index, ordinal }): Part => ({
@@ -23,7 +31,7 @@ export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job, joint
     name: `Spine${ordinal}`,
     stock: job.board.spine.stock,
     thickness: sheet.spine,
-    drawing: { shapes: drawSpine(layout, bend, joints, { index, of: layers.spine }, overrun) },
+    drawing: { shapes: drawSpine(layout, bend, joints, { index, of: layers.spine, overrun }) },
   }));
   const notes = { units: job.units, wrap: bend.wrap.chosen };
   const stations = layout.stations.flatMap((station) =>
@@ -46,7 +54,7 @@ export function drawParts(layout: FixtureLayout, bend: BendPlan, job: Job, joint
       drawing: { shapes: drawBacking({ ...backing, name: id, ...tabsOf(backing, joints) }) },
     })),
   );
-  return [...spine, ...stations, ...backings, ...drawFitTest(layout, job, joints, tables.tools, overrun)];
+  return [...spine, ...stations, ...backings, ...drawFitTest(layout, job, joints, tables.tools)];
 }
 
 /** One piece, or one for each layer, numbered from 1. */

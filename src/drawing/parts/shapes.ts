@@ -18,19 +18,23 @@ export function textWidth(text: string, height: number): number {
   return [...text].length * ADVANCE * height;
 }
 
+/** Where a label stands and what room it has, mm. */
+export interface LabelPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly tallest: number;
+  /** Radians. */
+  readonly angle?: number;
+  /** What it may take where it would be too small to read otherwise; `width` where nothing is said. */
+  readonly most?: number;
+}
+
 /**
  * Text centred on `x`, as high as `tallest` but no wider than `width`. Where that would be too small to read it is written as
  * small as can be read, over what it meets, so long as it stays within `most`; beyond that there is nothing.
  */
-export function label(
-  text: string,
-  x: number,
-  y: number,
-  width: number,
-  tallest: number,
-  angle = 0,
-  most = width,
-): Text[] {
+export function label(text: string, { x, y, width, tallest, angle = 0, most = width }: LabelPlace): Text[] {
   const height = Math.max(LEAST_HEIGHT, Math.min(tallest, width / textWidth(text, 1)));
   if (textWidth(text, height) > Math.max(width, most) + 1e-9) return [];
   return [{ kind: 'text', operation: 'label', x, y, height, angle, anchor: 'middle', text }];
@@ -40,7 +44,10 @@ export function label(
 const CLEAR = 1;
 
 /** The widest a line of text about `x`, between the heights `low` and `high`, may be beside these holes; at most `width`, 0 where a hole is in its middle. */
-export function widthBeside(holes: readonly Circle[], x: number, low: number, high: number, width: number): number {
+export function widthBeside(
+  holes: readonly Circle[],
+  { x, low, high, width }: { readonly x: number; readonly low: number; readonly high: number; readonly width: number },
+): number {
   const beside = holes
     .filter((hole) => hole.y + hole.radius + CLEAR > low && hole.y - hole.radius - CLEAR < high)
     .map((hole) => 2 * (Math.abs(hole.x - x) - hole.radius - CLEAR));

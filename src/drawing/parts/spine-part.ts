@@ -17,6 +17,8 @@ const POINTER = 5;
 export interface SpineLayer {
   readonly index: number;
   readonly of: number;
+  /** How far a router's groove runs past the edges it is open to, mm. */
+  readonly overrun: number;
 }
 
 /**
@@ -29,8 +31,7 @@ export function drawSpine(
   layout: FixtureLayout,
   bend: BendPlan,
   joints: Joints,
-  { index, of }: SpineLayer,
-  overrun: number,
+  { index, of, overrun }: SpineLayer,
 ): Shape[] {
   const { length, ears } = layout.spine;
   const [start, end] = [-ears, length + ears];
@@ -81,7 +82,13 @@ function sunkFromBack({ stations }: FixtureLayout): Shape[] {
   return stations.flatMap(({ at, screws }) =>
     screws.flatMap(({ offset, kind }) => [
       ...dashedRing(at, offset, kind.headDiameter / 2),
-      ...label('FROM BACK', at - kind.headDiameter / 2 - 1, offset, Infinity, SMALLEST, Math.PI / 2),
+      ...label('FROM BACK', {
+        x: at - kind.headDiameter / 2 - 1,
+        y: offset,
+        width: Infinity,
+        tallest: SMALLEST,
+        angle: Math.PI / 2,
+      }),
     ]),
   );
 }
@@ -175,7 +182,13 @@ function besideLabels(boards: readonly (Station | Backing)[], layout: FixtureLay
     const after = room(high, high + BESIDE) >= room(low - BESIDE, low);
     const height = 0.6 * BESIDE;
     const half = radiusAtCentre(bend.form, at);
-    return label(name, after ? high + 1.4 + height : low - 1.4, half / 2, half / 2, height, Math.PI / 2);
+    return label(name, {
+      x: after ? high + 1.4 + height : low - 1.4,
+      y: half / 2,
+      width: half / 2,
+      tallest: height,
+      angle: Math.PI / 2,
+    });
   });
 }
 
@@ -191,7 +204,12 @@ function runLabels(layout: FixtureLayout, bend: BendPlan): Shape[] {
       if (!gap) return [];
       const room = Math.min(gap.high - gap.low - 3, 70);
       const half = Math.min(radiusAtCentre(bend.form, gap.low), radiusAtCentre(bend.form, gap.high));
-      return label(names, face + (starts ? 1 : -1) * (1.5 + room / 2), half - EDGE_LABEL - 1, room, EDGE_LABEL);
+      return label(names, {
+        x: face + (starts ? 1 : -1) * (1.5 + room / 2),
+        y: half - EDGE_LABEL - 1,
+        width: room,
+        tallest: EDGE_LABEL,
+      });
     });
 }
 
@@ -204,7 +222,14 @@ function boardLabels(boards: readonly (Station | Backing)[], face: string, bend:
     const outer = Math.max(...heads) > 0 ? Math.max(...heads) - (screws[0]?.kind.headDiameter ?? 0) / 2 : half;
     const height = Math.min(5, thickness * 0.4);
     const write = (words: string, side: 1 | -1): Shape[] =>
-      label(words, at + height / 2, (side * (inner + outer)) / 2, outer - inner - 2, height, Math.PI / 2, half - 2);
+      label(words, {
+        x: at + height / 2,
+        y: (side * (inner + outer)) / 2,
+        width: outer - inner - 2,
+        tallest: height,
+        angle: Math.PI / 2,
+        most: half - 2,
+      });
     return [...write(name, 1), ...write(face, -1)];
   });
 }
@@ -226,13 +251,12 @@ function gapLabels(layout: FixtureLayout, bend: BendPlan, face: string, beside: 
     // Clear of the run names along the edge.
     const band = half - hole - 2 * EDGE_LABEL;
     const height = Math.min(7, band / 1.6);
-    return label(
-      text,
-      middle,
-      side * (hole + band / 2) - height / 2 + (side > 0 ? 1 : 0),
-      gap.high - gap.low - 4 - 2 * beside,
-      height,
-    );
+    return label(text, {
+      x: middle,
+      y: side * (hole + band / 2) - height / 2 + (side > 0 ? 1 : 0),
+      width: gap.high - gap.low - 4 - 2 * beside,
+      tallest: height,
+    });
   };
   return [
     ...write(first, 1, 'END A'),

@@ -83,9 +83,17 @@ function discLabels(disc: HalfDisc, holes: readonly Circle[], units: LengthUnit)
     const base = top - index * LINE_PITCH * height - height;
     const chord = 2 * Math.sqrt(radius ** 2 - (base + 1.25 * height) ** 2) - 2 * MARGIN;
     const tallest = index === 0 ? 1.25 * height : height;
-    const beside = (width: number): number => widthBeside(holes, room.middle, base, base + tallest, width);
+    const beside = (width: number): number =>
+      widthBeside(holes, { x: room.middle, low: base, high: base + tallest, width });
     const written = line.map((words) =>
-      label(words, room.middle, base, beside(room.width), tallest, 0, beside(chord - 2 * Math.abs(room.middle))),
+      label(words, {
+        x: room.middle,
+        y: base,
+        width: beside(room.width),
+        tallest,
+        angle: 0,
+        most: beside(chord - 2 * Math.abs(room.middle)),
+      }),
     );
     return written.find((shapes) => shapes.length > 0) ?? [];
   });

@@ -28,19 +28,24 @@ export function reliefCuts(shapes: readonly Shape[], { turn, gap }: JigsawCut, t
   return outlines.flatMap(({ vertices }) => {
     const ccw = loopArea(vertices) > 0 ? 1 : -1;
     return sidesOf(vertices).flatMap(([at, next], index): Line[] => [
-      ...alongArc(at, next, ccw, turn, tools, cut),
-      ...intoCorner(vertices.at(index - 1) ?? at, at, next, ccw, cut),
+      ...alongArc([at, next], ccw, { turn, spacing: tools.reliefSpacing }, cut),
+      ...intoCorner([vertices.at(index - 1) ?? at, at, next], ccw, cut),
     ]);
   });
 }
 
 type Cut = (x: number, y: number, direction: number) => Line;
 
-function alongArc(from: Vertex, to: Vertex, ccw: number, turn: number, { reliefSpacing }: ToolRules, cut: Cut): Line[] {
+function alongArc(
+  [from, to]: readonly [Vertex, Vertex],
+  ccw: number,
+  { turn, spacing }: { readonly turn: number; readonly spacing: number },
+  cut: Cut,
+): Line[] {
   const arc = arcBetween(from, to);
   if (!arc || arc.radius >= turn) return [];
   const outward = Math.sign(arc.sweep) === ccw;
-  const count = Math.max(1, Math.ceil((arc.radius * Math.abs(arc.sweep)) / reliefSpacing) - 1);
+  const count = Math.max(1, Math.ceil((arc.radius * Math.abs(arc.sweep)) / spacing) - 1);
   return Array.from({ length: count }, (_, index) => {
     const angle = arc.start + (arc.sweep * (index + 1)) / (count + 1);
     return cut(
@@ -51,7 +56,7 @@ function alongArc(from: Vertex, to: Vertex, ccw: number, turn: number, { reliefS
   });
 }
 
-function intoCorner(before: Vertex, at: Vertex, next: Vertex, ccw: number, cut: Cut): Line[] {
+function intoCorner([before, at, next]: readonly [Vertex, Vertex, Vertex], ccw: number, cut: Cut): Line[] {
   const [arriving, leaving] = [headingOf(startingAt(sideBetween(before, at), 1)), headingOf(sideBetween(at, next))];
   const turn = Math.atan2(Math.sin(leaving - arriving), Math.cos(leaving - arriving));
   if (turn * ccw > -GENTLE) return [];

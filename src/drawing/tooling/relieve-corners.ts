@@ -18,13 +18,13 @@ export function relieveCorners(loop: Loop, radius: number): Loop {
   return {
     ...loop,
     vertices: sidesOf(loop.vertices).flatMap(([at, next], index) =>
-      corner(loop.vertices.at(index - 1) ?? at, at, next, inside, radius),
+      corner([loop.vertices.at(index - 1) ?? at, at, next], inside, radius),
     ),
   };
 }
 
 /** The corner's own vertex, or the two ends of the round that takes its place. */
-function corner(before: Vertex, at: Vertex, next: Vertex, inside: number, radius: number): Vertex[] {
+function corner([before, at, next]: readonly [Vertex, Vertex, Vertex], inside: number, radius: number): Vertex[] {
   if (before.bulge !== 0 || at.bulge !== 0) return [at];
   const [u, v] = [unit(at, before), unit(at, next)];
   const turn = Math.atan2(-u.x * v.y + u.y * v.x, -u.x * v.x - u.y * v.y);

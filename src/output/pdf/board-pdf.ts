@@ -60,9 +60,14 @@ export async function writeBoardPdf(
   if (Math.max(page.width, page.height) > LONGEST_PAGE) return null;
   addPageTo(document, page, (pen) => {
     const clip = { x: frame.x - 1, y: frame.y - 1, width: shown.width + 1.5, height: shown.height + 1.5 };
-    printDressed(pen, dressForPaper(drawing, units, letters), { angle: 0, dx: frame.x, dy: frame.y }, clip, letters);
+    printDressed(
+      pen,
+      dressForPaper(drawing, units, letters),
+      { place: { angle: 0, dx: frame.x, dy: frame.y }, frame: clip },
+      letters,
+    );
     foot.draw(pen);
-    for (const [index, bar] of BARS.entries()) drawUprightBar(pen, bar, EDGE + index * UPRIGHT_PITCH, frame.y, WRONG);
+    for (const [index, bar] of BARS.entries()) drawUprightBar(pen, bar, [EDGE + index * UPRIGHT_PITCH, frame.y], WRONG);
   });
   return endDocument(document, `${title}: ${name}`);
 }
@@ -83,10 +88,10 @@ function layOutFoot(
       heavyBox(pen, { x: EDGE, y: EDGE, width, height }, FRAME.line);
       const left = EDGE + FRAME.padding;
       for (const [index, bar] of BARS.entries())
-        drawLevelBar(pen, bar, left, EDGE + FRAME.padding + (1 - index) * LEVEL_PITCH, WRONG);
+        drawLevelBar(pen, bar, [left, EDGE + FRAME.padding + (1 - index) * LEVEL_PITCH], WRONG);
       let y = EDGE + height - FRAME.padding;
       for (const { line, height: letter } of lines) {
-        pen.text(line, left, y - letter, letter);
+        pen.text(line, [left, y - letter], letter);
         y -= letter * LEADING;
       }
     },

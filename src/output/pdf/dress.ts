@@ -74,8 +74,7 @@ function crossesOf({ shapes }: Drawing): Line[] {
 export function printDressed(
   pen: Pen,
   { layers }: Dressed,
-  place: Move,
-  frame: Rect,
+  { place, frame }: { readonly place: Move; readonly frame: Rect },
   { measure, printable }: Lettering,
 ): void {
   pen.within(frame, () => {
@@ -100,7 +99,7 @@ function printShape(pen: Pen, shape: Shape, printable: (text: string) => string)
     case 'stroke':
       return pen.run(shape.points);
     case 'text':
-      return pen.text(printable(shape.text), shape.x, shape.y, shape.height, {
+      return pen.text(printable(shape.text), [shape.x, shape.y], shape.height, {
         angle: shape.angle,
         anchor: shape.anchor,
       });

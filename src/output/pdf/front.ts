@@ -83,10 +83,9 @@ const STEPS = [
 ];
 
 export function layOutFront(
-  title: string,
+  { title, units }: { readonly title: string; readonly units: LengthUnit },
   drawings: readonly Listed[],
   paper: PaperChoice,
-  units: LengthUnit,
   letters: Lettering,
 ): FrontPage[] {
   const [page] = pagesOf(paper);
@@ -130,7 +129,7 @@ function textRows({ text, height, indent, above }: Line, room: number, letters: 
   return wrap(letters, text, height, room - indent).map((words, index) => ({
     above: index === 0 ? above : 0,
     height: height * LEADING,
-    draw: (pen, { x, y }) => pen.text(words, x + indent, y + height * (LEADING - 1), height),
+    draw: (pen, { x, y }) => pen.text(words, [x + indent, y + height * (LEADING - 1)], height),
   }));
 }
 
@@ -161,5 +160,5 @@ function drawSample(pen: Pen, box: Rect, units: LengthUnit, letters: Lettering):
   const sample = sampleIn(units);
   const { minX, minY } = boundsOf(sample);
   const place = { angle: 0, dx: box.x + 3 - minX, dy: box.y + 3 - minY };
-  printDressed(pen, dressForPaper(sample, units, letters), place, box, letters);
+  printDressed(pen, dressForPaper(sample, units, letters), { place, frame: box }, letters);
 }

@@ -52,19 +52,19 @@ function barWords({ name }: Bar, wrong: string): string {
 }
 
 /** A level bar from `x`, its lower edge at `y`, with what it must measure above it. */
-export function drawLevelBar(pen: Pen, bar: Bar, x: number, y: number, wrong = WRONG): void {
+export function drawLevelBar(pen: Pen, bar: Bar, [x, y]: readonly [number, number], wrong = WRONG): void {
   pen.fill({ x, y, width: bar.length, height: BAR_WIDTH });
   for (const end of [x, x + bar.length - HAIRLINE])
     pen.fill({ x: end, y: y - BAR_END, width: HAIRLINE, height: BAR_WIDTH + 2 * BAR_END });
-  pen.text(barWords(bar, wrong), x + 1, y + BAR_WIDTH + 0.8, SMALL);
+  pen.text(barWords(bar, wrong), [x + 1, y + BAR_WIDTH + 0.8], SMALL);
 }
 
 /** An upright bar from `y`, its left edge at `x`, with what it must measure on its right. */
-export function drawUprightBar(pen: Pen, bar: Bar, x: number, y: number, wrong = WRONG): void {
+export function drawUprightBar(pen: Pen, bar: Bar, [x, y]: readonly [number, number], wrong = WRONG): void {
   pen.fill({ x, y, width: BAR_WIDTH, height: bar.length });
   for (const end of [y, y + bar.length - HAIRLINE])
     pen.fill({ x: x - BAR_END / 2, y: end, width: BAR_WIDTH + BAR_END, height: HAIRLINE });
-  pen.text(barWords(bar, wrong), x + BAR_WIDTH + 0.8 + SMALL, y + 1, SMALL, { angle: Math.PI / 2 });
+  pen.text(barWords(bar, wrong), [x + BAR_WIDTH + 0.8 + SMALL, y + 1], SMALL, { angle: Math.PI / 2 });
 }
 
 /** Check bars, names and a line between them and the drawing. */
@@ -72,13 +72,13 @@ export function drawFoot(pen: Pen, page: Page, { title, names, number, pages }: 
   const { margin, frame } = page;
   const [left, bottom, right] = [margin, margin, page.width - margin];
   for (const [index, bar] of BARS.entries()) {
-    drawLevelBar(pen, bar, left, bottom + (1 - index) * BAR_PITCH.level);
-    drawUprightBar(pen, bar, left + 0.5 + index * BAR_PITCH.upright, frame.y);
+    drawLevelBar(pen, bar, [left, bottom + (1 - index) * BAR_PITCH.level]);
+    drawUprightBar(pen, bar, [left + 0.5 + index * BAR_PITCH.upright, frame.y]);
   }
   const room = right - MAP.width - GAP - left;
-  pen.text(shorten(letters, names, 3, room), left, bottom + 20.5, 3);
-  pen.text(shorten(letters, title, 2.3, room - PAGE_ROOM), left, bottom + 15, 2.3);
-  pen.text(`Page ${number} of ${pages}`, left + room, bottom + 15, 2.3, { anchor: 'end' });
+  pen.text(shorten(letters, names, 3, room), [left, bottom + 20.5], 3);
+  pen.text(shorten(letters, title, 2.3, room - PAGE_ROOM), [left, bottom + 15], 2.3);
+  pen.text(`Page ${number} of ${pages}`, [left + room, bottom + 15], 2.3, { anchor: 'end' });
   const beside = left + 4 * MM_PER_INCH + GAP;
   drawWarning(pen, { x: beside, y: bottom - 0.5, width: left + room - beside, height: 12.5 }, letters);
   pen.style(HAIRLINE);
@@ -99,10 +99,10 @@ function drawWarning(pen: Pen, box: Rect, letters: Lettering): void {
   const [left, room] = [box.x + padding, box.width - 2 * padding];
   heavyBox(pen, box, frame);
   const top = box.y + box.height - padding - height;
-  pen.text(shorten(letters, 'MEASURE THE BARS FIRST', height, room), left, top, height);
+  pen.text(shorten(letters, 'MEASURE THE BARS FIRST', height, room), [left, top], height);
   const lines = ['A bar wrong: do not use this page.', 'Ticks stand on the waste side. Joining: page 1.'];
   for (const [index, line] of lines.entries())
-    pen.text(shorten(letters, line, SMALL, room), left, top - (index + 1) * 3.4, SMALL);
+    pen.text(shorten(letters, line, SMALL, room), [left, top - (index + 1) * 3.4], SMALL);
 }
 
 /** The pages of a drawing in miniature, this one filled; nothing but the one page where the drawing is whole on it. */
@@ -128,8 +128,7 @@ export function drawMap(
       if (letter >= 1)
         pen.text(
           grid.columns * grid.rows === 1 ? 'whole' : tileName(row, column),
-          cell.x + width / 2,
-          cell.y + (height - letter) / 2,
+          [cell.x + width / 2, cell.y + (height - letter) / 2],
           letter,
           { anchor: 'middle' },
         );
@@ -148,7 +147,7 @@ export function drawSeams(pen: Pen, tile: Tile, overlap: number): void {
       pen.line([x, y - ARM], [x, y + ARM]);
       pen.circle(x, y, RING);
       const [aside, up, anchor] = PAIR_AT[seam.side];
-      pen.text(seam.pair, x + aside, y + up, SMALL, { anchor });
+      pen.text(seam.pair, [x + aside, y + up], SMALL, { anchor });
     }
     drawSeamWords(pen, seam, overlap);
   }
@@ -162,7 +161,7 @@ function drawSeamWords(pen: Pen, { side, neighbour, over, from, to }: Seam, over
   const baseline = { right: [strip, 0], left: [SMALL - strip, 0], top: [0, strip - SMALL], bottom: [0, -strip] }[
     side
   ] as [number, number];
-  pen.text(words, along[0] + baseline[0], along[1] + baseline[1], SMALL, {
+  pen.text(words, [along[0] + baseline[0], along[1] + baseline[1]], SMALL, {
     angle: side === 'left' || side === 'right' ? Math.PI / 2 : 0,
   });
 }

@@ -35,11 +35,11 @@ export function layOutMeasureFirst(width: number, units: LengthUnit, letters: Le
     draw: (pen, box) => {
       const [left, top] = [box.x + PADDING, box.y + box.height - PADDING];
       heavyBox(pen, box, BORDER);
-      pen.text(HEADING, left, top - HEADING_HEIGHT, HEADING_HEIGHT);
+      pen.text(HEADING, [left, top - HEADING_HEIGHT], HEADING_HEIGHT);
       for (const [index, bar] of BARS.entries())
-        drawLevelBar(pen, bar, left, top - HEADING_HEIGHT - BARS_AT.first - index * BARS_AT.pitch + BAR_WIDTH);
+        drawLevelBar(pen, bar, [left, top - HEADING_HEIGHT - BARS_AT.first - index * BARS_AT.pitch + BAR_WIDTH]);
       for (const [index, line] of lines.entries())
-        pen.text(line, left, top - barsEnd - (index + 1) * WORDS_HEIGHT * LEADING + WORDS_HEIGHT / 2, WORDS_HEIGHT);
+        pen.text(line, [left, top - barsEnd - (index + 1) * WORDS_HEIGHT * LEADING + WORDS_HEIGHT / 2], WORDS_HEIGHT);
     },
   };
 }

@@ -94,12 +94,12 @@ function prepare(
     prepared.map(({ dressed, caption }) => ({ bounds: dressed.bounds, block: caption.block })),
     paper,
   );
-  return { prepared, planned, front: layOutFrontPages(prepared, planned, paper, job, letters) };
+  return { prepared, planned, front: layOutFrontPages({ prepared, planned }, paper, job, letters) };
 }
 
 function drawPlanned(pen: Pen, plan: PlannedPage, prepared: readonly Prepared[], letters: Lettering): void {
   if (plan.kind === 'tile') {
-    printDressed(pen, at(prepared, plan.item).dressed, plan.tile.place, plan.page.frame, letters);
+    printDressed(pen, at(prepared, plan.item).dressed, { place: plan.tile.place, frame: plan.page.frame }, letters);
     drawSeams(pen, plan.tile, plan.grid.overlap);
     drawMap(pen, plan.page, plan.grid, plan.tile);
     return;
@@ -107,7 +107,7 @@ function drawPlanned(pen: Pen, plan: PlannedPage, prepared: readonly Prepared[],
   for (const { item, place } of plan.placed) {
     const { dressed, caption } = at(prepared, item);
     const layers = [...dressed.layers, { width: 0, dash: [], drawing: { shapes: caption.lines } }];
-    printDressed(pen, { ...dressed, layers }, place, plan.page.frame, letters);
+    printDressed(pen, { ...dressed, layers }, { place, frame: plan.page.frame }, letters);
   }
   drawMap(pen, plan.page, { columns: 1, rows: 1, overlap: 0, page: plan.page }, { row: 0, column: 0 });
 }
@@ -120,18 +120,16 @@ function namesOn(plan: PlannedPage, prepared: readonly Prepared[]): string {
 
 /** The front pages say where each drawing is, which depends on how many front pages there are: laid out again until that settles. */
 function layOutFrontPages(
-  prepared: readonly Prepared[],
-  planned: readonly PlannedPage[],
+  { prepared, planned }: Omit<PreparedPages, 'front'>,
   paper: PaperChoice,
-  { title, units }: { readonly title: string; readonly units: LengthUnit },
+  job: { readonly title: string; readonly units: LengthUnit },
   letters: Lettering,
 ): FrontPage[] {
   const layOut = (before: number): FrontPage[] =>
     layOutFront(
-      title,
+      job,
       prepared.map(({ template }, item) => listed(template, item, planned, before)),
       paper,
-      units,
       letters,
     );
   // More front pages make larger page numbers, never fewer lines: the count only grows, and soon stands.

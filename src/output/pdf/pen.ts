@@ -22,8 +22,7 @@ export interface Pen {
   /** Text with capitals `height` mm high; `anchor` as in drawings. The text must be printable. */
   readonly text: (
     text: string,
-    x: number,
-    y: number,
+    at: readonly [number, number],
     height: number,
     options?: { readonly angle?: number; readonly anchor?: 'start' | 'middle' | 'end' },
   ) => void;
@@ -91,7 +90,7 @@ export function makePen(letters: Lettering, fontName: string): Pen {
       write('re', x, y, width, height);
       write('S');
     },
-    text: (text, x, y, height, { angle = 0, anchor = 'start' } = {}) => {
+    text: (text, [x, y], height, { angle = 0, anchor = 'start' } = {}) => {
       if (text === '') return;
       const back = { start: 0, middle: 1 / 2, end: 1 }[anchor] * letters.width(text, height);
       const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];

@@ -42,8 +42,7 @@ export interface Body {
 export function prism(
   kind: BodyKind,
   name: string,
-  low: readonly Point3[],
-  high: readonly Point3[],
+  [low, high]: readonly [readonly Point3[], readonly Point3[]],
   {
     smooth = new Set(),
     marks = [[], []],

@@ -38,7 +38,7 @@ function spineBody(layout: FixtureLayout, bend: BendPlan, joints: Joints | null)
       { along: length + ears, up: half(length + ears) },
       { along: -ears, up: half(-ears) },
     ].map((place) => onBench(bend.form, { ...place, ahead }));
-  return prism('spine', 'spine', face(0), face(-thickness), {
+  return prism('spine', 'spine', [face(0), face(-thickness)], {
     marks: [
       spineMarks(layout, bend, 'front'),
       [...spineMarks(layout, bend, 'back'), ...tabMarks(layout, bend, joints)],
@@ -108,7 +108,7 @@ function stationBody(
       return onBench(bend.form, { along, ahead: radius * Math.sin(angle), up: -radius * Math.cos(angle) });
     });
   const inner = new Set(Array.from({ length: CURVE_FACETS - 1 }, (_, index) => index + 1));
-  return prism('station', name, face(low), face(high), { smooth: inner });
+  return prism('station', name, [face(low), face(high)], { smooth: inner });
 }
 
 function backingBody(backing: Backing, layout: FixtureLayout, bend: BendPlan): Body {
@@ -120,10 +120,8 @@ function backingBody(backing: Backing, layout: FixtureLayout, bend: BendPlan): B
       { ahead: back - backing.depth, up: backing.width / 2 },
       { ahead: back, up: backing.width / 2 },
     ].map((place) => onBench(bend.form, { ...place, along }));
-  return prism(
-    'backing',
-    backing.name,
+  return prism('backing', backing.name, [
     face(backing.at - backing.thickness / 2),
     face(backing.at + backing.thickness / 2),
-  );
+  ]);
 }

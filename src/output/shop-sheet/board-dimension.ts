@@ -44,7 +44,7 @@ export function dimensionDown(
     ...(open ? [] : [line([x - 1, to], [x + 1, to], 0.2, PEN.thin)]),
     ...(openFrom ? arrowHeads([x, to], [x, 0], true) : arrowHeads([x, 0], [x, to], open)),
     ...lines.map((text, index) =>
-      word(text, [beside, to / 2 + LINE * (index - (lines.length - 1) / 2)], LETTER, anchor),
+      word(text, [beside, to / 2 + LINE * (index - (lines.length - 1) / 2)], LETTER, { anchor }),
     ),
   ];
 }

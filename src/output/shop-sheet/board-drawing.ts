@@ -212,7 +212,7 @@ function restLabel(
             middle[across] > end[across] === middle[across] > leader[across]),
       ),
     );
-  return place ? [word(text, place, LETTER, 'middle', !turned)] : [];
+  return place ? [word(text, place, LETTER, { anchor: 'middle', upright: !turned })] : [];
 }
 
 function leaderOf({ id, leader, at, height }: PartLabel, turned: boolean): Element[] {
@@ -225,5 +225,5 @@ function leaderOf({ id, leader, at, height }: PartLabel, turned: boolean): Eleme
 }
 
 function name({ id, at, height, upright }: PartLabel): Element {
-  return word(id, at, height, 'middle', upright);
+  return word(id, at, height, { anchor: 'middle', upright });
 }

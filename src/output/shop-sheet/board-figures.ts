@@ -34,10 +34,10 @@ export function stationFigure({ say, layout, joints }: Shop, { name, radius, far
     word(name, [r * 0.76, r * 0.7], 3),
     ...radial([r, r], tip, ['radius to cut', say.length(radius), ...(stepped ? ['of its smallest layer'] : [])]),
     ...(outermost > 0
-      ? level(r, r + outermost / scale, edge + 5, edge, `screws ${say.length(outermost)} off the centre line`)
+      ? level([r, r + outermost / scale], edge + 5, edge, `screws ${say.length(outermost)} off the centre line`)
       : []),
-    ...level(0, 2 * r, edge + 12, edge, `diameter ${say.length(2 * radius)}`),
-    ...upright(edge - deepest / scale, edge, -4, r - outermost / scale, `pilot depth ${say.length(deepest)}`),
+    ...level([0, 2 * r], edge + 12, edge, `diameter ${say.length(2 * radius)}`),
+    ...upright([edge - deepest / scale, edge], -4, r - outermost / scale, `pilot depth ${say.length(deepest)}`),
   ]);
 }
 
@@ -69,10 +69,10 @@ export function backingFigure({ say }: Shop, { name, width, depth, screws }: Bac
     ),
     line([0, middle], [size.width, middle], 0.13, PEN.thin),
     word(name, [size.width * 0.85, middle * 0.2], 3),
-    ...(outermost > 0 ? upright(middle - outermost / scale, middle, -4, 0, `screws ${say.length(outermost)}`) : []),
-    ...upright(0, size.height, size.width + 4, size.width, `height ${say.length(width)}`),
-    ...level(0, deepest / scale, -3, middle - outermost / scale, `pilot depth ${say.length(deepest)}`),
-    ...level(0, size.width, size.height + 5, size.height, `depth (the foot) ${say.length(depth)}`),
+    ...(outermost > 0 ? upright([middle - outermost / scale, middle], -4, 0, `screws ${say.length(outermost)}`) : []),
+    ...upright([0, size.height], size.width + 4, size.width, `height ${say.length(width)}`),
+    ...level([0, deepest / scale], -3, middle - outermost / scale, `pilot depth ${say.length(deepest)}`),
+    ...level([0, size.width], size.height + 5, size.height, `depth (the foot) ${say.length(depth)}`),
   ]);
 }
 

@@ -28,8 +28,10 @@ export function word(
   text: string,
   [x, y]: PaperPoint,
   height: number,
-  anchor: 'start' | 'middle' | 'end' = 'middle',
-  upright = false,
+  {
+    anchor = 'middle',
+    upright = false,
+  }: { readonly anchor?: 'start' | 'middle' | 'end'; readonly upright?: boolean } = {},
 ): Element {
   return el(
     'text',

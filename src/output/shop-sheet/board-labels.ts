@@ -74,7 +74,7 @@ function placeFor(
     const play = room ? room.to - room.from - width - 2 * CLEAR : -1;
     if (!room || play < 0) continue;
     const x = PLACES.map((share) => room.from + CLEAR + width / 2 + share * play).find((middle) =>
-      holes.every((hole) => isClear(hole, middle, y, width, height)),
+      holes.every((hole) => isClear(hole, { x: middle, y, width, height })),
     );
     if (x !== undefined) return [x, y];
   }
@@ -82,7 +82,10 @@ function placeFor(
 }
 
 /** Of the box round a hole, too. */
-function isClear(hole: readonly PaperPoint[], x: number, y: number, width: number, height: number): boolean {
+function isClear(
+  hole: readonly PaperPoint[],
+  { x, y, width, height }: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+): boolean {
   const { minX, minY, maxX, maxY } = boundsOfPoints(hole);
   return Math.max(minX - x - width / 2, x - width / 2 - maxX, minY - y - height / 2, y - height / 2 - maxY) > CLEAR / 2;
 }

@@ -11,7 +11,7 @@ const THIN = 0.13;
 const PAST = 0.8;
 
 /** A level dimension between two places across, at height `y`; `from`: where what is measured lies, for the lines that lead to it. */
-export function level(x1: number, x2: number, y: number, from: number, text: string): Element[] {
+export function level([x1, x2]: readonly [number, number], y: number, from: number, text: string): Element[] {
   const fits = x2 - x1 > wordWidth(text, LETTERS) + 1;
   const over = y > from ? y + LETTERS : y - LETTERS;
   return [
@@ -25,13 +25,13 @@ export function level(x1: number, x2: number, y: number, from: number, text: str
 }
 
 /** An upright dimension between two heights, at `x`, its text turned along it, on the side away from what is measured. */
-export function upright(y1: number, y2: number, x: number, from: number, text: string): Element[] {
+export function upright([y1, y2]: readonly [number, number], x: number, from: number, text: string): Element[] {
   const side = x < from ? -1 : 1;
   return [
     ...extension([from, y1], [x, y1]),
     ...extension([from, y2], [x, y2]),
     ...arrows([x, y1], [x, y2]),
-    word(text, [x + side * (LETTERS / 2 + 0.7), (y1 + y2) / 2], LETTERS, 'middle', true),
+    word(text, [x + side * (LETTERS / 2 + 0.7), (y1 + y2) / 2], LETTERS, { anchor: 'middle', upright: true }),
   ];
 }
 
@@ -41,7 +41,9 @@ export function radial(centre: PaperPoint, tip: PaperPoint, lines: readonly stri
   return [
     line(centre, past, THIN, PEN.thin),
     arrowHead(tip, centre),
-    ...lines.map((text, index) => word(text, [past[0] + 1, past[1] + 1.6 * LETTERS * index], LETTERS, 'start')),
+    ...lines.map((text, index) =>
+      word(text, [past[0] + 1, past[1] + 1.6 * LETTERS * index], LETTERS, { anchor: 'start' }),
+    ),
   ];
 }
 

@@ -59,17 +59,15 @@ export function spineFigure(shop: Shop): Element {
     ...[0, length].map((s) => line(at(s, half(s)), at(s, -half(s)), 0.2, PEN.part)),
     ...pointers(above, -1, 0),
     ...pointers(below, 1, size.height),
-    ...upright(at(0, half(0))[1], at(0, -half(0))[1], -5, x(0), `A: ${say.length(2 * half(0))} wide`),
+    ...upright([at(0, half(0))[1], at(0, -half(0))[1]], -5, x(0), `A: ${say.length(2 * half(0))} wide`),
     ...upright(
-      at(length, half(length))[1],
-      at(length, -half(length))[1],
+      [at(length, half(length))[1], at(length, -half(length))[1]],
       size.width + 5,
       x(length),
       `B: ${say.length(2 * half(length))} wide`,
     ),
     ...level(
-      x(0),
-      x(length),
+      [x(0), x(length)],
       end,
       size.height + AWAY - 2,
       `A to B ${say.length(length)}${ears > 0 ? `; the ears reach ${say.length(ears)} further at either end` : ''}`,
@@ -151,7 +149,7 @@ function pointers(all: readonly Pointer[], side: -1 | 1, edge: number): Element[
     return [
       line([x, edge], [x, bend], 0.13, PEN.thin),
       line([x, bend], [place, start], 0.13, PEN.thin),
-      word(text, [place, edge + side * AWAY], LETTERS, side < 0 ? 'start' : 'end', true),
+      word(text, [place, edge + side * AWAY], LETTERS, { anchor: side < 0 ? 'start' : 'end', upright: true }),
     ];
   });
 }

@@ -47,7 +47,11 @@ function shareLeft(sheet: Sheet, thickness: number, mid: number, factor: number)
   return 1 - (12 * moment * mid) / (planeModulus * thickness ** 3);
 }
 
-function strip(sheet: Sheet, thickness: number, radius: number, bent: number, factor: number): Trial {
+function strip(
+  sheet: Sheet,
+  thickness: number,
+  { radius, bent, factor }: { readonly radius: number; readonly bent: number; readonly factor: number },
+): Trial {
   return { radius, bent, left: bent * shareLeft(sheet, thickness, radius + thickness / 2, factor), width: null };
 }
 
@@ -101,9 +105,11 @@ describe('one strip', () => {
     ['perfectly plastic', plastic, 0.8, 60, 0.81],
     ['round a wide disc', hardened, 1.6, 140, 1.3],
     ['thick', plastic, 4, 40, 1.05],
-  ])('gives back the factor of a bend integrated layer by layer: %s', (_, sheet, thickness, radius, factor) => {
+  ])('gives back the factor of a bend integrated layer by layer: %s', (...[, sheet, thickness, radius, factor]) => {
     expect(
-      Math.abs(fitted([strip(sheet, thickness, radius, nearlyRight, factor)], sheet, thickness).factor / factor - 1),
+      Math.abs(
+        fitted([strip(sheet, thickness, { radius, bent: nearlyRight, factor })], sheet, thickness).factor / factor - 1,
+      ),
     ).toBeLessThan(1e-6);
   });
 
@@ -119,7 +125,9 @@ describe('one strip', () => {
           fc.pre(radius > thickness);
           expect(
             Math.abs(
-              fitted([strip(sheet, thickness, radius, nearlyRight, factor)], sheet, thickness).factor / factor - 1,
+              fitted([strip(sheet, thickness, { radius, bent: nearlyRight, factor })], sheet, thickness).factor /
+                factor -
+                1,
             ),
           ).toBeLessThan(1e-6);
         },
@@ -203,12 +211,12 @@ describe('several strips', () => {
     [45, -0.9],
     [70, 0.4],
   ].map(([radius = 0, slip = 0]): Trial => {
-    const trial = strip(hardened, 1.6, radius, nearlyRight, 1.15);
+    const trial = strip(hardened, 1.6, { radius, bent: nearlyRight, factor: 1.15 });
     return { ...trial, left: trial.left + toRadians(slip) };
   });
 
   it('of one sheet agree to the last places', () => {
-    const trials = [25, 40, 90].map((radius) => strip(hardened, 1.6, radius, nearlyRight, 0.87));
+    const trials = [25, 40, 90].map((radius) => strip(hardened, 1.6, { radius, bent: nearlyRight, factor: 0.87 }));
     const fit = fitted(trials, hardened, 1.6);
     expect(Math.abs(fit.factor / 0.87 - 1)).toBeLessThan(1e-6);
     expect(fit.spread.high - fit.spread.low).toBeLessThan(1e-6);
@@ -267,7 +275,7 @@ describe('several strips', () => {
 });
 
 describe('strips that are refused or doubted', () => {
-  const good = strip(hardened, 1.6, 40, nearlyRight, 1.1);
+  const good = strip(hardened, 1.6, { radius: 40, bent: nearlyRight, factor: 1.1 });
 
   it('none says nothing', () => {
     expect(fitTrials([], hardened, 1.6)).toEqual({ value: null, findings: [] });
@@ -300,14 +308,20 @@ describe('strips that are refused or doubted', () => {
       [1.999, false],
       [2.001, true],
     ] as const) {
-      expect(codes([strip(hardened, 1.6, 40, nearlyRight, factor)]).includes('error trial-contradicts-sheet')).toBe(
-        refused,
-      );
+      expect(
+        codes([strip(hardened, 1.6, { radius: 40, bent: nearlyRight, factor })]).includes(
+          'error trial-contradicts-sheet',
+        ),
+      ).toBe(refused);
     }
   });
 
   it('says how far off and what is allowed', () => {
-    const { findings } = fitTrials([strip(hardened, 1.6, 40, nearlyRight, 2.6)], hardened, 1.6);
+    const { findings } = fitTrials(
+      [strip(hardened, 1.6, { radius: 40, bent: nearlyRight, factor: 2.6 })],
+      hardened,
+      1.6,
+    );
     const said = sayFindings(findings, { units: 'mm' });
     expect(said.find(({ code }) => code === 'trial-contradicts-sheet')).toMatchObject({
       got: 'factor 2.6',
@@ -321,10 +335,15 @@ describe('strips that are refused or doubted', () => {
   });
 
   it('doubts springback too small to read, and strips that disagree', () => {
-    expect(codes([strip(plastic, 4, 20, nearlyRight, 1)], plastic, 4)).toContain('warning little-springback');
-    expect(codes([strip(hardened, 1.6, 40, nearlyRight, 0.9), strip(hardened, 1.6, 40, nearlyRight, 1.3)])).toEqual([
-      'warning strips-disagree',
-    ]);
+    expect(codes([strip(plastic, 4, { radius: 20, bent: nearlyRight, factor: 1 })], plastic, 4)).toContain(
+      'warning little-springback',
+    );
+    expect(
+      codes([
+        strip(hardened, 1.6, { radius: 40, bent: nearlyRight, factor: 0.9 }),
+        strip(hardened, 1.6, { radius: 40, bent: nearlyRight, factor: 1.3 }),
+      ]),
+    ).toEqual(['warning strips-disagree']);
   });
 });
 

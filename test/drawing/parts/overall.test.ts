@@ -45,7 +45,7 @@ describe('the overall dimension', () => {
     const { layout, bend, job, joints } = planStarter('tapered-two-runs', cutWith(tool));
     if (!layout || !bend || !joints) throw new Error('no form');
     let written = 0;
-    for (const part of drawParts(layout, bend, job, joints, tables).map((each) => withOverall(each, 'mm'))) {
+    for (const part of drawParts({ layout, bend, job, joints }, tables).map((each) => withOverall(each, 'mm'))) {
       const texts = part.drawing.shapes.filter((shape): shape is Text => shape.kind === 'text');
       const overall = texts.find(({ text }) => text.startsWith('OVERALL'));
       if (!overall) {

@@ -12,7 +12,7 @@ import { planStarter, starters, tables } from '../../helpers/starters';
 import { cases } from '../../helpers/cases';
 
 function partsOf(planned: Buildable): Part[] {
-  return drawParts(planned.layout, planned.bend, planned.job, planned.joints, tables);
+  return drawParts({ layout: planned.layout, bend: planned.bend, job: planned.job, joints: planned.joints }, tables);
 }
 
 const outline = (part: Part): Loop =>

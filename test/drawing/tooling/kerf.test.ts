@@ -19,7 +19,7 @@ const CHORD_ERROR = 2e-5;
 const DECIMALS = 7;
 
 function wanted({ bend, layout, joints, job }: Buildable): ReturnType<typeof drawParts> {
-  return drawParts(layout, bend, job, joints, tablesIn(tables, job.units));
+  return drawParts({ layout, bend, job, joints }, tablesIn(tables, job.units));
 }
 
 const pathOf = ({ vertices }: Loop): PathD => flattenLoop(vertices, CHORD_ERROR).map(([x, y]) => ({ x, y }));

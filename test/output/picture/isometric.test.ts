@@ -215,7 +215,10 @@ function compare(model: Model, picture: Picture, view: View): { looked: number; 
       const flat: PaperPoint = [minX + (x - left) / picture.scale, maxY - (y - top) / picture.scale];
       const hits = faces
         .filter(({ outline }) => inside(outline, flat))
-        .map(({ body, face, outline }) => ({ body, depth: depthAt(face.outline, face.normal, eye, flat, outline) }));
+        .map(({ body, face, outline }) => ({
+          body,
+          depth: depthAt({ outline: face.outline, normal: face.normal }, eye, flat, outline),
+        }));
       const nearest = hits.sort((a, b) => b.depth - a.depth)[0]?.body ?? 'nothing';
       const painted = covering.at(-1)?.body.replace('-outside', '') ?? 'nothing';
       looked++;
@@ -228,8 +231,7 @@ function compare(model: Model, picture: Picture, view: View): { looked: number; 
 
 /** How near to the viewer the face's plane is along the ray through a place of the picture. */
 function depthAt(
-  outline: readonly Point3[],
-  normal: Point3,
+  { outline, normal }: { readonly outline: readonly Point3[]; readonly normal: Point3 },
   eye: Point3,
   place: PaperPoint,
   projected: readonly PaperPoint[],

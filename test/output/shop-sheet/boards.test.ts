@@ -241,7 +241,7 @@ function isInside([x, y]: Point, polygon: readonly Point[]): boolean {
 }
 
 describe('names of parts', () => {
-  const half = (id: string, x: number, y: number, radius: number, turn: number): Outlined => ({
+  const half = (id: string, [x, y]: readonly [number, number], radius: number, turn: number): Outlined => ({
     id,
     outline: Array.from({ length: 41 }, (_, index): Point => [
       x + radius * Math.cos(turn + (Math.PI * index) / 40),
@@ -263,8 +263,7 @@ describe('names of parts', () => {
           const parts = sizes.map(([radius, quarter], index) =>
             half(
               `S${index + 1}`,
-              12 + 9 * (index % 14),
-              12 + 14 * Math.floor(index / 14),
+              [12 + 9 * (index % 14), 12 + 14 * Math.floor(index / 14)],
               radius,
               (quarter * Math.PI) / 2,
             ),

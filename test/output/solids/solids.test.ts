@@ -8,7 +8,7 @@ import { cutWith } from '../../helpers/for-tool';
 import { planStarter, starters, tables } from '../../helpers/starters';
 
 function formOf({ layout, bend, joints, job }: Buildable): Form {
-  return { parts: drawParts(layout, bend, job, joints, tables), layout, bend, joints };
+  return { parts: drawParts({ layout, bend, job, joints }, tables), layout, bend, joints };
 }
 
 /** Every side of every triangle is run along once each way: what "watertight" means (3MF Core Specification, 4.1.3.1). */

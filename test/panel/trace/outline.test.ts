@@ -31,7 +31,7 @@ const run = (...points: readonly Point[]): Curve[] =>
 const trace = (where: string, curves: Curve[]): Trace => ({ where, layer: '', curves });
 const closed = (where: string, ...points: readonly Point[]): Trace =>
   trace(where, run(...points, ...points.slice(0, 1)));
-const rectangle = (where: string, x: number, y: number, w: number, h: number): Trace =>
+const rectangle = (where: string, [x, y]: readonly [number, number], w: number, h: number): Trace =>
   closed(where, [x, y], [x + w, y], [x + w, y + h], [x, y + h]);
 
 function trouble(...traces: readonly Trace[]): string {
@@ -106,7 +106,7 @@ describe('joining', () => {
 
   it('a third end at a corner is named', () => {
     const { findings } = outlineFrom(
-      [rectangle('edge', 0, 0, 100, 50), trace('stray', run([0, 0], [-20, -20]))],
+      [rectangle('edge', [0, 0], 100, 50), trace('stray', run([0, 0], [-20, -20]))],
       telling,
     );
     expect(findings.map(({ code }) => code)).toContain('outline-open');
@@ -132,18 +132,18 @@ describe('what crosses, touches or is drawn twice', () => {
     ['a whisker', [closed('edge', [0, 0], [100, 0], [100, 50], [100, 90], [100, 70], [0, 50])], 'itself at (100 mm, '],
     [
       'a hole over the edge',
-      [rectangle('edge', 0, 0, 100, 50), trace('hole', [circleCurve({ x: 100, y: 25 }, 5)])],
+      [rectangle('edge', [0, 0], 100, 50), trace('hole', [circleCurve({ x: 100, y: 25 }, 5)])],
       'cross or touch at (100 mm, ',
     ],
     [
       'a hole that touches the edge',
-      [rectangle('edge', 0, 0, 100, 50), rectangle('hole', 80, 10, 20, 20)],
+      [rectangle('edge', [0, 0], 100, 50), rectangle('hole', [80, 10], 20, 20)],
       'touch at (100 mm, ',
     ],
     [
       'two holes that cross',
       [
-        rectangle('edge', 0, 0, 100, 50),
+        rectangle('edge', [0, 0], 100, 50),
         trace('a', [circleCurve({ x: 40, y: 25 }, 5)]),
         trace('b', [circleCurve({ x: 46, y: 25 }, 5)]),
       ],
@@ -151,14 +151,18 @@ describe('what crosses, touches or is drawn twice', () => {
     ],
     [
       'a side drawn twice',
-      [rectangle('edge', 0, 0, 100, 50), trace('again', run([100, 0], [0, 0]))],
+      [rectangle('edge', [0, 0], 100, 50), trace('again', run([100, 0], [0, 0]))],
       'outline-double: the same line is drawn twice at (50 mm, 0 mm)',
     ],
-    ['all of it drawn twice', [rectangle('edge', 0, 0, 100, 50), rectangle('copy', 0, 0, 100, 50)], 'outline-double'],
+    [
+      'all of it drawn twice',
+      [rectangle('edge', [0, 0], 100, 50), rectangle('copy', [0, 0], 100, 50)],
+      'outline-double',
+    ],
     ['nothing', [], 'outline-missing'],
     ['a point', [trace('dot', run([5, 5], [5, 5]))], 'outline-missing'],
-    ['a kilometre', [rectangle('edge', 0, 0, 2e6, 50)], 'drawing-too-far: edge'],
-    ['no number', [rectangle('edge', 0, NaN, 20, 50)], 'drawing-too-far: edge'],
+    ['a kilometre', [rectangle('edge', [0, 0], 2e6, 50)], 'drawing-too-far: edge'],
+    ['no number', [rectangle('edge', [0, NaN], 20, 50)], 'drawing-too-far: edge'],
   ])('%s', (_, traces, words) => {
     expect(trouble(...traces)).toContain(words);
   });
@@ -167,9 +171,9 @@ describe('what crosses, touches or is drawn twice', () => {
 describe('outline and holes', () => {
   it('several outlines are listed with size and place; one can be chosen', () => {
     const traces = [
-      rectangle('small', 300, 10, 40, 30),
-      rectangle('large', 0, 0, 100, 50),
-      rectangle('hole', 310, 20, 5, 5),
+      rectangle('small', [300, 10], 40, 30),
+      rectangle('large', [0, 0], 100, 50),
+      rectangle('hole', [310, 20], 5, 5),
     ];
     expect(trouble(...traces)).toBe(
       'outline-choice: the drawing holds 2 outlines: 1: 100 × 50 mm at (0 mm, 0 mm), large; 2: 40 × 30 mm at (300 mm, 10 mm), small',
@@ -181,7 +185,11 @@ describe('outline and holes', () => {
 
   it('what is drawn in a hole is refused', () => {
     expect(
-      trouble(rectangle('edge', 0, 0, 100, 50), rectangle('hole', 10, 10, 30, 30), rectangle('island', 20, 20, 5, 5)),
+      trouble(
+        rectangle('edge', [0, 0], 100, 50),
+        rectangle('hole', [10, 10], 30, 30),
+        rectangle('island', [20, 20], 5, 5),
+      ),
     ).toBe('outline-island: something is drawn inside a hole at (20 mm, 20 mm): island');
   });
 
