@@ -41,6 +41,8 @@ export default tseslint.config(
           'DataTransfer',
           'File',
           'DragEvent',
+          'WebSocket',
+          'clearTimeout',
         ].map((name) => [name, 'readonly']),
       ),
     },

@@ -1,3 +1,4 @@
+import './no-eval';
 import { render } from 'preact';
 import { Whole } from './whole';
 
