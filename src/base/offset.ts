@@ -1,3 +1,4 @@
+import { at } from './at';
 import { bulgeFromSweep, sidesOf } from './arc';
 import { loopArea } from './area';
 import type { Vertex } from './drawing';
@@ -63,7 +64,7 @@ function parallel(loop: readonly Vertex[], right: number): Vertex[] | null {
   const joined = kept.map(({ side, start }, index) => ({
     side,
     start,
-    share: (kept[(index + 1) % kept.length]?.start.leave ?? NaN) - start.enter,
+    share: at(kept, (index + 1) % kept.length).start.leave - start.enter,
   }));
   if (!joined.every(({ share }) => share > 0)) return null;
   return joined.flatMap(({ side, start, share }): Vertex[] => [

@@ -1,3 +1,5 @@
+import { at } from '../base/at';
+
 /** Names and values, one pair a line. */
 export function pairs(rows: readonly (readonly [string, string])[]): string {
   const width = Math.max(...rows.map(([name]) => columns(name)));
@@ -11,7 +13,7 @@ export function table(head: readonly string[], rows: readonly (readonly string[]
   );
   const line = (cells: readonly string[], band: readonly number[]): string =>
     `${band
-      .map((column) => pad(`  ${cells[column] ?? ''}`, widths[column] ?? 0))
+      .map((column) => pad(`  ${at(cells, column)}`, at(widths, column)))
       .join('')
       .trimEnd()}\n`;
   return bands(widths, width)

@@ -1,3 +1,4 @@
+import { at } from '../base/at';
 import { toDegrees } from '../base/angle';
 import { InternalError } from '../base/errors';
 import type { Box, Measure, Placed, Value } from '../base/findings';
@@ -134,7 +135,7 @@ function rounded(value: number, decimals: number): string {
 
 /** `S1, S2 and S3`. */
 function joined(names: readonly string[], word = 'and'): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} ${word} ${names.at(-1) ?? ''}`;
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} ${word} ${at(names, -1)}`;
 }
 
 function misfit(value: Value | undefined, wanted: string): never {

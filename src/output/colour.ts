@@ -1,3 +1,4 @@
+import { at } from '../base/at';
 import { colourNames, parseColour } from '../base/colour';
 import { operations, type Operation } from '../base/drawing';
 import { InternalError } from '../base/errors';
@@ -48,7 +49,7 @@ export function coloursFor(colours: Readonly<Partial<Record<Operation, string>>>
 
 function nearestIndex(colour: string): number {
   const away = ([, basic]: readonly [number, string]): number =>
-    Math.hypot(...channels(basic).map((value, index) => value - (channels(colour)[index] ?? NaN)));
+    Math.hypot(...channels(basic).map((value, index) => value - at(channels(colour), index)));
   return BASIC.reduce((best, basic) => (away(basic) < away(best) ? basic : best))[0];
 }
 

@@ -1,3 +1,4 @@
+import { at } from '../base/at';
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { BenchButton } from './bench/bench-button';
@@ -41,7 +42,7 @@ export function App(): JSX.Element {
   const [refused, setRefused] = useState(
     given?.problem ? `The job in the address was not opened: ${given.problem}` : '',
   );
-  const [history, setHistory] = useState(() => begin<Draft>(given?.draft ?? draftFrom(starters[0]?.text ?? '')));
+  const [history, setHistory] = useState(() => begin<Draft>(given?.draft ?? draftFrom(at(starters, 0).text)));
   const [pinned, setPinned] = useState<Draft | null>(null);
   const draft = history.present;
   const worked = useMemo(() => work(draft), [draft]);
@@ -54,7 +55,7 @@ export function App(): JSX.Element {
 
   // The text the job came from, whose comments and order are kept, and the file it stands in.
   const [source, setSource] = useState<Source | null>(null);
-  const [original, setOriginal] = useState(() => (given?.draft ? given.text : (starters[0]?.text ?? '')));
+  const [original, setOriginal] = useState(() => (given?.draft ? given.text : at(starters, 0).text));
   const [onDisk, setOnDisk] = useState<string | null>(null);
 
   const replace = (next: Draft, place: string): void => setHistory((held) => settle(edit(held, next, place)));

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { End } from '../../base/ends';
 import { centreFromTangent, centreLength, tangentFromCentre } from '../../base/cone';
 import { hasErrors, type Finding, type Staged } from '../../base/findings';
@@ -77,13 +78,13 @@ export function layOutBlock(bend: BendPlan, job: Job, tables: Tables): Staged<Fi
   const base = Math.min(legEnd, least - LEAST_DEPTH) - BELOW_LEG;
   const shape = { wrap, legs, base };
   const holes = placeHoles(
-    layerCorners({ ...shape, radius: least, contact: layers[0]?.contact ?? 'A' }),
+    layerCorners({ ...shape, radius: least, contact: at(layers, 0).contact }),
     { ...shape, radius: least },
     DOWEL[job.units],
     tables.rules.clampWood,
   );
 
-  const widest = layerCorners({ ...shape, radius: largest, contact: layers[0]?.contact ?? 'A' }).map(({ x }) => x);
+  const widest = layerCorners({ ...shape, radius: largest, contact: at(layers, 0).contact }).map(({ x }) => x);
   const findings = [
     ...holeFindings(holes, tables.rules.clampWood),
     ...boardFindings(

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Vertex } from '../../base/drawing';
 import type { LegPiece } from '../bend/bend-plan';
 
@@ -42,14 +43,14 @@ export function finishedShape({ angle, radius, free, held }: Unloaded): Finished
   const arc = (angle - turnOf(free) - turnOf(held)) / ARC_PIECES;
   const arcPieces = Array.from({ length: ARC_PIECES }, () => ({ length: radius * arc, stays: arc }));
   const places = layOut([...[...held].reverse(), ...arcPieces, ...free]);
-  const shift = shiftFor(places[places.length - 1] ?? { x: 0, y: 0 }, angle, radius);
+  const shift = shiftFor(at(places, -1), angle, radius);
   const line = places.map(({ x, y }) => ({ x: x + shift, y }));
   const takeOff = held.length + ARC_PIECES;
   return {
     line,
     departure: Math.max(...line.map((place) => Math.abs(offIdeal(place, angle, radius)))),
     bow: bowOf(line.slice(takeOff), free),
-    early: -(line[held.length]?.x ?? 0),
+    early: -at(line, held.length).x,
   };
 }
 
@@ -91,7 +92,8 @@ function offIdeal(place: Place, angle: number, radius: number): number {
 /** Greatest distance of a leg from the straight line between the place BOW_FROM along it and its end; `line` starts at the take-off. */
 function bowOf(line: readonly Place[], free: readonly LegPiece[]): number {
   const end = line[line.length - 1];
-  let [along, start] = [0, null as Place | null];
+  let along = 0;
+  let start: Place | null = null;
   let bow = 0;
   for (const [index, place] of line.entries()) {
     const before = line[index - 1];

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { boardOf } from '../built/board-of';
 import { midRadiusAt, radiusAt } from '../../base/cone';
 import type { Ends } from '../../base/ends';
@@ -79,7 +80,7 @@ export function clampsFor(
  */
 export function likelyBearing(bend: BendPlan, job: Job, tables: Tables): number {
   const { thickness: spine } = boardOf(job.board.spine, tables);
-  const standing = { foot: tables.rules.footDepths[0] ?? 0, spine };
+  const standing = { foot: at(tables.rules.footDepths, 0), spine };
   const { clamps } = clampsFor(bend, standing, { job, rules: tables.rules });
   return settleWrap(bend, heldForm(bend, standing), clamps * job.clamps.rating).bearing ?? 0;
 }
@@ -91,7 +92,8 @@ function settleWrap(
   fitted: number,
 ): { readonly wrap: number; readonly bearing: number | null } {
   const perLength = heldTail(bend, 1);
-  let [wrap, bearing] = [form.wrap, null as number | null];
+  let { wrap } = form;
+  let bearing: number | null = null;
   for (let turn = 0; turn < TURNS; turn++) {
     bearing = bearingWith({ ...form, wrap }, fitted);
     if (bearing === null) return { wrap, bearing };

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { DEGREE, toDegrees } from '../../base/angle';
 import { angleFromWrap, radiusAt, type Cone } from '../../base/cone';
 import type { Shape, Text } from '../../base/drawing';
@@ -151,7 +152,7 @@ function clearOfLeg(points: readonly Place[], angle: number): Place[] {
 
 /** Along the leg edge, the right way up, near its far end. */
 function legLabel(points: readonly Place[], angle: number): Text[] {
-  const last = points.at(-2) ?? [0, 0];
+  const last = at(points, -2);
   const back = CONTACT / 2;
   const leansBack = angle > Math.PI / 2 + 1e-9;
   const aside = leansBack ? 2 : LETTERS + 2;

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { boundsOf } from '../../base/bounds';
 import type { Shape, Text, Vertex } from '../../base/drawing';
 import { InternalError } from '../../base/errors';
@@ -57,9 +58,7 @@ function mirrored(shape: Shape, sum: number): Shape {
 
 /** Still counter-clockwise: corners in reverse, each with the bulge of the side that came before it. */
 function mirroredLoop(vertices: readonly Vertex[], sum: number): Vertex[] {
-  return vertices
-    .map(({ x, y }, index): Vertex => ({ x: sum - x, y, bulge: vertices.at(index - 1)?.bulge ?? 0 }))
-    .reverse();
+  return vertices.map(({ x, y }, index): Vertex => ({ x: sum - x, y, bulge: at(vertices, index - 1).bulge })).reverse();
 }
 
 function mirroredText(text: Text, sum: number): Text {
@@ -87,10 +86,7 @@ function grainArrow(bend: BendPlan, blank: Blank): Shape[] {
 
 /** In the middle of the finished free leg's depth, near end A: as long as the leaning end leaves room for. */
 function arrowPlace({ legs, length, fan }: BendPlan, { tangents }: Blank): { x: number; low: number; high: number } {
-  const [from, to] = tangents[1] ?? [
-    [0, 0],
-    [length, 0],
-  ];
+  const [from, to] = at(tangents, 1);
   const inward = Math.max(length / 8, Math.min(length / 4, ARROW_FROM_END));
   const share = inward / length;
   const along: Point = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
@@ -197,18 +193,17 @@ function zoneBeyond(
   blank: Blank,
   { near, far, left = -Infinity }: { readonly near: number; readonly far: number; readonly left?: number },
 ): Point[] {
-  const [a, b] = blank.tangents[1] ?? [
-    [0, 0],
-    [bend.length, 0],
-  ];
-  const at = ([x, y]: Point, distance: number): Point => [
+  const [a, b] = at(blank.tangents, 1);
+  const beyond = ([x, y]: Point, distance: number): Point => [
     x - distance * Math.sin(bend.fan),
     y + distance * Math.cos(bend.fan),
   ];
   const share =
-    left === -Infinity ? 0 : Math.max(0, Math.min(1, (left - Math.min(at(a, near)[0], at(a, far)[0])) / (b[0] - a[0])));
+    left === -Infinity
+      ? 0
+      : Math.max(0, Math.min(1, (left - Math.min(beyond(a, near)[0], beyond(a, far)[0])) / (b[0] - a[0])));
   const start: Point = [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])];
-  return [at(start, near), at(b, near), at(b, far), at(start, far)];
+  return [beyond(start, near), beyond(b, near), beyond(b, far), beyond(start, far)];
 }
 
 function leverageWords(leverage: string): string[][] {

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Text } from '../../base/drawing';
 import { label, textWidth } from '../parts/shapes';
 
@@ -35,7 +36,7 @@ export function roomIn(polygon: readonly Place[], low: number, high: number): Ro
 function insideAt(polygon: readonly Place[], y: number): Room[] {
   const crossings = polygon
     .flatMap(([ax, ay], index): number[] => {
-      const [bx, by] = polygon[(index + 1) % polygon.length] ?? [ax, ay];
+      const [bx, by] = at(polygon, (index + 1) % polygon.length);
       return ay > y === by > y ? [] : [ax + ((y - ay) / (by - ay)) * (bx - ax)];
     })
     .sort((a, b) => a - b);

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { pack2D } from 'binpackingjs/2d';
 import { InternalError } from '../../base/errors';
 import type { Filled } from './fill';
@@ -22,7 +23,7 @@ export function fillByBoxes(items: readonly Item[], supply: Supply, gap: number)
   });
   const packed = pack2D({ bins: bins.filter(({ width, height }) => width > 0 && height > 0), boxes });
   if (packed.unpackedBoxes.length > 0) return null;
-  const usable = stocks.filter((_, index) => (bins[index]?.width ?? 0) > 0 && (bins[index]?.height ?? 0) > 0);
+  const usable = stocks.filter((_, index) => at(bins, index).width > 0 && at(bins, index).height > 0);
   return packed.packedBins.flatMap((bin, index): Filled[] => {
     const stock = usable[index];
     if (!stock) throw new InternalError('more boards packed than there are');

@@ -1,3 +1,5 @@
+import { at } from '../../base/at';
+
 /** A place or a step on the board, mm. */
 export interface Point {
   readonly x: number;
@@ -30,7 +32,7 @@ export function quarterTurned({ x, y }: Point, quarters: number): Point {
     { x: -x, y: -y },
     { x: y, y: -x },
   ];
-  return turns[quarters % 4] ?? { x, y };
+  return at(turns, quarters % 4);
 }
 
 /** The convex polygon with these corners, in any order, mm. */
@@ -63,9 +65,7 @@ function chainOf(x: readonly number[], y: readonly number[]): Chain {
   return {
     x,
     y,
-    slope: x.map((to, index) =>
-      index === 0 ? 0 : (to - (x[index - 1] as number)) / ((y[index] as number) - (y[index - 1] as number)),
-    ),
+    slope: x.map((to, index) => (index === 0 ? 0 : (to - at(x, index - 1)) / (at(y, index) - at(y, index - 1)))),
   };
 }
 
@@ -75,8 +75,8 @@ function boxed(left: Chain, right: Chain): Convex {
     right,
     minX: Math.min(...left.x),
     maxX: Math.max(...right.x),
-    minY: left.y[0] ?? NaN,
-    maxY: left.y.at(-1) ?? NaN,
+    minY: at(left.y, 0),
+    maxY: at(left.y, -1),
   };
 }
 
@@ -105,17 +105,17 @@ export function noFit(fixed: Convex, movingTurnedOver: Convex): Convex {
 /** Two chains' sides in order of direction: turning left (1) up a right chain, turning right (-1) up a left one. */
 function joined(a: Chain, b: Chain, turn: 1 | -1): Chain {
   const [lastA, lastB] = [a.x.length - 1, b.x.length - 1];
-  const x = [(a.x[0] as number) + (b.x[0] as number)];
-  const y = [(a.y[0] as number) + (b.y[0] as number)];
+  const x = [at(a.x, 0) + at(b.x, 0)];
+  const y = [at(a.y, 0) + at(b.y, 0)];
   const slope = [0];
   let i = 0;
   let j = 0;
   while (i < lastA || j < lastB) {
-    const isNext = j === lastB || (i < lastA && turn * ((b.slope[j + 1] as number) - (a.slope[i + 1] as number)) <= 0);
+    const isNext = j === lastB || (i < lastA && turn * (at(b.slope, j + 1) - at(a.slope, i + 1)) <= 0);
     if (isNext) i += 1;
     else j += 1;
-    x.push((a.x[i] as number) + (b.x[j] as number));
-    y.push((a.y[i] as number) + (b.y[j] as number));
+    x.push(at(a.x, i) + at(b.x, j));
+    y.push(at(a.y, i) + at(b.y, j));
     slope.push((isNext ? a.slope[i] : b.slope[j]) as number);
   }
   return { x, y, slope };
@@ -127,7 +127,7 @@ export function sideAt({ y }: Chain, level: number): number {
   let high = y.length - 1;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if ((y[middle] as number) <= level) low = middle;
+    if (at(y, middle) <= level) low = middle;
     else high = middle;
   }
   return high;
@@ -135,5 +135,5 @@ export function sideAt({ y }: Chain, level: number): number {
 
 /** Where a chain is at a level, by the side up to corner number `side`, mm. */
 export function chainAt({ x, y, slope }: Chain, level: number, side: number): number {
-  return (x[side - 1] as number) + (slope[side] as number) * (level - (y[side - 1] as number));
+  return at(x, side - 1) + at(slope, side) * (level - at(y, side - 1));
 }

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { noFit, type Convex } from './convex';
 import { cheapestSpot, type Cost, type Obstacle } from './spot';
 import type { Stock, Supply } from './stock';
@@ -77,7 +78,7 @@ export function fill(
 ): Growth | null {
   const growth = [...start];
   for (const unit of units.slice(start.length - 1)) {
-    const boards = withUnit(unit, growth.at(-1) ?? [], rule, noFits);
+    const boards = withUnit(unit, at(growth, -1), rule, noFits);
     if (!boards || isHopeless(boards)) return null;
     growth.push(boards);
   }

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Shaped } from '../parts/part';
 import { fillByBoxes } from './boxes';
 import { emptyBoards, fill, NoFits, type Filled, type Growth } from './fill';
@@ -44,7 +45,7 @@ export function nest(
   for (let done = 0; done < MOST_TRIALS && noFits.asked < MOST_WORK; done++) {
     watch.progress?.(done, MOST_TRIALS);
     const trial: Trial | null = starts[done] ?? (leader && changed(leader.trial, chance));
-    if (!trial || (best && isLeast(best, starts[0]?.units ?? [], supply.border))) break;
+    if (!trial || (best && isLeast(best, at(starts, 0).units, supply.border))) break;
     const start: Growth = leader ? [...empty, ...leader.growth.slice(1, 1 + inCommon(leader.trial, trial))] : empty;
     const growth = fill(trial.units, {
       rule: { supply, stretch: trial.stretch },
@@ -63,7 +64,7 @@ export function nest(
 
 /** Boards that hold anything, once all is laid out. */
 function used(growth: Growth): Filled[] {
-  return (growth.at(-1) ?? []).filter(({ members }) => members.length > 0);
+  return at(growth, -1).filter(({ members }) => members.length > 0);
 }
 
 /** Whether no layout can be better: all on one board, and no further along it than the widest part alone reaches. */
@@ -99,7 +100,7 @@ export function isBetter(a: readonly Filled[], b: readonly Filled[]): boolean {
   };
   const [first, second] = [counts(a), counts(b)];
   for (const [index, count] of first.entries()) {
-    const difference = count - (second[index] ?? NaN);
+    const difference = count - at(second, index);
     if (Math.abs(difference) > SAME) return difference < 0;
   }
   return false;

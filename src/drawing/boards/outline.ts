@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { Clipper, EndType, JoinType, TriangulateResult, type PathD, type PathsD } from 'clipper2-ts';
 import type { Loop } from '../../base/drawing';
 import { InternalError } from '../../base/errors';
@@ -55,7 +56,7 @@ function offset(paths: PathsD, by: number): PathsD {
 }
 
 function largest(paths: PathsD): PathD {
-  return paths.reduce((most, path) => (Clipper.areaD(path) > Clipper.areaD(most) ? path : most), [] as PathD);
+  return paths.reduce<PathD>((most, path) => (Clipper.areaD(path) > Clipper.areaD(most) ? path : most), []);
 }
 
 /** A piece may be larger than what it stands for by this at a corner, mm: the fewer corners, the faster. */
@@ -66,10 +67,7 @@ function fewerCorners(polygon: readonly Point[]): Point[] {
   const corners = [...polygon];
   for (;;) {
     const meetings = corners.map((_, index) => meeting(corners, index));
-    const least = meetings.reduce(
-      (most, { excess }, index) => (excess < (meetings[most]?.excess ?? NaN) ? index : most),
-      0,
-    );
+    const least = meetings.reduce((most, { excess }, index) => (excess < at(meetings, most).excess ? index : most), 0);
     const found = meetings[least];
     if (!found?.at || found.excess > EXCESS) return corners;
     corners.splice(least, 1, found.at);
@@ -79,8 +77,8 @@ function fewerCorners(polygon: readonly Point[]): Point[] {
 
 /** Where the sides before and after the side from corner `index` meet, and how far outside that side, mm. */
 function meeting(corners: readonly Point[], index: number): { readonly excess: number; readonly at: Point | null } {
-  const at = (step: number): Point => corners[(index + step + corners.length) % corners.length] as Point;
-  const [before, from, to, after] = [at(-1), at(0), at(1), at(2)];
+  const corner = (step: number): Point => at(corners, (index + step + corners.length) % corners.length);
+  const [before, from, to, after] = [corner(-1), corner(0), corner(1), corner(2)];
   const [u, v] = [
     { x: from.x - before.x, y: from.y - before.y },
     { x: to.x - after.x, y: to.y - after.y },
@@ -115,7 +113,7 @@ function convexPieces(polygon: PathD): Point[][] | null {
   );
   for (let index = 0; index < pieces.length; index++) {
     for (let other = index + 1; other < pieces.length; other++) {
-      const merged = merge(pieces[index] ?? [], pieces[other] ?? []);
+      const merged = merge(at(pieces, index), at(pieces, other));
       if (!merged) continue;
       pieces[index] = merged;
       pieces.splice(other, 1);

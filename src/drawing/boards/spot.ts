@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { chainAt, sideAt, type Chain, type Convex, type Point } from './convex';
 
 /** Shifts that keep a part on the board, mm. */
@@ -100,11 +101,11 @@ function alongRange({ shape, x, y }: Obstacle, range: Range, look: Look): void {
   look(range.minX, y + shape.maxY);
   for (const chain of [shape.left, shape.right]) {
     for (let side = 1; side < chain.x.length; side++) {
-      const before = (chain.x[side - 1] as number) - nearEnd;
-      const after = (chain.x[side] as number) - nearEnd;
+      const before = at(chain.x, side - 1) - nearEnd;
+      const after = at(chain.x, side) - nearEnd;
       if (before < 0 === after < 0) continue;
-      const low = chain.y[side - 1] as number;
-      look(range.minX, y + low + (((chain.y[side] as number) - low) * before) / (before - after));
+      const low = at(chain.y, side - 1);
+      look(range.minX, y + low + ((at(chain.y, side) - low) * before) / (before - after));
     }
   }
 }
@@ -132,8 +133,8 @@ function cross([a, atA]: PlacedChain, [b, atB]: PlacedChain, [low, high]: readon
   let level = low;
   let gap = atA.x + chainAt(a, low - atA.y, i) - atB.x - chainAt(b, low - atB.y, j);
   for (;;) {
-    const endA = atA.y + (a.y[i] as number);
-    const endB = atB.y + (b.y[j] as number);
+    const endA = atA.y + at(a.y, i);
+    const endB = atB.y + at(b.y, j);
     const next = Math.min(high, endA, endB);
     const nextGap = atA.x + chainAt(a, next - atA.y, i) - atB.x - chainAt(b, next - atB.y, j);
     if (gap < 0 !== nextGap < 0) {

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Bounds } from '../../base/bounds';
 import { InternalError } from '../../base/errors';
 import type { Shaped } from '../parts/part';
@@ -72,7 +73,7 @@ export function isHalfDisc(item: Item): boolean {
     item.poses[0].pieces.length === 1 &&
     vertices.length <= 4 &&
     arcs.length === 1 &&
-    Math.abs(Math.abs(arcs[0]?.bulge ?? 0) - 1) < 1e-6
+    Math.abs(Math.abs(at(arcs, 0).bulge) - 1) < 1e-6
   );
 }
 

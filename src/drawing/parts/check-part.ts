@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { asLoop } from '../../base/as-loop';
 import type { Circle, Loop } from '../../base/drawing';
 import { InternalError } from '../../base/errors';
@@ -75,11 +76,7 @@ function within(polygon: Polygon, opening: Opening): boolean {
 }
 
 function meet(a: Opening, b: Opening): boolean {
-  return (
-    between(a, b) < SLACK ||
-    isInside(b.polygon[0] ?? [NaN, NaN], a.polygon) ||
-    isInside(a.polygon[0] ?? [NaN, NaN], b.polygon)
-  );
+  return between(a, b) < SLACK || isInside(at(b.polygon, 0), a.polygon) || isInside(at(a.polygon, 0), b.polygon);
 }
 
 /** Least distance between the edges of two shapes, circles by their true radius; negative or 0 where they cross. */
@@ -116,6 +113,6 @@ function edges(polygon: Polygon): (readonly [Place, Place])[] {
 }
 
 function where({ polygon, circle }: Opening): string {
-  const [x, y] = circle ? [circle.x, circle.y] : (polygon[0] ?? [NaN, NaN]);
+  const [x, y] = circle ? [circle.x, circle.y] : at(polygon, 0);
   return `${x}, ${y}`;
 }

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import makerjs from 'makerjs';
 import { loopArea } from '../../base/area';
 import { bulgeFromSweep } from '../../base/arc';
@@ -44,8 +45,8 @@ function bulgeOf(link: makerjs.IChainLink): number {
 
 function reversed(vertices: readonly Vertex[]): Vertex[] {
   return vertices.map((_, index) => {
-    const corner = vertices[vertices.length - 1 - index] as Vertex;
-    const before = vertices[(2 * vertices.length - 2 - index) % vertices.length] as Vertex;
+    const corner = at(vertices, -1 - index);
+    const before = at(vertices, (2 * vertices.length - 2 - index) % vertices.length);
     return { ...corner, bulge: -before.bulge };
   });
 }
@@ -53,7 +54,7 @@ function reversed(vertices: readonly Vertex[]): Vertex[] {
 /** Chains start where makerjs happens to; a fixed start keeps the bytes of a file the same. */
 function startLowLeft(vertices: readonly Vertex[]): Vertex[] {
   const first = vertices.reduce((best, corner, index) => {
-    const held = vertices[best] as Vertex;
+    const held = at(vertices, best);
     return corner.y < held.y - JOIN || (Math.abs(corner.y - held.y) <= JOIN && corner.x < held.x - JOIN) ? index : best;
   }, 0);
   return [...vertices.slice(first), ...vertices.slice(0, first)];

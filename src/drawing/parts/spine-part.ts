@@ -218,8 +218,9 @@ function boardLabels(boards: readonly (Station | Backing)[], face: string, bend:
   return boards.flatMap(({ name, at, thickness, screws }) => {
     const half = radiusAtCentre(bend.form, at);
     const heads = screws.map((screw) => Math.abs(screw.offset));
-    const inner = screws.some((screw) => screw.offset === 0) ? (screws[0]?.kind.headDiameter ?? 0) / 2 : 0;
-    const outer = Math.max(...heads) > 0 ? Math.max(...heads) - (screws[0]?.kind.headDiameter ?? 0) / 2 : half;
+    const head = Math.max(0, ...screws.map(({ kind }) => kind.headDiameter)) / 2;
+    const inner = screws.some((screw) => screw.offset === 0) ? head : 0;
+    const outer = Math.max(...heads) > 0 ? Math.max(...heads) - head : half;
     const height = Math.min(5, thickness * 0.4);
     const write = (words: string, side: 1 | -1): Shape[] =>
       label(words, {

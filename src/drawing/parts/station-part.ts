@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import makerjs from 'makerjs';
 import type { Circle, Shape } from '../../base/drawing';
 import type { LengthUnit } from '../../base/units';
@@ -103,6 +104,6 @@ function discLabels(disc: HalfDisc, holes: readonly Circle[], units: LengthUnit)
 function labelRoom({ radius, screws }: HalfDisc): { middle: number; width: number } {
   const offsets = screws.map((screw) => screw.offset);
   if (offsets.length === 1) return { middle: 0, width: 1.2 * radius - 2 * MARGIN };
-  const [low, high] = offsets.length === 3 ? [offsets[1] ?? 0, offsets[2] ?? 0] : [offsets[0] ?? 0, offsets[1] ?? 0];
+  const [low, high] = offsets.length === 3 ? [at(offsets, 1), at(offsets, 2)] : [at(offsets, 0), at(offsets, 1)];
   return { middle: (low + high) / 2, width: high - low - 2 * MARGIN };
 }

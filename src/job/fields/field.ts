@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { z } from 'zod';
 import type { CuttingTool } from '../cutting-tool';
 import type { Path } from '../path';
@@ -176,7 +177,7 @@ export function block<const Fields extends Readonly<Record<string, Node>>>(
 
 /** The same with one value in place of the block, which stands for each of `keys`: `38`, or `{ from, to }`. */
 export function shortened<Value>(long: Block<Value>, keys: readonly string[]): Block<Value> {
-  const first = long.fields[keys[0] ?? ''];
+  const first = long.fields[at(keys, 0)];
   const shapes = first?.node === 'field' ? first.kind.shapes : [];
   return {
     ...long,

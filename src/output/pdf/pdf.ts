@@ -1,5 +1,5 @@
+import { at } from '../../base/at';
 import type { Drawing } from '../../base/drawing';
-import { InternalError } from '../../base/errors';
 import type { LengthUnit } from '../../base/units';
 import type { PaperChoice } from '../../job/job';
 import { captionUnder } from './caption';
@@ -149,7 +149,7 @@ function listed(
       ? [index + before + 1]
       : [],
   );
-  const [first, last] = [numbers[0] ?? 0, numbers.at(-1) ?? 0];
+  const [first, last] = [at(numbers, 0), at(numbers, -1)];
   const plan = planned[first - before - 1];
   if (plan?.kind !== 'tile' || pageCount(plan.grid) === 1) return { title, notes, where: `page ${first}` };
   return {
@@ -157,10 +157,4 @@ function listed(
     notes,
     where: `pages ${first} to ${last}, ${tileName(0, 0)} to ${tileName(plan.grid.rows - 1, plan.grid.columns - 1)}`,
   };
-}
-
-function at(prepared: readonly Prepared[], index: number): Prepared {
-  const found = prepared[index];
-  if (!found) throw new InternalError(`there is no drawing ${index}`);
-  return found;
 }

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Body } from './solid';
 import { dot, type Point3 } from './vector';
 
@@ -21,7 +22,7 @@ export function paintOrder(bodies: readonly Body[], eye: Point3, tolerance: numb
     const waiting = bodies.map((_, index) => index).filter((index) => !painted.has(index));
     const next = waiting.find((index) => behind[index]?.every((other) => painted.has(other))) ?? waiting[0] ?? 0;
     painted.add(next);
-    order.push(bodies[next] as Body);
+    order.push(at(bodies, next));
   }
   return order;
 }

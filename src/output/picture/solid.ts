@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { centreOf, dot, normalOf, subtract, type Point3 } from './vector';
 
 /** Flat facets that stand for a half round, or for the whole bend of the sheet: no printed picture shows the chords. */
@@ -49,12 +50,12 @@ export function prism(
   }: { smooth?: ReadonlySet<number>; marks?: readonly [readonly FaceMark[], readonly FaceMark[]] } = {},
 ): Body {
   const middle = centreOf([...low, ...high]);
-  const at = (points: readonly Point3[], index: number): Point3 =>
-    points[(index + points.length) % points.length] as Point3;
-  const sides = low.map((corner, index) => [corner, at(low, index + 1), at(high, index + 1), at(high, index)]);
+  const corner = (points: readonly Point3[], index: number): Point3 =>
+    at(points, (index + points.length) % points.length);
+  const sides = low.map((from, index) => [from, corner(low, index + 1), corner(high, index + 1), corner(high, index)]);
   const outward = sides.map((side) => outwardNormal(side, middle));
-  const smoothTo = (corner: number, neighbour: number): Edge =>
-    smooth.has((corner + low.length) % low.length) ? at(outward, neighbour) : 'sharp';
+  const smoothTo = (at: number, neighbour: number): Edge =>
+    smooth.has((at + low.length) % low.length) ? corner(outward, neighbour) : 'sharp';
   const cap = (outline: readonly Point3[], drawn: readonly FaceMark[]): Face => ({
     outline,
     normal: outwardNormal(outline, middle),

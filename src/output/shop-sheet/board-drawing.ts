@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { asLoop } from '../../base/as-loop';
 import { boundsOf } from '../../base/bounds';
 import type { Operation, Shape } from '../../base/drawing';
@@ -126,13 +127,13 @@ function assemble(board: LaidOut, { frame, parts, labels }: Lying, words: BoardW
       ...restLabel(board, frame, labels, words.rest),
       ...(turned
         ? [
-            ...dimensionAcross({ to: wide, open: frame.broken.width, y: rows[0] ?? 0 }, words.width),
+            ...dimensionAcross({ to: wide, open: frame.broken.width, y: at(rows, 0) }, words.width),
             ...dimensionDown({ to: usedAt, open: false, x: -AWAY }, words.used, 'end'),
             ...dimensionDown({ to: high, open: frame.broken.length, x: wide + AWAY }, words.length, 'start'),
           ]
         : [
-            ...dimensionAcross({ to: usedAt, open: false, y: rows[0] ?? 0 }, words.used),
-            ...dimensionAcross({ to: wide, open: frame.broken.length, y: rows[1] ?? 0 }, words.length),
+            ...dimensionAcross({ to: usedAt, open: false, y: at(rows, 0) }, words.used),
+            ...dimensionAcross({ to: wide, open: frame.broken.length, y: at(rows, 1) }, words.length),
             // Across an unturned board its origin is at the bottom, and so is what is broken off at the top.
             ...dimensionDown({ to: high, open: false, x: -AWAY, openFrom: frame.broken.width }, words.width, 'end'),
           ]),

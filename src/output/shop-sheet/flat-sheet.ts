@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { developBlank } from '../../design/form/blank';
 import type { Point } from '../../base/polygon';
 import { html, type HtmlElement } from '../html';
@@ -7,16 +8,17 @@ import type { Shop } from './shop';
 /** Corners of the flat sheet and the lines to mark on it, measured from the held leg's edge and its corner at A. */
 export function flatSheet({ bend, say }: Shop): HtmlElement[] {
   const { outline, tangents, trims } = developBlank(bend);
-  const [held = 0] = [bend.legs.held];
+  const { held } = bend.legs;
   const corners = outline.map(({ x, y }): Point => [x, y + held]);
-  const at = (index: number): Point => corners[index] ?? [0, 0];
-  const up = (point: Point | undefined): Point => [point?.[0] ?? 0, (point?.[1] ?? 0) + held];
+  const corner = (index: number): Point => at(corners, index);
+  const up = ([x, y]: Point): Point => [x, y + held];
+  const [ofHeld, ofFree] = [at(tangents, 0), at(tangents, 1)];
   const rows: (readonly [string, Point, Point])[] = [
-    ['edge of the held leg', at(0), at(1)],
-    ['tangent line of the held leg: the form’s edge stands here', up(tangents[0]?.[0]), up(tangents[0]?.[1])],
-    ['tangent line of the free leg: bent to here', up(tangents[1]?.[0]), up(tangents[1]?.[1])],
+    ['edge of the held leg', corner(0), corner(1)],
+    ['tangent line of the held leg: the form’s edge stands here', up(ofHeld[0]), up(ofHeld[1])],
+    ['tangent line of the free leg: bent to here', up(ofFree[0]), up(ofFree[1])],
     ...trims.map(([a, b]): readonly [string, Point, Point] => ['trim line, after bending', up(a), up(b)]),
-    ['edge of the free leg, leverage included', at(5), at(4)],
+    ['edge of the free leg, leverage included', corner(5), corner(4)],
   ];
   const place = ([x, y]: Point): string => `${say.length(x)}, ${say.length(y)}`;
   const widths = corners.map(([x]) => x);

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { radiusAtCentre } from '../../base/cone';
 import type { Backing, Station } from '../../design/fixture/fixture';
 import { throatFor } from '../../design/fixture/throat';
@@ -16,13 +17,13 @@ export function screwTable({ layout }: Shop): HtmlElement {
     const key = `${one.screw.kind.id} ${one.screw.length}`;
     kinds.set(key, [...(kinds.get(key) ?? []), one]);
   }
-  const rows = [...kinds.values()].sort((a, b) => (a[0]?.screw.length ?? 0) - (b[0]?.screw.length ?? 0));
+  const rows = [...kinds.values()].sort((a, b) => at(a, 0).screw.length - at(b, 0).screw.length);
   return table(
     `Screws: ${driven.length} in all, countersunk`,
     ['Size', 'Length', 'Count', 'For'],
     rows.map((row) => [
-      row[0]?.screw.kind.name ?? '',
-      row[0]?.screw.lengthName ?? '',
+      at(row, 0).screw.kind.name,
+      at(row, 0).screw.lengthName,
       String(row.length),
       [...new Set(row.map(({ board }) => board))].join(', '),
     ]),

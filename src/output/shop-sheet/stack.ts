@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { FixtureLayout } from '../../design/fixture/fixture';
 import type { Joints, LaserJoints, StackedBoard } from '../../design/joints/joints';
 import { count } from './pieces';
@@ -24,7 +25,7 @@ export function stacksOf(joints: Joints): readonly StackedBoard[] {
 
 /** How thick a stacked board is, face to face, mm. */
 export function thicknessOf({ layers }: StackedBoard): number {
-  return (layers.at(-1)?.high ?? 0) - (layers[0]?.low ?? 0);
+  return at(layers, -1).high - at(layers, 0).low;
 }
 
 /** Dowels or bolts to have at hand: how many of each diameter and length, mm; thinnest first. */

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { SaidFinding } from '../../findings/say';
 import type { PlanBlock } from '../plan/plan';
 import { html, type HtmlElement, type HtmlNode } from '../html';
@@ -84,7 +85,7 @@ function dress({ job: { cut }, say }: Shop, block: PlanBlock): HtmlNode[] {
   const drilled = cut.with === 'jigsaw' || (cut.with === 'router' && (hole?.diameter ?? 0) < cut.bit);
   return [
     list(
-      `Cut the ${count(block.layers.length, 'layer')} ${block.layers[0]?.name ?? ''} to ${block.layers.at(-1)?.name ?? ''} to their drawings, each to its own radius, ${drilled ? 'and drill both holes in each' : 'both holes with them'}${hole ? `, ${say.tool(hole.diameter)}` : ''}.`,
+      `Cut the ${count(block.layers.length, 'layer')} ${at(block.layers, 0).name} to ${at(block.layers, -1).name} to their drawings, each to its own radius, ${drilled ? 'and drill both holes in each' : 'both holes with them'}${hole ? `, ${say.tool(hole.diameter)}` : ''}.`,
       'Stack them in the order of their numbers, contact faces to the end lettered on them, on two dowels through all of them; glue, or bolt through the same holes.',
       `The block fits the inside of the bend from ${say.length(block.from)} to ${say.length(block.to)} along the tangent line from end A, legs included. Hold it there and dress the metal down over it with a mallet or slapper, from the middle outward.`,
     ),

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { BendPlan } from '../../design/bend/bend-plan';
 import { toSpace } from '../../design/form/development';
 import { onBench } from '../picture/frame';
@@ -30,12 +31,12 @@ export function bendMesh(bend: BendPlan): Mesh {
   const [near, far] = [ring(from), ring(to)];
   for (const [index, corner] of near.entries()) {
     const next = (index + 1) % near.length;
-    builder.quad(corner, near[next] ?? NaN, far[next] ?? NaN, far[index] ?? NaN);
+    builder.quad(corner, at(near, next), at(far, next), at(far, index));
   }
   for (let index = 0; index < near.length / 2 - 1; index++) {
     const other = near.length - 1 - index;
-    builder.quad(near[index] ?? NaN, near[other] ?? NaN, near[other - 1] ?? NaN, near[index + 1] ?? NaN);
-    builder.quad(far[index + 1] ?? NaN, far[other - 1] ?? NaN, far[other] ?? NaN, far[index] ?? NaN);
+    builder.quad(at(near, index), at(near, other), at(near, other - 1), at(near, index + 1));
+    builder.quad(at(far, index + 1), at(far, other - 1), at(far, other), at(far, index));
   }
   return builder.build('bend', SHEET_COLOUR);
 }

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { cross, dot, subtract, type Point3 } from '../picture/vector';
 
 /**
@@ -15,7 +16,7 @@ export interface Mesh {
 
 /** The corner of that index. */
 export function cornerOf({ positions }: Mesh, index: number): Point3 {
-  return [positions[3 * index] ?? NaN, positions[3 * index + 1] ?? NaN, positions[3 * index + 2] ?? NaN];
+  return [at(positions, 3 * index), at(positions, 3 * index + 1), at(positions, 3 * index + 2)];
 }
 
 /** Its triangles by their corners' places. */

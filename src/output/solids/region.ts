@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { Clipper, FillRule, type PathsD } from 'clipper2-ts';
 import earcut, { refine } from 'earcut';
 import { isInside, type Point } from '../../base/polygon';
@@ -88,10 +89,10 @@ export function triangulate(region: Region): (readonly [Point, Point, Point])[] 
   const flat = earcut(places, starts);
   // Slivers turned into fuller triangles, whose normals single precision can tell.
   refine(flat, places);
-  const at = (index: number): Point => corners[flat[index] ?? -1] ?? [NaN, NaN];
+  const corner = (index: number): Point => at(corners, at(flat, index));
   return Array.from(
     { length: flat.length / 3 },
-    (_, index) => [at(3 * index), at(3 * index + 1), at(3 * index + 2)] as const,
+    (_, index) => [corner(3 * index), corner(3 * index + 1), corner(3 * index + 2)] as const,
   )
     .map(counterClockwise)
     .flatMap((triangle) => split(triangle, corners));

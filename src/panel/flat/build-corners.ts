@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import type { Point } from '../../base/polygon';
 import type { PanelRules } from '../../tables/panel-rules';
@@ -46,23 +47,22 @@ function cornerAt(draft: Drafted, index: number): Staged<PlacedCorner | null> | 
   const count = edges.length;
   const [first, second] = [edges[(index - 1 + count) % count], edges[index]];
   if (!first || !second) return null;
-  const names = [spec.base.edges[(index - 1 + count) % count] ?? '', spec.base.edges[index] ?? ''];
-  const asked = (first.spec.inset[names[1] ?? ''] ?? 0) + (second.spec.inset[names[0] ?? ''] ?? 0);
+  const names = [at(spec.base.edges, (index - 1 + count) % count), at(spec.base.edges, index)] as const;
+  const asked = (first.spec.inset[names[1]] ?? 0) + (second.spec.inset[names[0]] ?? 0);
   if (asked > 0) return null;
   const own = cornerSpec(spec, index);
   const inside = insideAngle(lines, index);
   const into = headings(lines, index);
-  const at = lines[index] ?? [NaN, NaN];
   const ends = [endOf(first, 'finish'), endOf(second, 'start')] as const;
   const name = names.join('/');
   const tabOn = own.tab.on === names[0] ? 0 : 1;
-  const given = { at, inside, ends, rims: [first.rim, second.rim] as const };
+  const given = { at: at(lines, index), inside, ends, rims: [first.rim, second.rim] as const };
   const cuts = cornerCuts({ ...given, spec: own, tabOn, name, thickness: spec.thickness, headings: into }, rules);
   if (!('facts' in cuts)) return { value: null, findings: cuts };
   const findings = cuts.facts.treat === 'dress' ? shrinkFindings(name, cuts.facts.shrink, rules) : [];
   const corner: Corner = {
     between: [first.number, second.number],
-    at,
+    at: given.at,
     ...cuts.facts,
     root: cuts.root,
     tab: cuts.tab,

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { InternalError } from '../../base/errors';
 import type { Vertex } from '../../base/drawing';
 import type { Ends } from '../../base/ends';
@@ -180,7 +181,7 @@ function radiusAlong(spec: BuiltUp, child: BendSpec, placed: EdgeBendPlaced): En
 function namesBeside({ base }: BuiltUp, { spec }: EdgeBendPlaced): readonly [string, string] {
   const edge = base.edges.indexOf(spec.on.split('.')[0] ?? '');
   const count = base.edges.length;
-  return [base.edges[(edge - 1 + count) % count] ?? '', base.edges[(edge + 1) % count] ?? ''];
+  return [at(base.edges, (edge - 1 + count) % count), at(base.edges, (edge + 1) % count)];
 }
 
 interface OnRim {

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Vertex } from '../../base/drawing';
 import type { Point } from '../../base/polygon';
 
@@ -66,7 +67,7 @@ export function bulgeOver(from: Point, middle: Point, to: Point): number {
 /** The same run of sides, walked the other way: each bulge goes with the side it stood on. */
 export function reversed(run: readonly Vertex[]): Vertex[] {
   return run.map((_, index) => {
-    const from = run[run.length - 1 - index] as Vertex;
+    const from = at(run, -1 - index);
     const before = run[run.length - 2 - index];
     return { x: from.x, y: from.y, bulge: before ? -before.bulge : 0 };
   });

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Point } from '../../base/polygon';
 import { cross, less } from '../flat/plane';
 
@@ -48,7 +49,7 @@ function isEar(rest: readonly Point[], index: number): boolean {
 function merged(pieces: Point[][]): Point[][] {
   for (let index = 0; index < pieces.length; index++)
     for (let other = index + 1; other < pieces.length; other++) {
-      const both = joined(pieces[index] ?? [], pieces[other] ?? []);
+      const both = joined(at(pieces, index), at(pieces, other));
       if (!both) continue;
       pieces[index] = both;
       pieces.splice(other, 1);

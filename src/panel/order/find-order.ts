@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { PanelRules } from '../../tables/panel-rules';
 import type { Panel } from '../flat/panel';
 import { handOf, type HeldSide } from '../form/hand';
@@ -184,7 +185,7 @@ function missesOf(known: ReadonlyMap<string, Step | Strike>): Strike[] {
 /** Whether a form of its own would free a bend that failed with a shared one. */
 function freedBy(panel: Panel, given: OrderGiven, known: ReadonlyMap<string, Step | Strike>): 'own-form' | null {
   const failed = missesOf(known).find(({ bend, form }) =>
-    (given.work[bend]?.uses ?? []).every(({ body }) => body.name === form),
+    at(given.work, bend).uses.every(({ body }) => body.name === form),
   );
   if (!failed) return null;
   const own = given.work[failed.bend];

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Vertex } from '../../base/drawing';
 import { flattenLoop } from '../../base/flatten';
 import type { Point } from '../../base/polygon';
@@ -37,7 +38,7 @@ function remembered(known: WeakMap<object, Bodies>, thing: object, make: () => B
 }
 
 function cutFace(panel: Panel, face: number, limits: XLimits | null): Bodies {
-  const outline = panel.faces[face]?.outline ?? [];
+  const outline = at(panel.faces, face).outline;
   const bend = panel.faces[face]?.bend ?? null;
   const hung = bend === null ? undefined : panel.bends[bend];
   const polygon = cleaned(outline);

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { Panel } from '../flat/panel';
@@ -11,7 +12,7 @@ export function orderFindings(panel: Panel, { steps, misses, frees }: FoundOrder
   const [miss] = misses;
   if (steps || !miss) return [];
   const path = `bends[${miss.bend}]`;
-  const bend = panel.bends[miss.bend]?.name ?? '';
+  const bend = at(panel.bends, miss.bend).name;
   if (miss.why === 'throat') return [finding('clamps-too-short', path, { bend, reach: miss.needed, throat: miss.gap })];
   const { held, form, gap, needed } = miss;
   const [first, second] = miss.what;

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { radiusAt, type Cone } from '../../base/cone';
 import { after, back, movedBy, plus, scaled, stay, type Motion, type Place3 } from '../../base/space';
 import { flatOnLeg, type Bend } from '../flat/bend';
@@ -92,7 +93,7 @@ function thingsFrom(panel: Panel, { bend, done }: SceneGiven, { face, home }: Fr
     const hung = panel.faces[here]?.bend ?? null;
     const limits = hung !== null && hung !== bend && beside.has(hung) ? limitsOf(panel, hung, bend) : null;
     const bodies = carried(faceBodies(panel, here, limits), after(home, motion));
-    things.push({ name: panel.faces[here]?.name ?? '', bodies, flat, besideCorner: limits !== null });
+    things.push({ name: at(panel.faces, here).name, bodies, flat, besideCorner: limits !== null });
     panel.bends.forEach((one, index) => {
       if (index === cameBy || index === bend || (one.base !== here && one.leg !== here)) return;
       const made = done[index] === true;

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { arcBetween } from '../../base/arc';
 import type { Place } from '../../base/side';
 import { determinant, keepsCircles, mapDirection, mapPlace, type Affine } from './affine';
@@ -104,18 +105,17 @@ function bezierPoint(points: readonly WeightedPlace[], t: number): Place {
   const y = points.map((point) => point.y * point.weight);
   const w = points.map((point) => point.weight);
   for (let left = points.length - 1; left > 0; left--) {
-    for (const row of [x, y, w])
-      for (let i = 0; i < left; i++) row[i] = (1 - t) * (row[i] ?? 0) + t * (row[i + 1] ?? 0);
+    for (const row of [x, y, w]) for (let i = 0; i < left; i++) row[i] = (1 - t) * at(row, i) + t * at(row, i + 1);
   }
-  const weight = w[0] ?? 1;
-  return { x: (x[0] ?? 0) / weight, y: (y[0] ?? 0) / weight };
+  const weight = at(w, 0);
+  return { x: at(x, 0) / weight, y: at(y, 0) / weight };
 }
 
 /** The way a curve that is no side heads at its start or end, radians from x towards y. */
 export function headingAt(curve: EllipseCurve | BezierCurve, end: 'start' | 'end'): number {
   if (curve.kind === 'ellipse') return ellipseHeading(curve, end === 'start' ? curve.start : curve.start + curve.sweep);
   const points = end === 'start' ? curve.points : [...curve.points].reverse();
-  const first = points[0] ?? { x: 0, y: 0 };
+  const first = at(points, 0);
   const next = points.find(({ x, y }) => Math.hypot(x - first.x, y - first.y) > 1e-9) ?? first;
   return end === 'start'
     ? Math.atan2(next.y - first.y, next.x - first.x)

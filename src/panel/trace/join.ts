@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Vertex } from '../../base/drawing';
 import type { Place } from '../../base/side';
 import { distance, turnedRound, type Chain, type TracedLoop } from './chain';
@@ -47,7 +48,7 @@ export function joinChains(chains: readonly Chain[], reach: number): Joined {
         ]
       : [];
   });
-  const mates = pairEnds(ends, reach, (chain) => lengthAcross(chains[chain]?.vertices ?? []));
+  const mates = pairEnds(ends, reach, (chain) => lengthAcross(at(chains, chain).vertices));
   const loops = walk(chains, ends, mates);
   const gaps = mates.flatMap((mate, index) => (mate !== undefined && mate > index ? [gapOf(ends, index, mate)] : []));
   const loose = ends.flatMap((end, index) => (mates[index] === undefined ? [looseEnd(end, ends, chains)] : []));
@@ -130,7 +131,7 @@ function loopOf(
   chains: readonly Chain[],
 ): TracedLoop {
   const pieces = run.flatMap(({ chain, forward }) => {
-    const vertices = chains[chain]?.vertices ?? [];
+    const vertices = at(chains, chain).vertices;
     return [forward ? vertices : turnedRound(vertices)];
   });
   const vertices = pieces.flatMap((piece, index) => {
@@ -149,5 +150,5 @@ function looseEnd(end: End, ends: readonly End[], chains: readonly Chain[]): Loo
     const gap = distance(at, end.at);
     return best && best.gap <= gap ? best : { at, gap };
   }, null);
-  return { at: end.at, where: chains[end.chain]?.where ?? '', nearest };
+  return { at: end.at, where: at(chains, end.chain).where, nearest };
 }

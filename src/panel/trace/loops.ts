@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { loopArea } from '../../base/area';
 import { boundsOf, type Bounds } from '../../base/bounds';
 import type { Vertex } from '../../base/drawing';
@@ -36,7 +37,7 @@ export function placeLoops(loops: readonly TracedLoop[]): PlacedLoop[] {
   });
   const polygons = new Map<number, ReturnType<typeof flattenLoop>>();
   const polygonOf = (index: number): ReturnType<typeof flattenLoop> => {
-    const known = polygons.get(index) ?? flattenLoop(loops[index]?.vertices ?? [], STRAY);
+    const known = polygons.get(index) ?? flattenLoop(at(loops, index).vertices, STRAY);
     polygons.set(index, known);
     return known;
   };

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { arcBetween, sidesOf } from '../../base/arc';
 import { loopArea } from '../../base/area';
 import type { Circle, Vertex } from '../../base/drawing';
@@ -30,7 +31,7 @@ export function outlineOf(outer: readonly Vertex[], holes: readonly (readonly Ve
 /** A closed loop counter-clockwise (1) or clockwise (−1), starting at the same corner. */
 export function wound(vertices: readonly Vertex[], way: 1 | -1): Vertex[] {
   if (loopArea(vertices) * way > 0) return [...vertices];
-  const turned = vertices.map(({ x, y }, index) => ({ x, y, bulge: -(vertices.at(index - 1)?.bulge ?? 0) })).reverse();
+  const turned = vertices.map(({ x, y }, index) => ({ x, y, bulge: -at(vertices, index - 1).bulge })).reverse();
   // Reversing puts the first corner last.
   return turned.slice(-1).concat(turned.slice(0, -1));
 }
@@ -70,7 +71,7 @@ export function findEdge({ edges }: Outline, name: string): Edge | null {
 /** An edge as an open run of corners, its end included, counter-clockwise: the sheet on its left. */
 export function edgeRun({ vertices }: Outline, { first, count }: Edge): Vertex[] {
   return Array.from({ length: count + 1 }, (_, step) => {
-    const vertex = vertices[(first + step) % vertices.length] ?? { x: NaN, y: NaN, bulge: 0 };
+    const vertex = at(vertices, (first + step) % vertices.length);
     return step === count ? { ...vertex, bulge: 0 } : vertex;
   });
 }

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Vertex } from '../../base/drawing';
 import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import { finding } from '../../findings/finding';
@@ -74,7 +75,7 @@ function outwardOrder({ outline, bends }: Traced): number[] {
       return split && isInside(middle, flattenLoop(other.free === 'left' ? split.left : split.right, 0.01));
     }).length;
   });
-  return bends.map((_, index) => index).sort((a, b) => (depth[a] ?? 0) - (depth[b] ?? 0) || a - b);
+  return bends.map((_, index) => index).sort((a, b) => at(depth, a) - at(depth, b) || a - b);
 }
 
 interface Cut {
@@ -191,7 +192,7 @@ function walkedBack(run: readonly Vertex[]): Vertex[] {
 
 /** The outline of a part with everything that hangs from it. */
 function stitched(parts: readonly Part[], bends: readonly Bend[], part: number): Vertex[] {
-  let loop: readonly Vertex[] = parts[part]?.loop ?? [];
+  let loop: readonly Vertex[] = at(parts, part).loop;
   for (const bend of bends) {
     if (bend.base !== part) continue;
     const leg = stitched(parts, bends, bend.leg);

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { pointOnSide, sidesOf, sweepFromBulge } from '../../base/arc';
 import type { Vertex } from '../../base/drawing';
 import { distanceTo, shareAt, sideBetween } from '../../base/side';
@@ -46,7 +47,7 @@ function splitAtCorners(from: Vertex, to: Vertex, cut: readonly Vertex[]): (read
   );
   const sweep = sweepFromBulge(from.bulge);
   return shares.slice(1).map((end, index) => {
-    const begin = shares[index] ?? 0;
+    const begin = at(shares, index);
     const bulge = Math.tan((sweep * (end - begin)) / 4);
     return [placeOn(from, to, begin, bulge), placeOn(from, to, end, 0)] as const;
   });

@@ -1,3 +1,4 @@
+import { at } from '../../../base/at';
 import { radiusAtCentre, tangentFromCentre } from '../../../base/cone';
 import { html, type HtmlNode } from '../../html';
 import { gluedBoards } from '../hardware';
@@ -94,7 +95,7 @@ function assemble(shop: Shop): HtmlNode[] {
   const facing =
     bend.form.halfAngle === 0
       ? 'either face toward A'
-      : `its contact face toward end ${layout.stations[0]?.contact ?? 'B'}`;
+      : `its contact face toward end ${at(layout.stations, 0).contact}`;
   return [
     list(
       `Stations on the front of the spine: straight edge flat on the spine, square to the centre line, ${facing}, its middle on the centre line. Drive the screws from the back, by hand at the end; too tight strips the edge.`,

@@ -1,3 +1,4 @@
+import { at } from '../../../base/at';
 import type { LaserJoints, StackedBoard } from '../../../design/joints/joints';
 import type { LaserCut } from '../../../job/job';
 import { html, type HtmlNode } from '../../html';
@@ -75,7 +76,7 @@ function stackStep(shop: Shop, joints: LaserJoints): HtmlNode[] {
       'Let it dry as long as the glue’s maker says, before any pilot is drilled: a wet glue line opens under the drill.',
       ...(layers.stations > 1
         ? [
-            `A stack should measure ${say.length(layout.stations[0]?.thickness ?? 0)}, station for station; the glue adds little if it is thin and well clamped. Scrape off what came out at tabs and shoulders.`,
+            `A stack should measure ${say.length(at(layout.stations, 0).thickness)}, station for station; the glue adds little if it is thin and well clamped. Scrape off what came out at tabs and shoulders.`,
           ]
         : []),
       ...(bend.form.halfAngle !== 0 && layers.stations > 1
@@ -91,9 +92,9 @@ function stackStep(shop: Shop, joints: LaserJoints): HtmlNode[] {
 }
 
 function stationStacks({ bend, layout }: Shop, stacks: readonly StackedBoard[]): string[] {
-  const contact = stacks[0]?.layers[0]?.contact ?? 'B';
-  const [first] = stacks;
-  const order = `Stack each in the order of its numbers, ${first?.name ?? ''}-1 nearest end A, then ${first?.name ?? ''}-2${layout.layers.stations > 2 ? `, up to ${first?.name ?? ''}-${layout.layers.stations}` : ''}`;
+  const first = at(stacks, 0);
+  const { contact } = at(first.layers, 0);
+  const order = `Stack each in the order of its numbers, ${first.name}-1 nearest end A, then ${first.name}-2${layout.layers.stations > 2 ? `, up to ${first.name}-${layout.layers.stations}` : ''}`;
   const facing = bend.form.halfAngle === 0 ? '' : `, every lettered face (the contact face) toward end ${contact}`;
   return [
     `${order}${facing}${aligned(stacks)}. Straight edges, shoulders and tabs flush: press them on a flat surface before you clamp.`,
@@ -109,7 +110,7 @@ function aligned(stacks: readonly StackedBoard[]): string {
 
 /** From one layer's radius to the next, mm. */
 function stepOf(stacks: readonly StackedBoard[]): number {
-  const [a, b] = stacks[0]?.layers ?? [];
+  const [a, b] = at(stacks, 0).layers;
   return a && b ? Math.abs(a.radius - b.radius) : 0;
 }
 
@@ -136,7 +137,7 @@ function assembleStep(shop: Shop, { boards }: LaserJoints): HtmlNode[] {
   const { bend, layout } = shop;
   const taper = bend.form.halfAngle !== 0;
   const glued = gluedBoards(shop);
-  const contact = taper ? `contact faces toward end ${layout.stations[0]?.contact ?? 'B'}` : 'either face toward A';
+  const contact = taper ? `contact faces toward end ${at(layout.stations, 0).contact}` : 'either face toward A';
   const facing = taper && layout.layers.stations > 1 ? `${contact}, layer 1 nearest end A` : contact;
   const notched = boards.filter(({ slots }) => slots.some(({ open }) => open !== null)).map(({ name }) => name);
   const tabless = boards.filter(({ tabs }) => tabs.length === 0).map(({ name }) => name);

@@ -1,3 +1,4 @@
+import { at } from '../../../base/at';
 import type { RouterJoints } from '../../../design/joints/joints';
 import type { RouterCut } from '../../../job/job';
 import type { HtmlNode } from '../../html';
@@ -60,7 +61,7 @@ function cutStep(
         : []),
       [
         html('strong', {}, 'Check. '),
-        `${count(grooves.length, 'groove')}${openings > 0 ? `, ${openings} of them open at an end of the spine` : ''}, all ${say.length(depth)} deep; stations ${say.length(layout.stations[0]?.thickness ?? 0)} thick. Break the round edges’ corners only enough not to mark the sheet. Clearance holes ${screw.clearanceDrill}.`,
+        `${count(grooves.length, 'groove')}${openings > 0 ? `, ${openings} of them open at an end of the spine` : ''}, all ${say.length(depth)} deep; stations ${say.length(at(layout.stations, 0).thickness)} thick. Break the round edges’ corners only enough not to mark the sheet. Clearance holes ${screw.clearanceDrill}.`,
       ],
     ),
     caution(
@@ -100,7 +101,7 @@ function assembleStep(shop: Shop, { depth, grooves }: RouterJoints): HtmlNode[] 
   const { bend, layout, say } = shop;
   const glued = gluedBoards(shop);
   const taper = bend.form.halfAngle !== 0;
-  const facing = taper ? `its contact face toward end ${layout.stations[0]?.contact ?? 'B'}` : 'either face toward A';
+  const facing = taper ? `its contact face toward end ${at(layout.stations, 0).contact}` : 'either face toward A';
   const rebated = grooves.filter(({ open }) => open !== null).map(({ holds }) => holds);
   return [
     list(

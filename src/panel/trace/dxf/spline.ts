@@ -1,3 +1,4 @@
+import { at } from '../../../base/at';
 import type { BezierCurve, WeightedPlace } from '../curve';
 import { DxfMistake, numberOf, numbersOf, toNumber, type Record0 } from './tags';
 
@@ -44,7 +45,7 @@ function controlPoints(record: Record0): WeightedPlace[] {
 function spans(degree: number, knots: readonly number[], points: readonly WeightedPlace[]): BezierCurve[] {
   const curves: BezierCurve[] = [];
   for (let span = degree; span < points.length; span++) {
-    const [from, to] = [knots[span] ?? 0, knots[span + 1] ?? 0];
+    const [from, to] = [at(knots, span), at(knots, span + 1)];
     if (!(to > from)) continue;
     const piece = Array.from({ length: degree + 1 }, (_, index) => {
       const arguments_ = Array.from({ length: degree }, (_unused, place) => (place < degree - index ? from : to));
@@ -66,14 +67,14 @@ function blossom({ degree, knots, points }: Spline, span: number, values: readon
   const rows = points.slice(span - degree, span + 1).map(homogeneous);
   for (const [step, value] of values.entries()) {
     for (let i = degree; i > step; i--) {
-      const low = knots[span - degree + i] ?? 0;
-      const high = knots[span + i - step] ?? 0;
+      const low = at(knots, span - degree + i);
+      const high = at(knots, span + i - step);
       const share = high > low ? (value - low) / (high - low) : 0;
       const [before, here] = [rows[i - 1], rows[i]];
       if (before && here) rows[i] = mix(before, here, share);
     }
   }
-  const last = rows[degree] ?? { x: 0, y: 0, weight: 1 };
+  const last = at(rows, degree);
   return { x: last.x / last.weight, y: last.y / last.weight, weight: last.weight };
 }
 
