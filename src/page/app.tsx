@@ -30,6 +30,7 @@ import { Plots } from './plots';
 import { starters } from './starters';
 import { useTabTitle } from './tab-title';
 import { Take } from './take';
+import { Tour } from './tour/tour';
 import { View } from './view';
 import { Words } from './words';
 import { work, type Form } from './work';
@@ -125,6 +126,7 @@ export function App(): JSX.Element {
             Redo
           </button>
           <BenchButton form={form} text={worked.text} stale={stale} />
+          <Tour form={form} />
         </nav>
         {refused === '' ? null : (
           <p class="refused" role="alert">

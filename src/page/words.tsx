@@ -28,7 +28,7 @@ export function Words(): JSX.Element {
 export function SectionPicture(): JSX.Element {
   return (
     <img
-      class="paper"
+      class="on-white"
       src={section}
       alt="A section square to the bend: the sheet under the spine, round the station and up; foot, clamp hole, tangent line, take-off, wrap, lever and pull are named"
     />

@@ -61,8 +61,10 @@ const launch = () =>
 const browser = await launch();
 
 /** A fresh page that counts every complaint and every request that is not the page's own. */
-async function fresh(hash, options = {}, from = browser) {
+async function fresh(hash, { newcomer = false, ...options } = {}, from = browser) {
   const context = await from.newContext({ acceptDownloads: true, viewport: { width: 1300, height: 900 }, ...options });
+  // Nobody new is shown round, but where that is what is looked at.
+  if (!newcomer) await context.addInitScript(() => localStorage.setItem('bendbuck.tour', 'shown'));
   const tab = await context.newPage();
   const complaints = [];
   tab.on(
@@ -614,6 +616,27 @@ await check(
     await close();
   },
 );
+
+await check('a newcomer is shown round once, by mouse or keyboard, and again when asked', async () => {
+  const { tab, complaints, close } = await fresh('', { newcomer: true });
+  must((await tab.textContent('.tour h2'))?.startsWith('1 of 3'), 'nobody is shown round');
+  must((await tab.$$('.tour svg path')).length > 10, 'no picture of a finished part');
+  must((await seriousOn(tab)).length === 0, `axe: ${(await seriousOn(tab)).join('; ')}`);
+  await tab.click('.tour button.main');
+  must(await tab.$eval('section.does', (section) => section.classList.contains('shown-now')), 'the form is not shown');
+  await tab.keyboard.press('Tab');
+  await tab.keyboard.press('Tab');
+  await tab.keyboard.press('Enter');
+  must((await tab.textContent('.tour h2'))?.startsWith('3 of 3'), 'the keyboard does not go on');
+  await tab.click('.tour button:text("Done")');
+  await tab.reload();
+  await tab.waitForSelector('h1');
+  must((await tab.$('.tour')) === null, 'shown round again unasked');
+  await tab.click('nav button:text("Show me round")');
+  must((await tab.$('.tour')) !== null, 'not shown round when asked');
+  must(complaints.length === 0, complaints.join('; '));
+  await close();
+});
 
 await check('another unit writes the lengths anew and keeps the part', async () => {
   const { tab, close } = await fresh(addressOf('plain-curve'));
