@@ -18,6 +18,7 @@ const rooms = [
   'design/pull',
   'design/form',
   'design/fixture',
+  'design/came-out',
   'design/joints',
   'design/block',
   'panel',

@@ -2,7 +2,7 @@ import { Command, CommanderError, Option } from 'commander';
 import { clean, cleanButOurs } from './clean';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
 import type { MakeOptions } from './make';
-import type { Given } from './trial';
+import type { Given } from './trial-given';
 
 /** Runs one command line and gives back its exit code. Each command is loaded when it is asked for, so that all start quickly. */
 export async function run(args: readonly string[], terminal: Io): Promise<ExitCode> {
@@ -106,11 +106,18 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     new Option(flag, what).argParser((text: string) => strips.push({ name, text }));
   bendbuck
     .command('trial <job>')
-    .description('fit trial strips of your own sheet and say what they change; without any, how to bend some')
+    .description(
+      'fit trial strips of your own sheet, or what came out of the form, and say what they change; without any, how to bend some',
+    )
     .addOption(measure('radius', '--radius <length>', 'radius of the disc; begins a strip, so give one for each'))
     .addOption(measure('bent', '--bent <degrees>', 'turn from flat while held on the disc'))
     .addOption(measure('left', '--left <degrees>', 'turn from flat after it was let go'))
     .addOption(measure('width', '--width <length>', 'width of the strip'))
+    .addOption(measure('part-at', '--part-at <length>', 'a finished part: where measured, from end A; begins a part'))
+    .addOption(measure('part-radius', '--part-radius <length>', 'inside radius that came out there'))
+    .addOption(measure('part-angle', '--part-angle <degrees>', 'angle that came out there, from flat'))
+    .addOption(measure('part-wrap', '--part-wrap <degrees>', 'wrap it was pulled to, where the sheet left the form'))
+    .addOption(measure('part-form', '--part-form <length>', 'radius of the form it came off there'))
     .action(async (job: string) => done(await (await import('./trial')).trial(io, job, strips)));
   bendbuck
     .command('page [job]')

@@ -1,4 +1,6 @@
 import { formatForce, type LengthUnit } from '../base/units';
+import { sayParts } from '../output/plan/came-out';
+import type { Printers } from '../output/plan/figures';
 import type { Plan, PlanHold, PlanPull, PlanScrew, PlanScrewHole, PlanStation } from '../output/plan/plan';
 import { inches, measuresIn } from '../output/shop-sheet/measures';
 import { cutting } from './cut-table';
@@ -18,7 +20,7 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
     text += `${sheet.material}, ${length(sheet.thickness)} thick; bent ${degrees(bend.angle)} over ${length(bend.length)}\n`;
     text += heading('Bend');
     text += pairs([
-      ...(plan.trials ? [['factor on the flow curve, from trial strips', sheet.factor.toFixed(3)] as const] : []),
+      ...(plan.trials ? [['factor on the flow curve, from trials', sheet.factor.toFixed(3)] as const] : []),
       ['form radius, end A / end B', `${length(bend.form.from)} / ${length(bend.form.to)}`],
       ['springs back to', `${length(bend.finished.from)} / ${length(bend.finished.to)}`],
       [
@@ -34,6 +36,8 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
       ['outside strain, A / B', `${percent(bend.strain.from)} / ${percent(bend.strain.to)}`],
     ]);
   }
+  const parts = sayParts(plan, printersFor(units));
+  if (parts.length > 0) text += heading('What came out') + indented(parts);
   if (effort) {
     text += heading('Pull and clamps');
     text += pairs([
@@ -193,6 +197,22 @@ const caution = {
     '  Goggles and hearing protection at the router, the work held down, no gloves near the bit; the machine’s manual comes first.\n',
   laser: '  Never leave a laser while it cuts; extract its fumes; never cut PVC; the machine’s manual comes first.\n',
 } as const;
+
+/** What came out of the form, a part a paragraph. */
+export function indented(parts: readonly (readonly string[])[]): string {
+  return parts.flatMap((lines) => lines.map((line, index) => `  ${index > 0 ? '  ' : ''}${line}\n`)).join('');
+}
+
+/** Numbers as the table prints them. */
+export function printersFor(units: LengthUnit): Printers {
+  return {
+    length: (mm) => printLength(mm, units),
+    angle: degrees,
+    force: (newtons) => formatForce(newtons, units),
+    share: percent,
+    ratio: (ratio) => ratio.toFixed(3),
+  };
+}
 
 /** Whoever searches the text types plain spaces. */
 function plainSpaces(text: string): string {

@@ -1,34 +1,32 @@
 import { toDegrees } from '../base/angle';
 import { hasErrors, type Finding } from '../base/findings';
 import { MM_PER_INCH, type LengthUnit } from '../base/units';
-import { planBend } from '../design/pull';
+import { planHeld } from '../design/came-out';
 import type { BendPlan } from '../design/bend/bend-plan';
 import { adviseTrial } from '../design/bend/trial-advice';
 import type { Job, Trial } from '../job/job';
 import { parseJob } from '../job/parse';
 import { readTrials } from '../job/read';
+import { newPull, sayPart } from '../output/plan/came-out';
 import type { PlanAtFactor, PlanTrials } from '../output/plan/plan';
 import { loadTables } from '../tables/bundled';
+import { tablesIn } from '../tables/tables';
 import { planTrials } from '../output/plan/to-plan';
-import { EXIT, Stop, type ExitCode, type Io } from './io';
+import { EXIT, type ExitCode, type Io } from './io';
 import { readJobFile } from './job-file';
 import { paint, printFindings } from './report';
+import { trialsOf, type Given } from './trial-given';
 import { pairs, table } from './columns';
-import { degrees, printLength } from './table';
-
-/** A measurement as given on the command line, in its order there. */
-export interface Given {
-  readonly name: 'radius' | 'bent' | 'left' | 'width';
-  readonly text: string;
-}
+import { degrees, indented, printersFor, printLength } from './table';
 
 /**
- * `trial`: fits the job's strips and those given to the sheet's flow curve and says what they change; without any, how to bend some.
+ * `trial`: fits the job's strips and finished parts and those given to the sheet's flow curve and says what they change; without any, how to
+ * bend some strips.
  * Writes no file.
  */
 export async function trial(io: Io, path: string, given: readonly Given[]): Promise<ExitCode> {
   const tables = loadTables();
-  const strips = stripsOf(given);
+  const strips = trialsOf(given);
   const { job: read, findings, locate, units } = parseJob(await readJobFile(io, path), tables);
   if (!read) return report(io, findings, units);
   const own = read.trials.length;
@@ -40,19 +38,16 @@ export async function trial(io: Io, path: string, given: readonly Given[]): Prom
       units,
     );
   const job: Job = { ...read, trials: [...read.trials, ...all.trials.slice(own)] };
-  const bend = planBend(job, tables);
-  if (bend.value) {
+  const { bend, bends, effect, findings: held } = planHeld(job, tablesIn(tables, job.units));
+  if (bend) {
     io.out(
-      `${paint(job.title, '1', io.colour)}\n${bend.value.metal.name}, ${printLength(job.sheet.thickness, job.units)} thick\n`,
+      `${paint(job.title, '1', io.colour)}\n${bend.metal.name}, ${printLength(job.sheet.thickness, job.units)} thick\n`,
     );
-    io.out(
-      bend.value.trials
-        ? printFit(planTrials(bend.value.trials, bend.value), bend.value, job, io.colour)
-        : printAdvice(bend.value, job.units),
-    );
+    const fit = planTrials(bend, effect, job);
+    io.out(fit ? printFit(fit, bend, job, io.colour) : printAdvice(bend, job.units));
   }
-  // The job's other doubts are for check and plan; lines are those of strips in the file.
-  const ours = bend.findings.filter(({ level, path: place }) => level === 'error' || place.startsWith('trials'));
+  // The job's other doubts, and what stands in the way of its fixture, are for check and plan; lines are those of trials in the file.
+  const ours = held.filter(({ level, path: place }) => (level === 'error' && !bends) || place.startsWith('trials'));
   const located = strips.length === 0 ? locate(ours) : ours.map((finding) => asGiven(finding, own));
   return report(io, [...findings, ...located], units);
 }
@@ -62,114 +57,124 @@ function report(io: Io, findings: readonly Finding[], units: LengthUnit): ExitCo
   return hasErrors(findings) ? EXIT.wrong : EXIT.done;
 }
 
-/** Measurements gathered into strips, as the job file would have them: each `--radius` begins one. */
-function stripsOf(given: readonly Given[]): Record<string, unknown>[] {
-  const strips: Map<Given['name'], string>[] = [];
-  for (const { name, text } of given) {
-    if (name === 'radius') strips.push(new Map());
-    const strip = strips.at(-1);
-    if (!strip)
-      throw new Stop(
-        `--${name} stands before any --radius: each strip begins with the --radius of its disc`,
-        EXIT.wrong,
-      );
-    if (strip.has(name))
-      throw new Stop(
-        `strip ${strips.length} has two --${name}; each strip begins with the --radius of its disc`,
-        EXIT.wrong,
-      );
-    strip.set(name, text);
-  }
-  return strips.map((strip, index) => {
-    for (const name of ['bent', 'left'] as const)
-      if (!strip.has(name)) throw new Stop(`strip ${index + 1} lacks --${name}`, EXIT.wrong);
-    return Object.fromEntries(
-      [...strip].map(([name, text]) => [name, name === 'bent' || name === 'left' ? readDegrees(name, text) : text]),
-    );
-  });
-}
-
-function readDegrees(name: string, text: string): number {
-  const [, number] = /^\s*(-?(?:\d+(?:\.\d*)?|\.\d+))\s*(?:°|deg|degrees)?\s*$/u.exec(text) ?? [];
-  if (number === undefined || text.length > 32)
-    throw new Stop(`--${name} should be a number of degrees, as in 95 or 84.5`, EXIT.wrong);
-  return Number(number);
-}
-
-/** Findings about strips of the command line, counted on from those of the file, name its options. */
+/** Findings about trials of the command line, counted on from those of the file, name its options. */
 function asGiven(finding: Finding, before: number): Finding {
   const [, index, key] = /^trials\[(\d+)\]\.?(.*)$/u.exec(finding.path) ?? [];
   if (index === undefined || Number(index) < before) return finding;
-  return { ...finding, path: `strip ${Number(index) + 1}${key ? `, --${key}` : ''}` };
+  const [, kind, below] = /^(part)?\.?(.*)$/u.exec(key ?? '') ?? [];
+  const option = kind ? `part-${below ?? ''}` : (below ?? '');
+  return { ...finding, path: `${kind ?? 'strip'} ${Number(index) + 1}${below ? `, --${option}` : ''}` };
 }
 
-function printFit({ strips, factor, spread, effect }: PlanTrials, bend: BendPlan, job: Job, colour: boolean): string {
-  const length = (mm: number): string => printLength(mm, job.units);
+function printFit(plan: PlanTrials, bend: BendPlan, job: Job, colour: boolean): string {
   const heading = (text: string): string => `\n${paint(text, '1', colour)}\n`;
+  return [
+    ...(plan.strips.length > 0 ? [heading('Trial strips'), stripTable(plan, job.units)] : []),
+    ...(plan.parts.length > 0 ? [heading('What came out'), partLines(plan, bend, job.units)] : []),
+    heading('Fit'),
+    pairs(fitRows(plan)),
+    heading('What it does'),
+    effectTable(plan, bend, job),
+    heading('For the job file, in place of any trials there'),
+    trialsBlock(withForms(job.trials, plan), job.units),
+    '\n',
+  ].join('');
+}
+
+function stripTable({ strips }: PlanTrials, units: LengthUnit): string {
+  const length = (mm: number): string => printLength(mm, units);
+  return table(
+    ['', 'disc radius', 'bent', 'left', 'width', 'factor'],
+    strips.map((strip, index) => [
+      String(index + 1),
+      length(strip.radius),
+      degrees(strip.bent),
+      degrees(strip.left),
+      strip.width === null ? 'not said' : length(strip.width),
+      strip.factor.toFixed(3),
+    ]),
+  );
+}
+
+function partLines({ parts }: PlanTrials, bend: BendPlan, units: LengthUnit): string {
+  const to = newPull(bend);
+  return indented(parts.map((part) => sayPart(part, to, printersFor(units))));
+}
+
+function fitRows({ strips, parts, factor, spread, legsKeep }: PlanTrials): (readonly [string, string])[] {
+  const kept = legsKeep.from !== 0 || legsKeep.to !== 0;
+  return [
+    ['factor on the flow curve', `${factor.toFixed(3)}  (1 by the tables)`],
+    parts.length === 0
+      ? [
+          'spread of the strips',
+          strips.length > 1 ? `${spread.low.toFixed(3)} to ${spread.high.toFixed(3)}` : 'one strip shows none',
+        ]
+      : ['spread of the trials', `${spread.low.toFixed(3)} to ${spread.high.toFixed(3)}`],
+    ...(kept
+      ? [['legs keep beyond the sums, A / B', `${degrees(legsKeep.from)} / ${degrees(legsKeep.to)}`] as const]
+      : []),
+  ];
+}
+
+function effectTable({ effect, spread, factor }: PlanTrials, bend: BendPlan, job: Job): string {
+  const length = (mm: number): string => printLength(mm, job.units);
   const now: PlanAtFactor = {
     form: { from: bend.form.radiusA, to: bend.form.radiusB },
     finished: { from: bend.finished.radiusA, to: bend.finished.radiusB },
     wrap: toDegrees(bend.wrap.chosen),
   };
   const side = job.bend.radiusOf === 'finished' ? 'form' : 'finished';
+  const apart = job.trials.length > 1;
   const columns = [
     { head: 'by the tables', at: effect.tables },
-    ...(strips.length > 1 ? [{ head: `lowest, ${spread.low.toFixed(3)}`, at: effect.low }] : []),
+    ...(apart ? [{ head: `lowest, ${spread.low.toFixed(3)}`, at: effect.low }] : []),
     { head: `fitted, ${factor.toFixed(3)}`, at: now },
-    ...(strips.length > 1 ? [{ head: `highest, ${spread.high.toFixed(3)}`, at: effect.high }] : []),
+    ...(apart ? [{ head: `highest, ${spread.high.toFixed(3)}`, at: effect.high }] : []),
   ];
   const row = (name: string, value: (at: PlanAtFactor) => string): string[] => [
     name,
     ...columns.map(({ at }) => (at ? value(at) : 'impossible')),
   ];
-  return [
-    heading('Trial strips'),
-    table(
-      ['', 'disc radius', 'bent', 'left', 'width', 'factor'],
-      strips.map((strip, index) => [
-        String(index + 1),
-        length(strip.radius),
-        degrees(strip.bent),
-        degrees(strip.left),
-        strip.width === null ? 'not said' : length(strip.width),
-        strip.factor.toFixed(3),
-      ]),
-    ),
-    heading('Fit'),
-    pairs([
-      ['factor on the flow curve', `${factor.toFixed(3)}  (1 by the tables)`],
-      [
-        'spread of the strips',
-        strips.length > 1 ? `${spread.low.toFixed(3)} to ${spread.high.toFixed(3)}` : 'one strip shows none',
-      ],
-    ]),
-    heading('What it does'),
-    table(
-      ['', ...columns.map(({ head }) => head)],
-      [
-        row(`${side} radius, end A`, (at) => length(at[side].from)),
-        row(`${side} radius, end B`, (at) => length(at[side].to)),
-        row('wrap to pull to', ({ wrap }) => degrees(wrap)),
-      ],
-    ),
-    heading('For the job file, in place of any trials there'),
-    trialsBlock(job.trials, job.units),
-    '\n',
-  ].join('');
+  return table(
+    ['', ...columns.map(({ head }) => head)],
+    [
+      row(`${side} radius, end A`, (at) => length(at[side].from)),
+      row(`${side} radius, end B`, (at) => length(at[side].to)),
+      row('wrap to pull to', ({ wrap }) => degrees(wrap)),
+    ],
+  );
+}
+
+/** Parts with the radius of the form they came off said, so that they keep it when the form is planned anew. */
+function withForms(trials: readonly Trial[], { parts }: PlanTrials): Trial[] {
+  return trials.map((trial, index) => {
+    const fitted = parts.find((part) => part.trial === index + 1);
+    return 'part' in trial && fitted ? { part: { ...trial.part, form: fitted.form } } : trial;
+  });
 }
 
 /** The `trials` block of a job file, lengths in the job's unit. */
 function trialsBlock(trials: readonly Trial[], units: LengthUnit): string {
-  const lines = trials.map(({ radius, bent, left, width }) => {
-    const values = [
-      `radius: ${plain(radius, units)}`,
-      `bent: ${tidy(toDegrees(bent))}`,
-      `left: ${tidy(toDegrees(left))}`,
-      ...(width === null ? [] : [`width: ${plain(width, units)}`]),
-    ];
-    return `  - { ${values.join(', ')} }\n`;
-  });
-  return `trials:\n${lines.join('')}`;
+  return `trials:\n${trials.map((trial) => `  - ${inFile(trial, units)}\n`).join('')}`;
+}
+
+function inFile(trial: Trial, units: LengthUnit): string {
+  const length = (mm: number): number => plain(mm, units);
+  const turn = (radians: number): number => tidy(toDegrees(radians));
+  if (!('part' in trial)) {
+    const { radius, bent, left, width } = trial;
+    return inBraces({ radius: length(radius), bent: turn(bent), left: turn(left), width: width && length(width) });
+  }
+  const { at, radius, angle, wrap, form } = trial.part;
+  const part = { radius: radius && length(radius), angle: angle && turn(angle), wrap: wrap && turn(wrap) };
+  return `{ part: ${inBraces({ at: length(at), ...part, form: form && length(form) })} }`;
+}
+
+/** `{ radius: 40, bent: 95 }`, without what was not said. */
+function inBraces(values: Readonly<Record<string, number | null>>): string {
+  const said = Object.entries(values).flatMap(([key, value]) => (value === null ? [] : [`${key}: ${value}`]));
+  return `{ ${said.join(', ')} }`;
 }
 
 /** A length as a bare number of the job's unit. */

@@ -50,15 +50,20 @@ export function explain(issue: z.core.$ZodIssue, value: unknown): Finding[] {
 /** A union fails with one list of complaints per choice: where a block was given, the complaints about the block are the ones that help. */
 function unionTrouble(issue: z.core.$ZodIssueInvalidUnion, value: unknown): Finding[] {
   if (isBlock(value)) {
-    const inner = issue.errors.find((issues) =>
-      issues.every((found) => found.path.length > 0 || found.code === 'unrecognized_keys'),
-    );
+    const [inner] = issue.errors
+      .filter((issues) => issues.every((found) => found.path.length > 0 || found.code === 'unrecognized_keys'))
+      .sort((a, b) => foreign(a) - foreign(b) || a.length - b.length);
     if (inner)
       return inner.flatMap((found) =>
         explain({ ...found, path: [...issue.path, ...found.path] }, inside(value, found.path)),
       );
   }
   return [wrongKind(issue.path, value, choices(issue))];
+}
+
+/** How many keys a choice of a union does not know: the choice that was meant knows most of them. */
+function foreign(issues: readonly z.core.$ZodIssue[]): number {
+  return issues.filter(({ code, path }) => code === 'unrecognized_keys' && path.length === 0).length;
 }
 
 /** What a union takes: `a number, or text with its unit, or a block with from, to`. */
@@ -96,8 +101,10 @@ function decimalComma(path: Path, key: string, block: unknown): Finding {
 
 function unknownKey(path: Path, key: string): Finding {
   const known = knownKeys(path);
-  const near = nearest(key, known);
   const at = pathText([...path, key]);
+  // A key of the other kind of entry.
+  if (known.includes(key)) return finding('strip-or-part', at, { key });
+  const near = nearest(key, known);
   return finding('unknown-key', at, { key: shorten(key), within: pathText(path), near, known });
 }
 

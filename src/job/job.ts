@@ -26,8 +26,9 @@ export interface Job extends Omit<Given, 'board' | 'block' | 'cut' | 'effort' | 
 
 /** A stretch of the bend that is used by one edge of the panel; `from` and `to` along the tangent line, mm. */
 export type Run = Given['runs'][number];
-/** A strip of the job's sheet bent round a disc and let go. */
+/** A strip of the job's sheet bent round a disc and let go, or a part that came off the form. */
 export type Trial = Given['trials'][number];
+export type { FinishedPart, Strip } from './fields/trials';
 /** A piece of board left over from other work, used before a whole board is. */
 export type Offcut = Given['offcuts'][number];
 /** What the drawings are printed on. */

@@ -29,7 +29,7 @@ function annotate(node: Node, shape: Shape, tables: Tables): void {
     node.node === 'list' ? shape.items : shape.properties ? shape : shape.anyOf?.find((one) => one.properties);
   const fields = node.node === 'list' ? node.entry.fields : node.fields;
   for (const [key, below] of Object.entries(fields)) {
-    const at = inner?.properties?.[key];
+    const at = [inner, ...(inner?.anyOf ?? [])].map((shape) => shape?.properties?.[key]).find((found) => found);
     if (at) annotate(below, at, tables);
   }
 }

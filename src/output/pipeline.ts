@@ -1,9 +1,8 @@
 import { layOutBlock, type FinishingBlock } from '../drawing/aids';
 import { hasErrors, type Finding } from '../base/findings';
-import { planBend } from '../design/pull';
-import { holdBend } from '../design/pull/plan-hold';
+import { planHeld } from '../design/came-out';
+import type { TrialEffect } from '../design/bend/trial-fit';
 import type { BendPlan, Hold } from '../design/bend/bend-plan';
-import { layOutFixture } from '../design/fixture';
 import type { FixtureLayout } from '../design/fixture/fixture';
 import type { Job } from '../job/job';
 import { layOutJoints } from '../design/joints';
@@ -42,25 +41,18 @@ export type Planned = Buildable | Refused;
 /** job → bend → form → fixture → joints, and the finishing block: the numbers, without drawings. `job` must come from `parseJob`, which found `earlier`. */
 export function planJob(job: Job, all: Tables, earlier: readonly Finding[] = []): Planned {
   const tables = tablesIn(all, job.units);
-  const { value: pulled, findings: bendFindings } = planBend(job, tables);
-  const soFar = [...earlier, ...bendFindings];
-  if (!pulled || hasErrors(soFar)) return refuse({ job, bend: pulled }, soFar);
-  const { value: layout, findings: layoutFindings } = layOutFixture(pulled, job, tables);
-  const block = layOutBlock(pulled, job, tables);
-  const standing = layout && { foot: layout.foot, spine: layout.spine.thickness };
-  const held =
-    layout && standing && !hasErrors(layoutFindings)
-      ? holdBend(pulled, standing, layout.clamps, { job, rules: tables.rules })
-      : { value: null, findings: [] };
-  const stood = [...layoutFindings, ...held.findings];
-  if (!layout || !held.value || hasErrors(stood))
-    return refuse({ job, bend: pulled, layout, block: block.value }, [...soFar, ...stood, ...block.findings]);
-  const { bend, hold } = held.value;
+  const { bend, bends, layout, hold, effect, findings: heldFindings } = planHeld(job, tables);
+  const soFar = [...earlier, ...heldFindings];
+  if (!bend || !bends) return refuse({ job, bend, effect }, soFar);
+  const block = layOutBlock(bend, job, tables);
+  if (!layout || !hold || hasErrors(soFar))
+    return refuse({ job, bend, effect, layout, block: block.value }, [...soFar, ...block.findings]);
   const joints = layOutJoints(layout, bend, job, tables);
-  const findings = [...soFar, ...stood, ...joints.findings, ...block.findings];
+  const findings = [...soFar, ...joints.findings, ...block.findings];
   const stages = {
     job,
     bend,
+    effect,
     layout,
     hold,
     joints: joints.value,
@@ -74,15 +66,16 @@ export function planJob(job: Job, all: Tables, earlier: readonly Finding[] = [])
 interface SoFar {
   readonly job: Job;
   readonly bend: BendPlan | null;
+  readonly effect: TrialEffect | null;
   readonly layout?: FixtureLayout | null;
   readonly block?: FinishingBlock | null;
 }
 
-function refuse({ job, bend, layout = null, block = null }: SoFar, findings: readonly Finding[]): Refused {
+function refuse({ job, bend, effect, layout = null, block = null }: SoFar, findings: readonly Finding[]): Refused {
   return {
     buildable: false,
     job,
-    plan: toPartialPlan({ job, bend, layout, block: block && planBlock(block), findings }),
+    plan: toPartialPlan({ job, bend, effect, layout, block: block && planBlock(block), findings }),
     findings,
   };
 }

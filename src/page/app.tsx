@@ -157,6 +157,7 @@ export function App(): JSX.Element {
       <Glance form={form} findings={worked.findings} stale={greyed} />
       <main>
         <Fields
+          form={form}
           draft={draft}
           findings={worked.findings}
           change={change}

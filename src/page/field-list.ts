@@ -1,6 +1,6 @@
 import { cuttingTools } from '../job/cutting-tool';
 import { fieldsOf, listsOf, nodeAtPath, type PlacedList } from '../job/fields/look';
-import type { Field } from '../job/fields/field';
+import type { EntryKind, Field } from '../job/fields/field';
 import { groups, type Group, type GroupName } from '../job/fields/groups';
 import type { Choice } from '../job/fields/quantity';
 import type { Setting } from '../job/setting';
@@ -39,20 +39,26 @@ export const sections: readonly Section[] = Object.entries(groups).flatMap(([nam
   ];
 });
 
-/** The rows of one entry of a list. */
-export function rowsOfEntry({ path, list }: PlacedList, index: number): Row[] {
-  return Object.entries(list.entry.fields).flatMap(([key, field]): Row[] =>
+/** The rows of one entry of a list, by what it is. */
+export function rowsOfEntry({ path }: PlacedList, { one, key: under, fields }: EntryKind, index: number): Row[] {
+  return Object.entries(fields).flatMap(([key, field]): Row[] =>
     field.node === 'field'
-      ? [{ path: [...path, index, key], field, label: `${list.one} ${index + 1}: ${field.label}` }]
+      ? [
+          {
+            path: [...path, index, ...(under === null ? [] : [under]), key],
+            field,
+            label: `${one} ${index + 1}: ${field.label}`,
+          },
+        ]
       : [],
   );
 }
 
-/** What a new entry of a list begins with. */
-export function freshEntry({ list }: PlacedList, draft: Draft, index: number): Draft {
+/** What a new entry of a kind begins with. */
+export function freshEntry({ key: under, fields }: EntryKind, draft: Draft, index: number): Draft {
   const setting = settingOf(draft);
-  return Object.fromEntries(
-    Object.entries(list.entry.fields).flatMap(([key, field]): (readonly [string, string])[] => {
+  const entry = Object.fromEntries(
+    Object.entries(fields).flatMap(([key, field]): (readonly [string, string])[] => {
       if (field.node !== 'field' || field.fresh === undefined) return [];
       const { fresh } = field;
       return [
@@ -60,6 +66,7 @@ export function freshEntry({ list }: PlacedList, draft: Draft, index: number): D
       ];
     }),
   );
+  return under === null ? entry : { [under]: entry };
 }
 
 /** What stands in a field, or what holds there. */

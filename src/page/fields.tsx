@@ -4,9 +4,12 @@ import type { SaidFinding } from '../findings/say';
 import { inUnits } from './convert-units';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
 import { pathText } from '../job/path';
+import { isWhole, kindAt } from './counted';
+import { TrialEffect } from './trial-effect';
+import type { Form } from './work';
 import { homeOf } from '../job/fields/label';
 import type { PlacedList } from '../job/fields/look';
-import type { Field } from '../job/fields/field';
+import type { EntryKind, Field } from '../job/fields/field';
 import {
   choicesOf,
   cutFor,
@@ -27,6 +30,8 @@ export interface FieldsProps {
   /** Another draft in place of the whole, as one step. */
   readonly replace: (draft: Draft, place: string) => void;
   readonly settle: () => void;
+  /** The form as last worked out; null before there was one. */
+  readonly form: Form | null;
 }
 
 /** Section 1: what you are bending. */
@@ -186,9 +191,9 @@ function List({ placed, ...props }: FieldsProps & { placed: PlacedList }): JSX.E
     goTo.current = null;
   }, [entries.length]);
   // The keyboard goes into a new entry, and, where one was taken out, to the next thing to do.
-  const add = (): void => {
+  const add = (kind: EntryKind): void => {
     goTo.current = `[data-entry="${entries.length}"] :is(input, select)`;
-    change([...path, entries.length], freshEntry(placed, draft, entries.length));
+    change([...path, entries.length], freshEntry(kind, draft, entries.length));
   };
   const remove = (index: number): void => {
     const next = Math.min(index, entries.length - 2);
@@ -198,19 +203,26 @@ function List({ placed, ...props }: FieldsProps & { placed: PlacedList }): JSX.E
   return (
     <div ref={within}>
       {entries.length === 0 ? <p class="quiet">{list.empty}</p> : null}
-      {entries.map((_, index) => (
-        <div class="run" key={index} data-entry={index} role="group" aria-label={`${list.one} ${index + 1}`}>
-          {rowsOfEntry(placed, index).map((row) => (
-            <FieldRow key={pathText(row.path)} row={row} {...props} />
-          ))}
-          <button type="button" onClick={() => remove(index)}>
-            Take {list.one} {index + 1} out
-          </button>
-        </div>
+      {entries.map((_, index) => {
+        const kind = kindAt(placed, draft, index);
+        return kind ? (
+          <div class="run" key={index} data-entry={index} role="group" aria-label={`${kind.one} ${index + 1}`}>
+            {rowsOfEntry(placed, kind, index).map((row) => (
+              <FieldRow key={pathText(row.path)} row={row} {...props} />
+            ))}
+            {isWhole(placed, draft, index) ? null : <p class="quiet">Counts once it is filled in.</p>}
+            <button type="button" onClick={() => remove(index)}>
+              Take {kind.one} {index + 1} out
+            </button>
+          </div>
+        ) : null;
+      })}
+      {list.kinds.map((kind) => (
+        <button key={kind.one} type="button" class="add" onClick={() => add(kind)}>
+          Add {/^[aeiou]/u.test(kind.one) ? 'an' : 'a'} {kind.one}
+        </button>
       ))}
-      <button type="button" class="add" onClick={add}>
-        Add {/^[aeiou]/u.test(list.one) ? 'an' : 'a'} {list.one}
-      </button>
+      {list.group === 'trials' ? <TrialEffect form={props.form} /> : null}
     </div>
   );
 }

@@ -7,6 +7,7 @@ import type { Part } from '../drawing/parts/part';
 import { drawPieces } from '../output/pieces';
 import { planJob, type Buildable } from '../output/pipeline';
 import { loadTables } from '../tables/bundled';
+import { countedOf, entryIn, type Counted } from './counted';
 import { jobFileFrom, type Draft } from './draft';
 
 export const tables = loadTables();
@@ -30,11 +31,22 @@ export interface Worked {
   readonly fault: string;
 }
 
-/** Draft → job → plan → drawings, by the same code as the command line. */
+/**
+ * Draft → job → plan → drawings, by the same code as the command line. Trials that are not whole, or wrong in themselves, do not count: what is
+ * wrong with them is said, the form stays.
+ */
 export function work(draft: Draft): Worked {
+  const first = workOut(countedOf(draft));
+  const wrong = first.findings.filter(({ level, path }) => level === 'error' && entryIn(path) !== null);
+  if (first.form !== null || wrong.length === 0) return first;
+  const rest = workOut(countedOf(draft, new Set(wrong.flatMap(({ path }) => entryIn(path) ?? []))));
+  return rest.form === null ? first : { ...rest, findings: [...wrong, ...rest.findings] };
+}
+
+function workOut({ draft, asTyped }: Counted): Worked {
   const text = jobFileFrom(draft);
   try {
-    return { text, fault: '', ...worked(text) };
+    return { text, fault: '', ...worked(text, asTyped) };
   } catch (problem) {
     return { text, fault: faultText(problem), findings: [], form: null };
   }
@@ -46,10 +58,14 @@ export function faultText(problem: unknown): string {
   return `This is a fault in bendbuck, not in your job (${what}). Please report it with the job file.`;
 }
 
-function worked(text: string): Pick<Worked, 'findings' | 'form'> {
+function worked(text: string, asTyped: Counted['asTyped']): Pick<Worked, 'findings' | 'form'> {
   const { job, findings, units } = parseJob(text, tables);
   // The page's reader knows a field by its label.
-  const say = (found: readonly Finding[]): SaidFinding[] => sayFindings(found, { units, field: labelOf });
+  const say = (found: readonly Finding[]): SaidFinding[] =>
+    sayFindings(
+      found.map((one) => ({ ...one, path: asTyped(one.path) })),
+      { units, field: labelOf },
+    );
   if (!job) return { findings: say(findings), form: null };
   const planned = planJob(job, tables, findings);
   const said = say(planned.findings);

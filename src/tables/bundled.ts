@@ -70,6 +70,10 @@ export function loadTables(): Tables {
       blankGap: rule('blankGap'),
       blankBorder: rule('blankBorder'),
       pressArm: rule('pressArm'),
+      angleMisread: rule('angleMisread'),
+      takeOffMisread: rule('takeOffMisread'),
+      radiusMisread: rule('radiusMisread'),
+      mostLegsOff: rule('mostLegsOff'),
     },
     tools: {
       bladeTurn: tool('bladeTurn'),

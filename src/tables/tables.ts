@@ -47,6 +47,11 @@ export interface ShopRules {
   readonly plankShort: number;
   readonly gaugePast: number;
   readonly pressArm: number;
+  /** What is misread on a finished part: degrees, degrees, a share; and what its legs may keep beyond the sums, degrees. */
+  readonly angleMisread: number;
+  readonly takeOffMisread: number;
+  readonly radiusMisread: number;
+  readonly mostLegsOff: number;
 }
 
 /** The numbers that belong to jigsaws, routers and lasers; see `shared/tools.json` for what each is, its unit and source. */

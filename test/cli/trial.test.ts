@@ -78,7 +78,7 @@ describe('trial', () => {
     ].map((value) => `${value?.toFixed(2)} mm`);
     expect(out).toMatch(new RegExp(`form radius, end A +[\\d.]+ mm +${low} +${now} +${high}`, 'u'));
     expect((await bendbuck(folder, ['plan', 'pasted.yaml'])).out).toMatch(
-      new RegExp(`from trial strips +${factor.toFixed(3)}\n`, 'u'),
+      new RegExp(`from trials +${factor.toFixed(3)}\n`, 'u'),
     );
     // The job's own strips, fitted without any given.
     expect((await bendbuck(folder, ['trial', 'pasted.yaml'])).out.replace(/\n(?:note|warning)[\s\S]*/u, '')).toBe(
@@ -104,6 +104,49 @@ describe('trial', () => {
     expect(blockIn(out)).toBe(
       'trials:\n  - { radius: 1.25, bent: 105, left: 90 }\n  - { radius: 1.375, bent: 100, left: 84.5, width: 0.625 }\n',
     );
+  });
+
+  it('takes a finished part: says what came out, what to do about the form and the pull, and a block with the form’s radius in it', async () => {
+    const folder = withJob(TAPERED);
+    const part = ['--part-at', '0', '--part-radius', '40', '--part-angle', '86.5', '--part-wrap', '92'];
+    const { code, out, err } = await bendbuck(folder, ['trial', 'job.yaml', ...part]);
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(
+      /off a form of 32\.\d\d mm: radius 40\.00 mm \(reckoned 38\.00 mm\), angle 86\.5° \(reckoned 9\d\.\d°\)/u,
+    );
+    expect(out).toMatch(/Recut the form there 1\.\d\d mm smaller, to 31\.\d\d mm\./u);
+    expect(out).toMatch(/On the form as it is: pull \d\.\d° further than before, to 9\d\.\d° of wrap\./u);
+    expect(out).toMatch(/Good to: radius ± 0\.80 mm; angle ± 1\.0°/u);
+    const block = blockIn(out);
+    expect(block).toMatch(
+      /^trials:\n {2}- \{ part: \{ at: 0, radius: 40, angle: 86\.5, wrap: 92, form: 32\.\d+ \} \}\n$/u,
+    );
+    // Pasted, the plan has the same fit, though its form is another now.
+    writeFileSync(join(folder, 'pasted.yaml'), `${TAPERED}\n${block}`);
+    const plan = JSON.parse((await bendbuck(folder, ['plan', 'pasted.yaml', '--json'])).out) as Plan;
+    expect(out).toContain(`factor on the flow curve          ${plan.sheet?.factor.toFixed(3)}`);
+    expect(plan.findings.map((found) => found.code)).not.toContain('part-form-taken');
+    expect((await bendbuck(folder, ['plan', 'pasted.yaml'])).out).toContain('What came out');
+  });
+
+  it.each([
+    [['--part-radius', '40'], /--part-radius stands before any --part-at/u],
+    [['--radius', '40', '--bent', '95', '--left', '84', '--part-angle', '80'], /stands before any --part-at/u],
+    [['--part-at', '0', '--part-radius', '4', '--part-radius', '5'], /part 1 has two --part-radius/u],
+    [['--part-at', '0', '--part-angle', 'square'], /--part-angle should be a number of degrees/u],
+  ])('%j is no command line: exit 2', async (options, message) => {
+    const { code, err } = await bendbuck(withJob(TAPERED), ['trial', 'job.yaml', ...options]);
+    expect(code).toBe(2);
+    expect(err).toMatch(message);
+  });
+
+  it('names the options of a part that is refused', async () => {
+    const options = ['--part-at', '700', '--part-angle', '88'];
+    const { code, out } = await bendbuck(withJob(TAPERED), ['trial', 'job.yaml', ...options]);
+    expect(code).toBe(2);
+    expect(out).toMatch(/error at part 1, --part-at: .*\[part-outside-bend\]/u);
+    expect(out).toMatch(/error at part 1, --part-wrap: .*\[part-lacks-wrap\]/u);
+    expect(blockIn(out)).toBe('');
   });
 
   it.each([

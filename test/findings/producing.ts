@@ -40,6 +40,18 @@ export const producing: Readonly<Record<string, Change | string>> = {
   'trial-contradicts-sheet': strips({ bent: 95, left: 40 }),
   'one-strip': strips({ bent: 95, left: 84 }),
   'strips-disagree': strips({ bent: 95, left: 80 }, { bent: 95, left: 86 }),
+  'strip-or-part': { trials: [{ radius: '40 mm', bent: 95, left: 84, part: { at: 0, radius: '45 mm' } }] },
+  'part-not-measured': { trials: [{ part: { at: 0 } }] },
+  'part-lacks-wrap': { trials: [{ part: { at: 0, angle: 88 } }] },
+  'part-outside-bend': { trials: [{ part: { at: '5 m', radius: '45 mm' } }] },
+  'part-beyond-taper': {
+    bend: { angle: 60, length: '200 mm', radius: { from: '20 mm', to: '120 mm' } },
+    trials: [{ part: { at: 0, angle: 150, wrap: 100 } }],
+  },
+  'part-not-opened': { trials: [{ part: { at: 0, radius: '20 mm', form: '30 mm' } }] },
+  'part-contradicts-sheet': { trials: [{ part: { at: 0, radius: '80 mm', form: '30 mm' } }] },
+  'part-legs-off': { trials: [{ part: { at: 0, radius: '40 mm', angle: 60, wrap: 100 } }] },
+  'part-form-taken': { trials: [{ part: { at: 0, radius: '40 mm' } }] },
   'disc-unlike-form': { trials: [{ radius: '200 mm', bent: 95, left: 54 }] },
   // The form
   'run-too-short': { runs: [{ name: 'short', from: '0 mm', to: '30 mm' }] },

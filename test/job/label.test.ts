@@ -10,10 +10,11 @@ describe('what the form calls a place of the job', () => {
     for (const { path, field } of fields) expect(labelOf(pathText(path))).toBe(field.label);
     expect(lists.map(({ path }) => pathText(path))).toEqual(['runs', 'trials', 'offcuts']);
     for (const { path, list } of lists) {
-      for (const [key, field] of Object.entries(list.entry.fields))
-        expect(labelOf(pathText([...path, 2, key]))).toBe(
-          `${list.one} 3: ${field.node === 'field' ? field.label : 'no field'}`,
-        );
+      for (const { one, key: under, fields } of list.kinds)
+        for (const [key, field] of Object.entries(fields))
+          expect(labelOf(pathText([...path, 2, ...(under === null ? [] : [under]), key]))).toBe(
+            `${one} 3: ${field.node === 'field' ? field.label : 'no field'}`,
+          );
     }
   });
 
@@ -30,6 +31,8 @@ describe('what the form calls a place of the job', () => {
     ['block', 'Finishing block'],
     ['runs', 'Runs'],
     ['trials[0]', 'strip 1'],
+    ['trials[1].part', 'finished part 2'],
+    ['trials[1].part.wrap', 'finished part 2: wrap it was pulled to'],
     ['runs[1].colour', 'run 2'],
     ['sheet.thickness.from', 'Thickness, or gauge as 18 ga'],
     ['paint', 'paint'],
@@ -46,6 +49,7 @@ describe('what the form calls a place of the job', () => {
     ['board.spine', 'board.spine.stock'],
     ['runs[1]', 'runs[1].name'],
     ['trials[0].bent', 'trials[0].bent'],
+    ['trials[0].part', 'trials[0].part.at'],
     ['runs', null],
     ['paint', null],
     ['', null],

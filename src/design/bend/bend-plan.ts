@@ -3,7 +3,7 @@ import type { Ends } from '../../base/ends';
 import type { Job, Run } from '../../job/job';
 import type { Metal, YokeBolt, YokeStock } from '../../tables/schema';
 import type { Section } from './section';
-import type { TrialEffect, TrialFit } from './trial-fit';
+import type { TrialFit } from './trial-fit';
 
 /** What bending asks of the form: mm, radians, N, MPa. Everything later is laid out from this. */
 export interface BendPlan extends BentSheet {
@@ -20,8 +20,8 @@ export interface BentSheet {
   readonly section: Section;
   /** Factor on the flow curve from trial strips; 1 without. */
   readonly factor: number;
-  /** The strips the factor comes from, and what they change; null without. */
-  readonly trials: (TrialFit & { readonly effect: TrialEffect }) | null;
+  /** The trials the factor comes from; null without. */
+  readonly trials: TrialFit | null;
   /** Between the legs' planes, radians from flat. */
   readonly angle: number;
   readonly length: number;

@@ -12,14 +12,17 @@ import { neutralFactor } from './neutral';
 import { sectionOf, type Section } from './section';
 import { shapeBend } from './shape';
 import { fitTrials } from './trial';
-import { effectOfTrials } from './trial-effect';
 import { checkDiscs } from './trial-findings';
+import type { TrialFit } from './trial-fit';
 
-/** Job → the bend and its form, before anyone pulls. Null where the bend cannot exist; the findings say why. */
-export function bendSheet(job: Job, tables: Tables): Staged<BentSheet | null> {
+/**
+ * Job → the bend and its form, before anyone pulls: by its strips, or by `known` where finished parts were looked at already. Null where the
+ * bend cannot exist; the findings say why.
+ */
+export function bendSheet(job: Job, tables: Tables, known?: Staged<TrialFit>): Staged<BentSheet | null> {
   const metal = findMetal(tables, job.sheet.material);
   if (!metal) throw new InternalError(`job names a metal that is not in the tables: ${job.sheet.material}`);
-  const { value: fit, findings: fitFindings } = fitTrials(job.trials, metal, job.sheet.thickness);
+  const { value: fit, findings: fitFindings } = known ?? fitTrials(job.trials, metal, job.sheet.thickness);
   if (hasErrors(fitFindings)) return { value: null, findings: fitFindings };
   const factor = fit?.factor ?? 1;
   const section = sectionOf(metal, job.sheet.thickness, factor);
@@ -45,7 +48,7 @@ export function bendSheet(job: Job, tables: Tables): Staged<BentSheet | null> {
     metal,
     section,
     factor,
-    trials: fit && { ...fit, effect: effectOfTrials(job, metal, fit) },
+    trials: fit,
     angle,
     length,
     legs,

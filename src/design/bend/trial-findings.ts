@@ -2,14 +2,14 @@ import { DEGREE } from '../../base/angle';
 import { insideRadius, midRadius, midRadiusAt } from '../../base/cone';
 import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
-import type { Trial } from '../../job/job';
+import type { Strip } from '../../job/job';
 import type { BentSheet } from './bend-plan';
 import type { TrialFit } from './trial-fit';
 
 /** A strip at least this many thicknesses wide bends as the sheet does, in plane strain (design section 3). */
 export const LEAST_WIDTH_RATIO = 8;
 /** Beyond this factor, or below one over it, the strip is not of the sheet the job names, or was measured wrong (design section 3). */
-const MOST_FACTOR = 2;
+export const MOST_FACTOR = 2;
 /** Springback that a protractor read to half a degree still tells within an eighth, radians (common practice). */
 const READABLE = 4 * DEGREE;
 /** What a protractor is misread by, radians (common practice). */
@@ -22,7 +22,7 @@ const MOST_DISC_RATIO = 2;
 const at = (index: number, key: string): string => `trials[${index}].${key}`;
 
 /** What forbids or shakes a strip's measurements before any sum is done. */
-export function checkStrip({ bent, left, width }: Trial, index: number, thickness: number): Finding[] {
+export function checkStrip({ bent, left, width }: Strip, index: number, thickness: number): Finding[] {
   const strip = index + 1;
   const findings: Finding[] = [];
   const narrowest = LEAST_WIDTH_RATIO * thickness;
@@ -54,7 +54,7 @@ export function checkStrip({ bent, left, width }: Trial, index: number, thicknes
 }
 
 /** Refuses a strip that says the sheet is another one. */
-export function checkFactor(trial: Trial, index: number, factor: number): Finding[] {
+export function checkFactor(trial: Strip, index: number, factor: number): Finding[] {
   if (factor >= 1 / MOST_FACTOR && factor <= MOST_FACTOR) return [];
   return [
     finding('trial-contradicts-sheet', `trials[${index}]`, {
@@ -69,9 +69,9 @@ export function checkFactor(trial: Trial, index: number, factor: number): Findin
   ];
 }
 
-/** What all strips together leave in doubt. */
-export function checkFit({ strips, factor, spread }: TrialFit): Finding[] {
-  if (strips.length === 1) {
+/** What all trials together leave in doubt. */
+export function checkFit({ strips, parts, factor, spread }: TrialFit): Finding[] {
+  if (strips.length === 1 && parts.length === 0) {
     return [finding('one-strip', 'trials')];
   }
   if (spread.high - spread.low <= MOST_SPREAD * factor) return [];
@@ -82,7 +82,7 @@ export function checkFit({ strips, factor, spread }: TrialFit): Finding[] {
 export function checkDiscs({ form, section, length }: BentSheet, { strips }: TrialFit): Finding[] {
   const ends = [midRadiusAt(form, section.thickness, 0), midRadiusAt(form, section.thickness, length)];
   const [low, high] = [Math.min(...ends) / MOST_DISC_RATIO, Math.max(...ends) * MOST_DISC_RATIO];
-  return strips.flatMap(({ radius }, index) => {
+  return strips.flatMap(({ radius, index }) => {
     const mid = midRadius(radius, section.thickness);
     if (mid >= low && mid <= high) return [];
     return [

@@ -87,6 +87,19 @@ function yokeOf(
   };
 }
 
+/** What stays of a leg's turn at one place, radians, in a yoke as chosen; null where the sheet is too limp. */
+export function staysInYoke(
+  curve: BendingCurve,
+  curvature: number,
+  { gap, arm, nose, outer, span }: Yoke,
+  { most, behind }: { readonly most: number; readonly behind: number },
+): number | null {
+  const leg = gripLeg(curve, curvature, { gap, arm }, { most });
+  if (!leg) return null;
+  const members = { nose: memberOf(nose), outer: memberOf(outer) };
+  return pulledByYoke(curve, curvature, leg, loadYoke(curve, leg.moment, members, { span, bolts: behind })).stays;
+}
+
 function memberOf({ stiffness, sectionModulus, width }: YokeStock): {
   stiffness: number;
   modulus: number;

@@ -53,10 +53,11 @@ export function settle(bend: BentSheet, way: Way, bearing: number): BendPlan {
   };
 }
 
-/** The wrap each end needs for the wanted angle, what stays of both legs' turns taken off, and their mean. */
+/** The wrap each end needs for the wanted angle, what stays of both legs' turns taken off and what parts showed beyond that; and their mean. */
 export function wrapFor(bend: BentSheet, legs: Pull['legs'], held: Ends): BendPlan['wrap'] {
+  const kept = (end: End): number => legs[end].stays + held[end] + (bend.trials?.legsKeep[end] ?? 0);
   const needed = (end: End): number =>
-    (bend.finishedWrap - (legs[end].stays + held[end]) / Math.cos(bend.finished.halfAngle)) * opensBy(bend, end);
+    (bend.finishedWrap - kept(end) / Math.cos(bend.finished.halfAngle)) * opensBy(bend, end);
   const { A, B } = atEnds(needed);
   return { A, B, chosen: (A + B) / 2 };
 }

@@ -47,12 +47,60 @@ export const trialFindings = {
       allowed: `${least} to ${most}`,
     }),
   ),
+  'strip-or-part': error({ key: 'text' }, ({ key }) => ({
+    message: `“${key}” does not go with the rest: a trial is a strip (radius, bent, left, width) or a finished part (part), not both`,
+    hint: 'make two entries of it',
+  })),
+  'part-not-measured': error({ trial: 'count' }, ({ trial }) => ({
+    message: `trial ${trial} is a finished part of which neither radius nor angle was measured`,
+    hint: 'measure what came out: its inside radius, its angle, or both',
+  })),
+  'part-lacks-wrap': error({ trial: 'count', angle: 'reading' }, ({ trial, angle }) => ({
+    message: `trial ${trial} came out at ${angle}, but not said is how far it was pulled`,
+    hint: 'give its wrap: how far round the form, past the held tangent line, the sheet lay at the end of the pull, by the marks on the stations',
+  })),
+  'part-outside-bend': error(
+    { trial: 'count', at: 'length', length: 'length' },
+    ({ trial, at: place, length: most }) => ({
+      message: `trial ${trial} was measured ${place} from end A, past the bend’s end`,
+      hint: 'measure from end A along the tangent line',
+      got: place,
+      allowed: `up to ${most}`,
+    }),
+  ),
+  'part-beyond-taper': error({ trial: 'count', angle: 'reading' }, ({ trial, angle }) => ({
+    message: `trial ${trial}: legs of a bend that tapers so cannot stand at ${angle}`,
+    hint: 'measure square to the line the legs’ planes meet in, from flat',
+    got: angle,
+  })),
+  'part-not-opened': error({ trial: 'count', radius: 'length', form: 'length' }, ({ trial, radius, form }) => ({
+    message: `trial ${trial} came out at a radius of ${radius} from a form of ${form}: every sheet springs back to a larger one`,
+    hint: 'measure the inside radius square to the centre line; give the form’s own radius as “form” where it was cut otherwise',
+    got: radius,
+    allowed: `more than ${form}`,
+  })),
+  'part-contradicts-sheet': error(
+    { trial: 'count', stronger: 'text', least: 'number', most: 'number' },
+    ({ trial, stronger, least, most }) => ({
+      message: `trial ${trial} makes the sheet far ${stronger} than the tables have it; beyond ${least} to ${most} times it is another sheet, or a slip`,
+      hint: 'check the metal, its temper and thickness, the form’s radius and the wrap, and that the angle is from flat; else leave this part out',
+      allowed: `${least} to ${most}`,
+    }),
+  ),
+  'part-legs-off': warning({ trial: 'count', off: 'angle', which: 'text' }, ({ trial, off, which }) => ({
+    message: `trial ${trial} came out ${off} ${which} than its radius and wrap account for`,
+    hint: 'look again at where the sheet left the form, how square the pull was and how hard the clamps held; the new wrap is right only if all that is done the same way',
+  })),
+  'part-form-taken': note({ trial: 'count', form: 'length' }, ({ trial, form }) => ({
+    message: `trial ${trial} is taken as bent on a form of ${form} there, as this job has it without its parts`,
+    hint: 'give “form”, the radius it was really bent on, and keep it so when you recut',
+  })),
   'one-strip': note({}, () => ({
     message: 'one strip says nothing of how far the sheet and your measuring vary',
     hint: 'bend two more, from elsewhere on the sheet',
   })),
   'strips-disagree': warning({ low: 'ratio', high: 'ratio' }, ({ low, high }) => ({
-    message: `the strips’ factors lie between ${low} and ${high}: too far apart to rely on`,
+    message: `the trials’ factors lie between ${low} and ${high}: too far apart to rely on`,
     hint: 'bend and measure them again, all cut the same way of the grain; leave out the one that went wrong',
   })),
   'disc-unlike-form': warning(

@@ -60,9 +60,22 @@ export interface List<Value = unknown> {
   readonly empty: string;
   readonly group: GroupName;
   readonly required: false;
+  /** All that may stand in an entry. */
   readonly entry: Block;
+  /** What an entry may be; the first unless its key is there. */
+  readonly kinds: readonly EntryKind[];
   readonly shape: z.ZodType;
   readonly read: (reader: Reader, path: Path) => Value;
+}
+
+/** One of the things an entry of a list may be. */
+export interface EntryKind {
+  readonly one: string;
+  /** The key its fields stand under; null where they stand in the entry itself. */
+  readonly key: string | null;
+  readonly fields: Readonly<Record<string, Node>>;
+  /** Whether enough is filled in for the entry to count, asked by key; null for a list whose entries count from the start. */
+  readonly whole: ((has: (key: string) => boolean) => boolean) | null;
 }
 
 export type Node<Value = unknown> = Field<Value> | Block<Value> | List<Value>;
@@ -216,10 +229,57 @@ export function list<const Fields extends Readonly<Record<string, Node>>>(
     ...words,
     required: false,
     entry,
+    kinds: [{ one: words.one, key: null, fields, whole: null }],
     shape: z.array(objectOf(fields)).min(least).max(most).meta({ description: words.help }),
     read: (reader, path) => {
       const entries = reader.at(path);
       return Array.isArray(entries) ? entries.map((_, index) => entry.read(reader, [...path, index])) : [];
+    },
+  };
+}
+
+/** The first kind of entry of a list of two, its fields in the entry itself. */
+interface FirstKind<Value> {
+  readonly one: string;
+  readonly block: Block<Value>;
+}
+
+/** The other kind, under a key of its own. */
+interface OtherKind<Key, Value> extends FirstKind<Value> {
+  readonly key: Key;
+  readonly whole: NonNullable<EntryKind['whole']>;
+}
+
+/** Describes a list whose entries are of two kinds; on the page each counts once it is whole. */
+export function either<First, const Key extends string, Other>(
+  { least = 0, most, ...words }: Omit<ListWords, 'one'>,
+  first: FirstKind<First>,
+  other: OtherKind<Key, Other>,
+): List<readonly (First | { readonly [K in Key]: Other })[]> {
+  const { key } = other;
+  const fields = { ...first.block.fields, [key]: other.block };
+  const needed = Object.entries(first.block.fields).flatMap(([name, { required }]) => (required ? [name] : []));
+  const entries = z.union([objectOf(first.block.fields), z.strictObject({ [key]: other.block.shape })]);
+  return {
+    node: 'list',
+    ...words,
+    one: first.one,
+    required: false,
+    entry: block({ help: words.help }, fields),
+    kinds: [
+      { one: first.one, key: null, fields: first.block.fields, whole: (has) => needed.every(has) },
+      { one: other.one, key, fields: other.block.fields, whole: other.whole },
+    ],
+    shape: z.array(entries).min(least).max(most).meta({ description: words.help }),
+    read: (reader, path) => {
+      const listed = reader.at(path);
+      if (!Array.isArray(listed)) return [];
+      return listed.map((_, index) => {
+        const at = [...path, index];
+        if (reader.at([...at, key]) === undefined) return first.block.read(reader, at);
+        // The one key is the type's own; TypeScript widens a computed key to text.
+        return { [key]: other.block.read(reader, [...at, key]) } as { readonly [K in Key]: Other };
+      });
     },
   };
 }

@@ -1,7 +1,7 @@
 import { pathFromText, pathText, type Path } from '../path';
 import { groups } from './groups';
 import { jobFields } from './index';
-import { fieldsOf, listsOf, nodeAtPath, type Placed } from './look';
+import { fieldsOf, kindOfEntry, listsOf, nodeAtPath, type Placed } from './look';
 
 const placed: readonly (Placed & { readonly text: string })[] = fieldsOf().map((each) => ({
   ...each,
@@ -34,10 +34,11 @@ function labelInList(path: string): string | null {
   const steps = pathFromText(path);
   const found = listsOf().find((one) => one.path.every((step, index) => steps[index] === step));
   if (!found) return null;
-  const [index, key] = steps.slice(found.path.length);
+  const [index, key, below] = steps.slice(found.path.length);
   if (typeof index !== 'number') return groups[found.list.group].title;
-  const field = typeof key === 'string' ? found.list.entry.fields[key] : undefined;
-  return `${found.list.one} ${index + 1}${field?.node === 'field' ? `: ${field.label}` : ''}`;
+  const kind = kindOfEntry(found.list, (one) => one === key);
+  const field = kind?.fields[String(kind.key === null ? key : below)];
+  return `${kind?.one ?? found.list.one} ${index + 1}${field?.node === 'field' ? `: ${field.label}` : ''}`;
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Path } from '../path';
-import type { Block, Field, List, Node } from './field';
+import type { Block, EntryKind, Field, List, Node } from './field';
 import { jobFields } from './index';
 
 /** The described field, block or list at a path of the job file; null where there is none. Any index leads to a list's entry. */
@@ -53,4 +53,9 @@ export function listsOf(block: Block = jobFields, path: readonly string[] = []):
     if (node.node === 'list') return [{ path: [...path, key], list: node }];
     return node.node === 'block' ? listsOf(node, [...path, key]) : [];
   });
+}
+
+/** What an entry of a list is: the kind whose key it has, else the first. */
+export function kindOfEntry({ kinds }: List, has: (key: string) => boolean): EntryKind | undefined {
+  return kinds.find(({ key }) => key !== null && has(key)) ?? kinds[0];
 }

@@ -52,12 +52,16 @@ const UNITS: Readonly<Partial<Record<Field['kind']['name'], string>>> = {
 /** The README's table of every key of a job file, in Markdown. */
 export function referenceTable(tables: Tables): string {
   const fields = fieldsOf().map(({ path, field }) => ({ path: pathText(path), field }));
-  const listed = listsOf().flatMap(({ path, list }) =>
-    Object.entries(list.entry.fields).flatMap(([key, node]) =>
-      node.node === 'field' ? [{ path: `${pathText(path)}[].${key}`, field: node }] : [],
+  const inLists = listsOf().flatMap(({ path, list }) =>
+    list.kinds.flatMap(({ key: under, fields }) =>
+      Object.entries(fields).flatMap(([key, node]) =>
+        node.node === 'field'
+          ? [{ path: `${pathText(path)}[].${under === null ? '' : `${under}.`}${key}`, field: node }]
+          : [],
+      ),
     ),
   );
-  const rows = [...fields, ...listed].map(
+  const rows = [...fields, ...inLists].map(
     ({ path, field }) =>
       `| \`${path}\` | ${field.help} | ${allowedText(field, tables)} | ${unlessSaidText(field, tables)} |`,
   );

@@ -94,8 +94,8 @@ function factor(value: number): Figure {
     {
       id: 'factor',
       part: 'bend',
-      name: 'Factor from trial strips',
-      why: 'your strips against the tables: above 1 the sheet is stronger and springs back more',
+      name: 'Factor from trials',
+      why: 'your strips and parts against the tables: above 1 the sheet is stronger and springs back more',
     },
     'ratio',
     value,

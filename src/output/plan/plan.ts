@@ -112,6 +112,9 @@ export interface PlanSheet {
 /** Trial strips against the tables' flow curve. Angles in degrees. */
 export interface PlanTrials {
   readonly strips: readonly PlanStrip[];
+  readonly parts: readonly PlanPart[];
+  /** Turn the legs keep beyond the sums, as parts showed: in the wrap. */
+  readonly legsKeep: PlanEnds;
   /** Least squares on the curvature left; used for the whole plan. */
   readonly factor: number;
   /** The least and the greatest of the strips' own factors. */
@@ -122,6 +125,34 @@ export interface PlanTrials {
     readonly low: PlanAtFactor | null;
     readonly high: PlanAtFactor | null;
   };
+}
+
+/** A finished part at one place, mm and degrees; null what was not measured. */
+export interface PlanPart {
+  /** Where among the job's trials, from 1. */
+  readonly trial: number;
+  readonly at: number;
+  /** Radius of the form it came off. */
+  readonly form: number;
+  readonly radius: number | null;
+  readonly angle: number | null;
+  readonly wrap: number | null;
+  /** The factor that reproduces it alone; null where its angle is put down to the legs. */
+  readonly factor: number | null;
+  /** What was reckoned before it was bent. */
+  readonly reckoned: { readonly radius: number; readonly angle: number | null };
+  readonly cameOut: number;
+  /** What to do about the form; `wanted` is the finished radius there, null where the job gives the form's. */
+  readonly advice: {
+    readonly do: 'keep' | 'recut' | 'shim';
+    readonly by: number;
+    readonly to: number;
+    readonly wanted: number | null;
+  };
+  /** Wrap that brings the angle on the form as it was. */
+  readonly again: number | null;
+  /** What the measurements may be off by. */
+  readonly sure: { readonly radius: number; readonly angle: number | null };
 }
 
 export interface PlanStrip {

@@ -3,9 +3,9 @@ import { toDegrees } from '../../base/angle';
 import type { Finding } from '../../base/findings';
 import { sayFindings } from '../../findings/say';
 import type { BendPlan, Hold } from '../../design/bend/bend-plan';
-import type { BendAtFactor } from '../../design/bend/trial-fit';
+import type { BendAtFactor, FittedPart, TrialEffect } from '../../design/bend/trial-fit';
+import { adviseForm, type FormAdvice } from '../../design/came-out/advise';
 import type { Backing, DrivenScrew, FixtureLayout, Station } from '../../design/fixture/fixture';
-import { idealWrap } from '../../design/pull/settle';
 import { developBlank } from '../../design/form/blank';
 import { sizeBlank } from '../../design/form/blank-size';
 import type { BlockLayout } from '../../design/block/finishing-block';
@@ -31,6 +31,7 @@ import type {
   PlanScrewHole,
   PlanSpine,
   PlanStation,
+  PlanPart,
   PlanTrials,
 } from './plan';
 
@@ -41,6 +42,7 @@ const BLANK_CHORD_ERROR = 0.01;
 export interface Stages {
   readonly job: Job;
   readonly bend: BendPlan;
+  readonly effect: TrialEffect | null;
   readonly layout: FixtureLayout;
   readonly hold: Hold;
   readonly joints: Joints;
@@ -52,6 +54,7 @@ export interface Stages {
 export interface PartialStages {
   readonly job: Job;
   readonly bend: BendPlan | null;
+  readonly effect: TrialEffect | null;
   readonly layout: FixtureLayout | null;
   readonly block: PlanBlock | null;
   readonly findings: readonly Finding[];
@@ -77,11 +80,11 @@ export const NO_PLAN: Plan = {
 };
 
 /** The plan as printed, degrees for radians. */
-export function toPlan({ job, bend, layout, hold, joints, block, findings }: Stages): BuiltPlan {
+export function toPlan({ job, bend, effect, layout, hold, joints, block, findings }: Stages): BuiltPlan {
   return {
     ...NO_PLAN,
     title: job.title,
-    ...bendSections(job, bend),
+    ...bendSections(job, bend, effect),
     ...formSections(job, bend, layout),
     hold: planHold(hold),
     cut: planCut(job, layout, joints),
@@ -91,11 +94,11 @@ export function toPlan({ job, bend, layout, hold, joints, block, findings }: Sta
 }
 
 /** The same of what a job with errors leaves a meaning to. */
-export function toPartialPlan({ job, bend, layout, block, findings }: PartialStages): Plan {
+export function toPartialPlan({ job, bend, effect, layout, block, findings }: PartialStages): Plan {
   return {
     ...NO_PLAN,
     title: job.title,
-    ...(bend ? bendSections(job, bend) : {}),
+    ...(bend ? bendSections(job, bend, effect) : {}),
     ...(bend && layout ? formSections(job, bend, layout) : {}),
     block,
     findings: sayFindings(findings, { units: job.units }),
@@ -105,6 +108,7 @@ export function toPartialPlan({ job, bend, layout, block, findings }: PartialSta
 function bendSections(
   job: Job,
   bend: BendPlan,
+  effect: TrialEffect | null,
 ): Pick<BuiltPlan, 'sheet' | 'trials' | 'bend' | 'pull' | 'runs' | 'blank'> {
   return {
     sheet: {
@@ -116,7 +120,7 @@ function bendSections(
       hardening: bend.metal.hardening,
       factor: bend.factor,
     },
-    trials: bend.trials && planTrials(bend.trials, bend),
+    trials: planTrials(bend, effect, job),
     bend: planBendSection(bend),
     pull: planPull(bend),
     runs: bend.runs.map(({ name, from, to, moment }) => ({ name, from, to, moment })),
@@ -137,20 +141,43 @@ function formSections(
   };
 }
 
-/** Trial strips as printed, angles in degrees. */
-export function planTrials(
-  { strips, factor, spread, effect }: NonNullable<BendPlan['trials']>,
-  bend: BendPlan,
-): PlanTrials {
-  // The legs' own tails take the same share of the wrap at every factor, near enough.
-  const share = bend.wrap.chosen / idealWrap(bend);
+/** Trials and what they change as printed, angles in degrees; null without any. */
+export function planTrials(bend: BendPlan, effect: TrialEffect | null, { bend: { radiusOf } }: Job): PlanTrials | null {
+  if (!bend.trials || !effect) return null;
+  const { strips, parts, factor, spread, legsKeep } = bend.trials;
   const atFactor = (at: BendAtFactor | null): PlanAtFactor | null =>
-    at && { form: fromTo(at.form), finished: fromTo(at.finished), wrap: share * toDegrees(at.wrap) };
+    at && { form: fromTo(at.form), finished: fromTo(at.finished), wrap: toDegrees(at.wrap) };
   return {
-    strips: strips.map(({ bent, left, ...strip }) => ({ ...strip, bent: toDegrees(bent), left: toDegrees(left) })),
+    strips: strips.map(({ radius, bent, left, width, factor: own }) => ({
+      radius,
+      bent: toDegrees(bent),
+      left: toDegrees(left),
+      width,
+      factor: own,
+    })),
+    parts: parts.map((part) => planPart(part, adviseForm(part, bend, radiusOf === 'form'))),
+    legsKeep: inDegrees(legsKeep),
     factor,
     spread,
     effect: { tables: atFactor(effect.tables), low: atFactor(effect.low), high: atFactor(effect.high) },
+  };
+}
+
+function planPart({ index, angle, wrap, reckoned, again, sure, ...part }: FittedPart, advice: FormAdvice): PlanPart {
+  const orNull = (turn: number | null): number | null => (turn === null ? null : toDegrees(turn));
+  return {
+    trial: index + 1,
+    at: part.at,
+    form: part.form,
+    radius: part.radius,
+    angle: orNull(angle),
+    wrap: orNull(wrap),
+    factor: part.factor,
+    reckoned: { radius: reckoned.radius, angle: orNull(reckoned.angle) },
+    cameOut: part.cameOut,
+    advice,
+    again: orNull(again),
+    sure: { radius: sure.radius, angle: orNull(sure.angle) },
   };
 }
 

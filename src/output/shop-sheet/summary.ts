@@ -1,5 +1,6 @@
 import { toDegrees, toRadians } from '../../base/angle';
 import { html, type HtmlElement, type HtmlNode } from '../html';
+import { sayParts } from '../plan/came-out';
 import { boardsRow, cuttingRows } from './cutting';
 import { degrees } from './measures';
 import { count, findingText, list, table, theirs } from './pieces';
@@ -69,7 +70,8 @@ export function summary(shop: Shop): HtmlElement[] {
           ),
         ]
       : []),
-    ...(plan.sheet.factor === 1 ? [trialNote(shop)] : []),
+    ...whatCameOut(shop),
+    ...(plan.trials === null ? [trialNote(shop)] : []),
   ];
 }
 
@@ -118,6 +120,21 @@ function findingsFirst({ findings }: Shop): HtmlElement[] {
       ]),
     ),
   ];
+}
+
+/** Finished parts among the trials, and what to do about form and pull. */
+function whatCameOut({ plan, say }: Shop): HtmlElement[] {
+  const print = {
+    length: say.length,
+    angle: (value: number) => say.angle(toRadians(value)),
+    force: say.force,
+    share: (share: number) => `${(100 * share).toFixed(1)} %`,
+    ratio: (ratio: number) => ratio.toFixed(3),
+  };
+  return sayParts(plan, print).flatMap((lines, index) => [
+    ...(index === 0 ? [html('h3', {}, 'What came out of the form')] : []),
+    list(...lines),
+  ]);
 }
 
 /** How sure the springback is without a trial strip, in degrees of this bend. Common practice: tables are good to some 25 %. */

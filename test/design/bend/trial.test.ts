@@ -3,7 +3,7 @@ import { sayFindings } from '../../../src/findings/say';
 import { describe, expect, it } from 'vitest';
 import { toRadians } from '../../../src/base/angle';
 import { fitTrials } from '../../../src/design/bend/trial';
-import type { Trial } from '../../../src/job/job';
+import type { Strip } from '../../../src/job/job';
 import { tryStarter, tables } from '../../helpers/starters';
 import { cases } from '../../helpers/cases';
 
@@ -51,7 +51,7 @@ function strip(
   sheet: Sheet,
   thickness: number,
   { radius, bent, factor }: { readonly radius: number; readonly bent: number; readonly factor: number },
-): Trial {
+): Strip {
   return { radius, bent, left: bent * shareLeft(sheet, thickness, radius + thickness / 2, factor), width: null };
 }
 
@@ -87,7 +87,7 @@ function discAt(sheet: Sheet, thickness: number, factor: number, share: number):
 }
 
 function fitted(
-  trials: readonly Trial[],
+  trials: readonly Strip[],
   sheet: Sheet,
   thickness: number,
 ): NonNullable<ReturnType<typeof fitTrials>['value']> {
@@ -96,7 +96,7 @@ function fitted(
   return value;
 }
 
-const codes = (trials: readonly Trial[], sheet = hardened, thickness = 1.6): string[] =>
+const codes = (trials: readonly Strip[], sheet = hardened, thickness = 1.6): string[] =>
   fitTrials(trials, sheet, thickness).findings.map(({ code, level }) => `${level} ${code}`);
 
 describe('one strip', () => {
@@ -200,7 +200,7 @@ describe('one strip', () => {
 });
 
 describe('several strips', () => {
-  const misfit = (trials: readonly Trial[], sheet: Sheet, thickness: number, factor: number): number =>
+  const misfit = (trials: readonly Strip[], sheet: Sheet, thickness: number, factor: number): number =>
     trials.reduce((sum, { radius, bent, left }) => {
       const mid = radius + thickness / 2;
       return sum + ((Math.max(0, shareLeft(sheet, thickness, mid, factor)) - left / bent) / mid) ** 2;
@@ -210,7 +210,7 @@ describe('several strips', () => {
     [30, 0.7],
     [45, -0.9],
     [70, 0.4],
-  ].map(([radius = 0, slip = 0]): Trial => {
+  ].map(([radius = 0, slip = 0]): Strip => {
     const trial = strip(hardened, 1.6, { radius, bent: nearlyRight, factor: 1.15 });
     return { ...trial, left: trial.left + toRadians(slip) };
   });

@@ -123,7 +123,7 @@ describe('the blank', () => {
 
   it('has leverage, trims, mass and size as the plan says', () => {
     const checked = onRandomBends((bent) => {
-      const plan = toPartialPlan({ ...bent, layout: null, block: null, findings: [] });
+      const plan = toPartialPlan({ ...bent, effect: null, layout: null, block: null, findings: [] });
       const { long, corners } = drawn(bent);
       const [, free, trim] = long;
       if (!free || !plan.blank) throw new Error('no free tangent line');
