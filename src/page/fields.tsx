@@ -1,4 +1,4 @@
-import type { ComponentChildren, JSX, TargetedEvent } from 'preact';
+import { Fragment, type ComponentChildren, type JSX, type TargetedEvent } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { SaidFinding } from '../findings/say';
 import { inUnits } from './convert-units';
@@ -218,9 +218,11 @@ function List({ placed, ...props }: FieldsProps & { placed: PlacedList }): JSX.E
         ) : null;
       })}
       {list.kinds.map((kind) => (
-        <button key={kind.one} type="button" class="add" onClick={() => add(kind)}>
-          Add {/^[aeiou]/u.test(kind.one) ? 'an' : 'a'} {kind.one}
-        </button>
+        <Fragment key={kind.one}>
+          <button type="button" class="add" onClick={() => add(kind)}>
+            Add {/^[aeiou]/u.test(kind.one) ? 'an' : 'a'} {kind.one}
+          </button>{' '}
+        </Fragment>
       ))}
       {list.group === 'trials' ? <TrialEffect form={props.form} /> : null}
     </div>

@@ -91,9 +91,9 @@ export const trialFindings = {
     message: `trial ${trial} came out ${off} ${which} than its radius and wrap account for`,
     hint: 'look again at where the sheet left the form, how square the pull was and how hard the clamps held; the new wrap is right only if all that is done the same way',
   })),
-  'part-form-taken': note({ trial: 'count', form: 'length' }, ({ trial, form }) => ({
+  'part-form-taken': note({ trial: 'count', form: 'length' }, ({ trial, form }, { at }) => ({
     message: `trial ${trial} is taken as bent on a form of ${form} there, as this job has it without its parts`,
-    hint: 'give “form”, the radius it was really bent on, and keep it so when you recut',
+    hint: `say the radius it was really bent on (${at}), and keep it so when you recut`,
   })),
   'one-strip': note({}, () => ({
     message: 'one strip says nothing of how far the sheet and your measuring vary',

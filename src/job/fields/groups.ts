@@ -3,7 +3,7 @@ export const groups = {
   sheet: { title: 'Part and sheet', begins: 'always' },
   bend: { title: 'Bend', begins: 'always' },
   runs: { title: 'Runs', begins: 'open' },
-  trials: { title: 'Trial strips', begins: 'folded' },
+  trials: { title: 'Trial strips, what came out', begins: 'folded' },
   offcuts: { title: 'Offcuts to use first', begins: 'folded' },
   board: { title: 'Board', begins: 'open' },
   cut: { title: 'How the boards are cut', begins: 'open' },
