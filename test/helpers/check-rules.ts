@@ -163,9 +163,10 @@ export function brokenRules(plan: Plan, job: Job, tables: Tables): string[] {
     (bend.form[end] / Math.cos(bend.coneHalfAngle.form * degree) + sheet.thickness / 2);
   const finishedCosine = Math.cos(bend.coneHalfAngle.finished * degree);
   for (const end of ['from', 'to'] as const) {
-    const wrapped = bend.wrap[end] / opens(end) + (pull.tail.stays[end] + hold.tail[end]) / finishedCosine;
+    const kept = pull.tail.stays[end] + hold.tail[end] + (plan.trials?.legsKeep[end] ?? 0);
+    const wrapped = bend.wrap[end] / opens(end) + kept / finishedCosine;
     const legs = 2 * Math.asin(Math.sin((wrapped * degree) / 2) * finishedCosine);
-    must(Math.abs(legs / (bend.angle * degree) - 1) < 1e-7, `the parts of the finished angle add up at ${end}`);
+    must(Math.abs(legs / (bend.angle * degree) - 1) < 1e-9, `the parts of the finished angle add up at ${end}`);
   }
 
   // Statics of the form, cut free at every mm of wrap on the way: no moment about the foot's rear edge is left over.

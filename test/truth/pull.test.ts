@@ -3,6 +3,8 @@ import { toDegrees, toRadians } from '../../src/base/angle';
 import { rootBetween } from '../../src/base/solve';
 import { parameterAt, parameterForMoment, type BendingCurve } from '../../src/design/bend/curve';
 import { bearingWith, clampNeed } from '../../src/design/pull/hold';
+import { sectionOf } from '../../src/design/bend/section';
+import { formRadiusFor } from '../../src/design/bend/springback';
 import { finishedShape } from '../../src/design/pull/finished-shape';
 import { grippedLeg } from '../../src/design/pull/gripped-leg';
 import { bareLeg } from '../../src/design/pull/pulled-leg';
@@ -142,4 +144,75 @@ describe('the hold: foot 80, spine 18, 620 mm of bend, hands at 200 mm, wrapped 
     expect(bearingWith(form, need.force)).toBeLessThan(Math.min(held, 98));
     expect(bearingWith(form, need.force / 3)).toBeNull();
   });
+});
+
+describe('a leg not pulled square: CS, 203 mm, form 34.09', () => {
+  /** The same beam, the pull turned by `off` toward the bend (radians): F·(sin θ − sin off) = W_c, laid out by the middle rule over the moment. */
+  function stays(off: number): number {
+    const { curve, mid } = onForm(CS, 1.2141, 34.09);
+    const whole = curve.at(parameterAt(curve, 1 / mid)).moment;
+    const steps = 20_000;
+    const dm = whole / steps;
+    const states = Array.from({ length: steps }, (_, step) => curve.at(parameterForMoment(curve, (step + 0.5) * dm)));
+    const along = (pull: number): { length: number; stays: number } =>
+      states.reduce(
+        ({ length, stays: kept }, { moment, curvature, complementary }) => {
+          const sine = complementary / pull + Math.sin(off);
+          const ahead = dm / (pull * Math.sqrt(1 - sine ** 2));
+          return { length: length + ahead, stays: kept + (curvature - moment / curve.stiffness) * ahead };
+        },
+        { length: 0, stays: 0 },
+      );
+    const least = (1.0001 * curve.at(parameterAt(curve, 1 / mid)).complementary) / (1 - Math.sin(off));
+    const pull = rootBetween((force) => along(force).length - 203, least, 20 * least, 1e-9);
+    return toDegrees(along(pull).stays);
+  }
+
+  it('10° inward adds 1.4° to what stays; square it is the 18.51° of the table', () => {
+    const square = stays(0);
+    within(square, 18.51, 0.03);
+    expect(Math.abs(stays(toRadians(10)) - square - 1.4)).toBeLessThan(0.1);
+  });
+});
+
+describe('the hold of the tapered starter as it stood: 3003-H14 perfectly plastic, R 38 to 50 over 620 mm, lever 330.6 (200 N), held 40, foot 80, spine 18', () => {
+  it('asks about 2040 N of its clamps without safety, where the old rule asked 1445 with 1.5', () => {
+    const finished = [38, 50].map((radius) => onFormFor(ALUMINIUM, 1.6, radius));
+    const [from, to] = finished;
+    if (!from || !to) throw new Error('two ends');
+    const slices = Array.from({ length: 62 }, (_, slice) => {
+      const share = (slice + 0.5) / 62;
+      const mid = from.mid + share * (to.mid - from.mid);
+      return { moment: from.curve.at(parameterAt(from.curve, 1 / mid)).moment * 10, radius: mid - 0.8, mid };
+    });
+    // Wrapped to the mean of both ends, no tails, as it was then.
+    const wrap = (toRadians(90) * (38.8 / from.mid + 50.8 / to.mid)) / 2;
+    const form = { foot: 80, spine: 18, held: 40, lever: 330.56, wrap, slices };
+    within(clampNeed(form).force, 2040, 0.01);
+  });
+});
+
+describe('the metals’ curves: form radius for a finished radius of 38, t 1.2', () => {
+  it.each([
+    { name: 'CS', modulus: 205_000, poisson: 0.29, strength: 555, initialStrain: 0.0052, exponent: 0.2, form: 33.79 },
+    { name: 'DDS', modulus: 205_000, poisson: 0.29, strength: 509, initialStrain: 0.0043, exponent: 0.23, form: 34.55 },
+    {
+      name: '6061-T4',
+      modulus: 68_950,
+      poisson: 0.33,
+      strength: 405,
+      initialStrain: 0.0038,
+      exponent: 0.2,
+      form: 30.25,
+    },
+    { name: '316', modulus: 193_000, poisson: 0.27, strength: 1223, initialStrain: 0.0193, exponent: 0.4, form: 32.65 },
+  ])(
+    '$name, K $strength, ε₀ $initialStrain, n $exponent: $form mm',
+    ({ form, strength, initialStrain, exponent, ...metal }) => {
+      const hardening = { strength, initialStrain, exponent };
+      const section = sectionOf({ ...metal, yield: NaN, hardening }, 1.2, 1);
+      // The curve’s numbers are given to two or three figures.
+      expect(Math.abs(formRadiusFor(section, 38.6) - 0.6 - form)).toBeLessThan(0.06);
+    },
+  );
 });
