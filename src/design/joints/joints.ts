@@ -1,4 +1,5 @@
 import type { End } from '../../base/ends';
+import type { Tab } from '../built/tabs';
 import type { Contact } from '../form/contact';
 
 /** How the boards of a form find one another, by the tool that cuts them; mm throughout, `s` along the centre line from the cone's end A. */
@@ -53,12 +54,6 @@ export interface StackedBoard {
 export interface Layer extends Contact {
   readonly low: number;
   readonly high: number;
-}
-
-export interface Tab {
-  /** Its middle, from the centre line. */
-  readonly offset: number;
-  readonly width: number;
 }
 
 export interface Slot extends Opening {

@@ -4,13 +4,13 @@ import type { LengthUnit } from '../../base/units';
 import type { BendPlan } from '../bend/bend-plan';
 import { contactOf } from '../form/contact';
 import { jointDepth } from '../built/joint-depth';
+import { tabsFor, type Tab } from '../built/tabs';
 import type { Backing, FixtureLayout, Station } from '../fixture/fixture';
 import type { LaserCut } from '../../job/job';
 import type { ToolRules } from '../../tables/tables';
 import { dowelsFor, halfDiscRoom, rectangleRoom, type DowelRoom } from './dowels';
-import type { LaserJoints, Layer, Slot, StackedBoard, Tab } from './joints';
+import type { LaserJoints, Layer, Slot, StackedBoard } from './joints';
 import { checkWalls, openingFor } from './opening';
-import { tabsFor } from './tabs';
 
 /** Layers, tabs, slots and dowels of every board, and what there is no room for. */
 export function laserJoints(

@@ -1,7 +1,8 @@
 import makerjs from 'makerjs';
 import type { Shape } from '../../base/drawing';
 import type { Backing } from '../../design/fixture/fixture';
-import type { Dowel, Tab } from '../../design/joints/joints';
+import type { Tab } from '../../design/built/tabs';
+import type { Dowel } from '../../design/joints/joints';
 import { loopsOf } from './model';
 import { circle, label, mark, widthBeside } from './shapes';
 import { tabbedEdge } from './tabbed-edge';

@@ -1,7 +1,8 @@
 import type { BendPlan } from '../../design/bend/bend-plan';
 import type { Backing, FixtureLayout, Station } from '../../design/fixture/fixture';
 import { grooveOverrun } from '../../design/joints/overrun';
-import type { Dowel, Joints, Layer, StackedBoard, Tab } from '../../design/joints/joints';
+import type { Tab } from '../../design/built/tabs';
+import type { Dowel, Joints, Layer, StackedBoard } from '../../design/joints/joints';
 import type { Job } from '../../job/job';
 import type { Tables } from '../../tables/tables';
 import { drawBacking } from './backing-part';

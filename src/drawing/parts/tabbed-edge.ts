@@ -1,4 +1,4 @@
-import type { Tab } from '../../design/joints/joints';
+import type { Tab } from '../../design/built/tabs';
 
 /**
  * The straight edge of a board from (−half, 0) to (half, 0), with tabs reaching `depth` below it; mm. Tabs do not overlap; one as
