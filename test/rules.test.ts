@@ -20,6 +20,7 @@ const rooms = [
   'design/fixture',
   'design/came-out',
   'design/joints',
+  'design/wood',
   'design/block',
   'panel',
   'drawing/parts',

@@ -1,7 +1,7 @@
 import { formatForce, type LengthUnit } from '../base/units';
 import { sayParts } from '../output/plan/came-out';
 import type { Printers } from '../output/plan/figures';
-import type { Plan, PlanHold, PlanPull, PlanScrew, PlanScrewHole, PlanStation } from '../output/plan/plan';
+import type { Plan, PlanHold, PlanPull, PlanScrew, PlanScrewHole, PlanStation, PlanWood } from '../output/plan/plan';
 import { inches, measuresIn } from '../output/shop-sheet/measures';
 import { cutting } from './cut-table';
 import { pairs, table } from './columns';
@@ -50,6 +50,7 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
       ['clamps', `${effort.clamps}, ${formatForce(effort.clampForce, units)} together`],
       ...(plan.hold ? holdRows(plan.hold, length) : []),
       ['foot behind the spine', length(effort.foot)],
+      ...(plan.wood ? woodRows(plan.wood, units) : []),
     ]);
   }
   if (spine) {
@@ -186,6 +187,19 @@ function holdRows(hold: PlanHold, length: (mm: number) => string): (readonly [st
     [
       'held leg’s tail, A / B',
       `${degrees(hold.tail.from)} / ${degrees(hold.tail.to)}${weak === null ? '; weak clamps let the form lift' : ` (${degrees(strong)} to ${degrees(weak)} as the clamps are done up)`}`,
+    ],
+  ];
+}
+
+function woodRows({ frontEdge, screws, roundEdge }: PlanWood, units: LengthUnit): (readonly [string, string])[] {
+  const stress = (mpa: number): string => plainSpaces(measuresIn(units).stress(mpa));
+  const force = (newtons: number): string => formatForce(newtons, units);
+  return [
+    ['spine’s front edge beds in over', printLength(frontEdge.beds, units)],
+    [`shear on each screw of ${screws.station}`, `${force(screws.load)}, allowed ${force(screws.bears)}`],
+    [
+      `pressed on the round edge of ${roundEdge.station}`,
+      `${stress(roundEdge.load)}, bears ${stress(roundEdge.bears)}`,
     ],
   ];
 }

@@ -6,6 +6,8 @@ import type { BendPlan, Hold } from '../design/bend/bend-plan';
 import type { FixtureLayout } from '../design/fixture/fixture';
 import type { Job } from '../job/job';
 import { layOutJoints } from '../design/joints';
+import { checkWood } from '../design/wood/check';
+import { woodLoads } from '../design/wood/loads';
 import type { Joints } from '../design/joints/joints';
 import type { BuiltPlan, Plan } from './plan/plan';
 import { tablesIn, type Tables } from '../tables/tables';
@@ -48,13 +50,16 @@ export function planJob(job: Job, all: Tables, earlier: readonly Finding[] = [])
   if (!layout || !hold || hasErrors(soFar))
     return refuse({ job, bend, effect, layout, block: block.value }, [...soFar, ...block.findings]);
   const joints = layOutJoints(layout, bend, job, tables);
-  const findings = [...soFar, ...joints.findings, ...block.findings];
+  const wood = woodLoads({ bend, layout, hold }, job, tables);
+  const strained = checkWood(wood, { spine: layout.spine.thickness, length: bend.length }, tables.rules);
+  const findings = [...soFar, ...joints.findings, ...strained, ...block.findings];
   const stages = {
     job,
     bend,
     effect,
     layout,
     hold,
+    wood,
     joints: joints.value,
     block: block.value && planBlock(block.value),
     findings,

@@ -74,6 +74,11 @@ export function loadTables(): Tables {
       takeOffMisread: rule('takeOffMisread'),
       radiusMisread: rule('radiusMisread'),
       mostLegsOff: rule('mostLegsOff'),
+      screwShear: rule('screwShear'),
+      screwInEdge: rule('screwInEdge'),
+      screwUltimate: rule('screwUltimate'),
+      edgeBeds: rule('edgeBeds'),
+      edgeUltimate: rule('edgeUltimate'),
     },
     tools: {
       bladeTurn: tool('bladeTurn'),

@@ -65,6 +65,8 @@ export const boardSchema = z.strictObject({
   modulus: positive,
   /** kg/m³. */
   density: positive,
+  /** What it bears on its edge before it crushes: compression in its plane, MPa. */
+  edgeStrength: positive,
   /** Screws sold alongside it: chooses #6/#8/#10 or 3.5/4/5 mm. */
   system: z.enum(['in', 'mm']),
   source,

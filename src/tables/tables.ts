@@ -52,6 +52,13 @@ export interface ShopRules {
   readonly takeOffMisread: number;
   readonly radiusMisread: number;
   readonly mostLegsOff: number;
+  /** Allowable shear of a screw over its diameter squared, N/mm²; its share in an edge; how many times as much fails. */
+  readonly screwShear: number;
+  readonly screwInEdge: number;
+  readonly screwUltimate: number;
+  /** Most the spine's front edge may bed in, mm; times its strength at which a round edge crushes for certain. */
+  readonly edgeBeds: number;
+  readonly edgeUltimate: number;
 }
 
 /** The numbers that belong to jigsaws, routers and lasers; see `shared/tools.json` for what each is, its unit and source. */

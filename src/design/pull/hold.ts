@@ -65,11 +65,11 @@ export function clampNeed(form: HeldForm): ClampNeed {
 }
 
 /**
- * How far behind the tangent line the held leg bears, mm, at the end of the pull with the clamps holding `force` N together: they press the
- * form down on it so far as the pull does not lift it. Null where they cannot hold the form at all.
+ * How far behind the tangent line the held leg bears, mm, at a wrap of the pull (its end unless said) with the clamps holding `force` N together:
+ * they press the form down on it so far as the pull does not lift it. Null where they cannot hold the form at all.
  */
-export function bearingWith(form: HeldForm, force: number): number | null {
-  const left = force * (form.foot + form.spine / 2) - pullTips(form, form.wrap);
+export function bearingWith(form: HeldForm, force: number, wrap = form.wrap): number | null {
+  const left = force * (form.foot + form.spine / 2) - pullTips(form, wrap);
   const arm = left > 0 ? (wholeMoment(form) * (form.spine + form.foot)) / left : Infinity;
   if (arm > bearingArm(form)) return null;
   return Math.max(arm, LEAST_BEARING);

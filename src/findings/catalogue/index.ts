@@ -13,6 +13,7 @@ import { outlineFindings } from './outline';
 import { panelFindings } from './panel';
 import { pullFindings } from './pull';
 import { trialFindings } from './trials';
+import { woodFindings } from './wood';
 
 /** Every code there is, by area. A code is declared once, with its level, the kinds of its values, and its words. */
 export const catalogue = {
@@ -22,6 +23,7 @@ export const catalogue = {
   ...bendFindings,
   ...pullFindings,
   ...trialFindings,
+  ...woodFindings,
   ...formFindings,
   ...jointFindings,
   ...blockFindings,

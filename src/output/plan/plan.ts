@@ -1,5 +1,6 @@
 import type { SaidFinding } from '../../findings/say';
 import type { Point } from '../../base/polygon';
+import type { WoodLoads } from '../../design/wood/loads';
 import type { BlockLayer, BlockLayout } from '../../design/block/finishing-block';
 
 /**
@@ -16,6 +17,8 @@ export interface Plan {
   readonly effort: PlanEffort | null;
   readonly pull: PlanPull | null;
   readonly hold: PlanHold | null;
+  /** Loads on screws and wood against what bears them; N, N/mm, MPa. */
+  readonly wood: PlanWood | null;
   readonly stations: readonly PlanStation[];
   readonly spine: PlanSpine | null;
   readonly backings: readonly PlanBacking[];
@@ -33,6 +36,7 @@ export interface BuiltPlan extends Plan {
   readonly effort: PlanEffort;
   readonly pull: PlanPull;
   readonly hold: PlanHold;
+  readonly wood: PlanWood;
   readonly spine: PlanSpine;
   readonly blank: PlanBlank;
   readonly cut: PlanCut;
@@ -268,6 +272,9 @@ export interface PlanHold {
   readonly worst: number;
   readonly lift: number;
 }
+
+/** Where the pull's loads on the wood are greatest. */
+export type PlanWood = WoodLoads;
 
 export interface PlanScrew {
   /** From the centre line, mm. */

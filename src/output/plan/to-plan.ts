@@ -10,6 +10,7 @@ import { developBlank } from '../../design/form/blank';
 import { sizeBlank } from '../../design/form/blank-size';
 import type { BlockLayout } from '../../design/block/finishing-block';
 import type { Job } from '../../job/job';
+import type { WoodLoads } from '../../design/wood/loads';
 import type { Joints } from '../../design/joints/joints';
 import { flattenLoop } from '../../base/flatten';
 import type { End, Ends } from '../../base/ends';
@@ -45,6 +46,7 @@ export interface Stages {
   readonly effect: TrialEffect | null;
   readonly layout: FixtureLayout;
   readonly hold: Hold;
+  readonly wood: WoodLoads;
   readonly joints: Joints;
   readonly block: PlanBlock | null;
   readonly findings: readonly Finding[];
@@ -70,6 +72,7 @@ export const NO_PLAN: Plan = {
   effort: null,
   pull: null,
   hold: null,
+  wood: null,
   stations: [],
   spine: null,
   backings: [],
@@ -80,13 +83,14 @@ export const NO_PLAN: Plan = {
 };
 
 /** The plan as printed, degrees for radians. */
-export function toPlan({ job, bend, effect, layout, hold, joints, block, findings }: Stages): BuiltPlan {
+export function toPlan({ job, bend, effect, layout, hold, wood, joints, block, findings }: Stages): BuiltPlan {
   return {
     ...NO_PLAN,
     title: job.title,
     ...bendSections(job, bend, effect),
     ...formSections(job, bend, layout),
     hold: planHold(hold),
+    wood,
     cut: planCut(job, layout, joints),
     block,
     findings: sayFindings(findings, { units: job.units }),

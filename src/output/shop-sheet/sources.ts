@@ -7,7 +7,7 @@ import type { Shop } from './shop';
 
 /** What the numbers rest on. */
 export function sources(shop: Shop): HtmlElement[] {
-  return [metalTable(shop), boardTable(shop), ruleTable(shop), assumptions(shop)];
+  return [metalTable(shop), boardTable(shop), woodTable(shop), ruleTable(shop), assumptions(shop)];
 }
 
 function metalTable({ bend, job, say }: Shop): HtmlElement {
@@ -38,6 +38,28 @@ function metalTable({ bend, job, say }: Shop): HtmlElement {
         `${(100 * bend.strain.A).toFixed(2)} % at A, ${(100 * bend.strain.B).toFixed(2)} % at B`,
         't/(2R + t)',
       ],
+    ],
+  );
+}
+
+/** Where the pull loads screws and wood most, against what they bear. */
+function woodTable({ plan: { wood }, tables: { rules }, say }: Shop): HtmlElement {
+  const { frontEdge, screws, roundEdge } = wood;
+  return table(
+    'Loads on screws and wood, where they are greatest in the pull',
+    ['What', 'Load', 'Bears'],
+    [
+      [
+        'up-push of the held leg on the spine’s front edge',
+        `beds in over ${say.length(frontEdge.beds)}`,
+        `${say.stress(frontEdge.strength)}; ${say.length(rules.edgeBeds)} is usual`,
+      ],
+      [
+        `shear on each screw of ${screws.station}`,
+        say.force(screws.load),
+        `${say.force(screws.bears)} in a board’s edge`,
+      ],
+      [`sheet on the round edge of ${roundEdge.station}`, say.stress(roundEdge.load), say.stress(roundEdge.bears)],
     ],
   );
 }
