@@ -122,7 +122,7 @@ export function letGo({ bend, say }: Shop): HtmlNode[] {
       `Ease the leg back by ${say.angle(Math.max(0, angle - bend.angle))}, until it pushes no more; only then loosen the clamps, a little each in turn.`,
       `Check the angle with the gauge lettered FINISHED or a bevel: ${say.angle(bend.angle)} from flat (${degrees(180 - toDegrees(bend.angle))} between the legs). Check the radius: ${radii}.`,
       `Short of the angle: clamp up again and pull further than before, ${degrees(opens)} at the gauge for every degree that lacks. Too far: open it by hand over the edge of the bench.`,
-      `Write down what the gauge showed while pulled, where the sheet left the form, and the angle and radius that came out: the best trial strip there is.`,
+      `Write down what the gauge showed while pulled, where the sheet left the form, and the angle and radius that came out: the best trial strip there is. Entered among the job’s trials as a finished part, they say whether to recut or shim the form and how far to pull the next.`,
       `The bend’s round runs out ${say.length(pull.reach)} past the form and departs by up to ${say.length(Math.max(pull.departure.A, pull.departure.B))} from one round arc; measure the leg for trimming now, after bending.`,
     ),
     caution(

@@ -27,7 +27,7 @@ function metalTable({ bend, job, say }: Shop): HtmlElement {
           : 'none known: taken as perfectly plastic',
         'as above',
       ],
-      ['factor from trial strips', String(Number(bend.factor.toFixed(4))), bend.factor === 1 ? 'no trial strip' : own],
+      ['factor from trials', String(Number(bend.factor.toFixed(4))), bend.trials === null ? 'no trial' : own],
       [
         'neutral-line factor K',
         String(Number(bend.neutral.toFixed(4))),
