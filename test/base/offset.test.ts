@@ -318,7 +318,7 @@ describe('offset of a loop against clipper2-ts', () => {
       { numRuns: cases(200) },
     );
     expect(seen.same).toBeGreaterThan(cases(50));
-    expect(seen.split).toBeGreaterThan(20);
+    expect(seen.split).toBeGreaterThanOrEqual(cases(20));
   });
 });
 
