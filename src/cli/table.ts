@@ -1,6 +1,6 @@
 import { formatForce, type LengthUnit } from '../base/units';
 import { sayParts } from '../output/plan/came-out';
-import type { Printers } from '../output/plan/figures';
+import { keyFigures, nameOf, sayFigure, type Figure, type Printers } from '../output/plan/figures';
 import type { Plan, PlanHold, PlanPull, PlanScrew, PlanScrewHole, PlanStation, PlanWood } from '../output/plan/plan';
 import { inches, measuresIn } from '../output/shop-sheet/measures';
 import { cutting } from './cut-table';
@@ -15,53 +15,37 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
   const { sheet, bend, effort, spine, blank, cut } = plan;
   const byHand = cut === null || cut.with === 'jigsaw';
   const stacked = cut?.with === 'laser' && cut.layers.stations > 1;
+  const figures = keyFigures(plan);
+  const said = (part: Figure['part']): (readonly [string, string])[] =>
+    figures
+      .filter((figure) => figure.part === part)
+      .map((figure) => [nameOf(figure), sayFigure(figure, printersFor(units))] as const);
   let text = `${paint(plan.title, '1', colour)}\n`;
   if (sheet && bend) {
     text += `${sheet.material}, ${length(sheet.thickness)} thick; bent ${degrees(bend.angle)} over ${length(bend.length)}\n`;
     text += heading('Bend');
-    text += pairs([
-      ...(plan.trials ? [['factor on the flow curve, from trials', sheet.factor.toFixed(3)] as const] : []),
-      ['form radius, end A / end B', `${length(bend.form.from)} / ${length(bend.form.to)}`],
-      ['springs back to', `${length(bend.finished.from)} / ${length(bend.finished.to)}`],
-      [
-        'wrap where the sheet leaves the form',
-        `${degrees(bend.wrap.chosen)}  (A needs ${degrees(bend.wrap.from)}, B ${degrees(bend.wrap.to)})`,
-      ],
-      ...(plan.pull ? pullRows(plan.pull, length) : []),
-      ['twist left, A / B', `${degrees(bend.twist.from)} / ${degrees(bend.twist.to)}`],
-      [
-        'between bend lines on the blank, A / B',
-        `${length(bend.allowance.from)} / ${length(bend.allowance.to)}  (fan ${degrees(bend.fan)})`,
-      ],
-      ['outside strain, A / B', `${percent(bend.strain.from)} / ${percent(bend.strain.to)}`],
-    ]);
+    text += pairs([...said('bend'), ...(plan.pull ? pullRows(plan.pull, length) : [])]);
   }
   const parts = sayParts(plan, printersFor(units));
   if (parts.length > 0) text += heading('What came out') + indented(parts);
   if (effort) {
     text += heading('Pull and clamps');
     text += pairs([
-      [
-        'pull at the hands',
-        `${formatForce(effort.handForce, units)} at ${length(effort.lever)} from where the sheet leaves the form`,
-      ],
+      ...said('pull'),
       ...(plan.pull ? wayRows(plan.pull, units) : []),
-      ['extra metal to leave, trimmed after', effort.leverage > 0 ? length(effort.leverage) : 'none'],
-      ['clamps', `${effort.clamps}, ${formatForce(effort.clampForce, units)} together`],
       ...(plan.hold ? holdRows(plan.hold, length) : []),
-      ['foot behind the spine', length(effort.foot)],
       ...(plan.wood ? woodRows(plan.wood, units) : []),
     ]);
   }
   if (spine) {
     text += heading('Spine');
     text += pairs([
-      ['length', length(spine.length)],
-      ['width, end A / end B', `${length(spine.widthFrom)} / ${length(spine.widthTo)}`],
-      ['thickness', length(spine.thickness)],
-      ...(spine.ears > 0 ? [['ears past each end', length(spine.ears)] as const] : []),
+      ['Length', length(spine.length)],
+      ['Width, A / B', `${length(spine.widthFrom)} / ${length(spine.widthTo)}`],
+      ['Thickness', length(spine.thickness)],
+      ...(spine.ears > 0 ? [['Ears past each end', length(spine.ears)] as const] : []),
       [
-        'clamp holes',
+        'Clamp holes',
         spine.clampHoles.map((hole) => `${drill(hole.diameter)} at ${length(hole.at)}`).join('; ') ||
           'none: clamp on the ears',
       ],
@@ -130,7 +114,7 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
     const [xs, ys] = [blank.outline.map(([x]) => x), blank.outline.map(([, y]) => y)];
     const size = (values: readonly number[]): string => length(Math.max(...values) - Math.min(...values));
     text += heading('Blank');
-    text += pairs([['sheet needed', `${size(xs)} × ${size(ys)}`]]);
+    text += pairs([['Sheet needed', `${size(xs)} × ${size(ys)}`]]);
   }
   if (effort) {
     text += heading('Mind');
@@ -141,22 +125,16 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
   return `${text}\n`;
 }
 
-/** The leg while it is pulled and after, both ends where they differ. */
+/** Of the leg beyond the form, what is no key figure. */
 function pullRows(pull: PlanPull, length: (mm: number) => string): (readonly [string, string])[] {
-  const both = ({ from, to }: { readonly from: number; readonly to: number }): string =>
-    `${degrees(from)} / ${degrees(to)}`;
   return [
-    [`leg while pulled, at the ${pull.with === 'yoke' ? 'yoke' : 'hands'}, A / B`, both(pull.legAngle)],
     [
-      'of that past the form, A / B',
-      `${both(pull.tail.loaded)}; stays ${both(pull.tail.stays)}, over ${length(pull.tail.reach)}`,
+      'Leg’s own bend while pulled, A / B',
+      `${degrees(pull.tail.loaded.from)} / ${degrees(pull.tail.loaded.to)}, over ${length(pull.tail.reach)}`,
     ],
+    ['Leg bows by', length(pull.bow)],
     [
-      'departs from one round bend, A / B',
-      `${length(pull.departure.from)} / ${length(pull.departure.to)}; leg bows ${length(pull.bow)}`,
-    ],
-    [
-      'front of the spine',
+      'Front of the spine',
       `${length(Math.abs(pull.early))} ${pull.early >= 0 ? 'behind' : 'ahead of'} the held tangent line`,
     ],
   ];
@@ -165,16 +143,16 @@ function pullRows(pull: PlanPull, length: (mm: number) => string): (readonly [st
 function wayRows(pull: PlanPull, units: LengthUnit): (readonly [string, string])[] {
   const length = (mm: number): string => printLength(mm, units);
   const { yoke, bare } = pull;
-  if (!yoke) return [['pulled with', pull.with === 'press' ? 'a batten pressed down' : 'bare hands']];
+  if (!yoke) return [['Pulled with', pull.with === 'press' ? 'a batten pressed down' : 'bare hands']];
   return [
-    ['pulled with', `a yoke, ${yoke.nose} and ${yoke.outer}, ${length(yoke.length)} long`],
-    ['yoke’s nose', `${length(yoke.gap)} past the form, ${length(yoke.arm)} to the hands; opens ${length(yoke.opens)}`],
+    ['Pulled with', `a yoke, ${yoke.nose} and ${yoke.outer}, ${length(yoke.length)} long`],
+    ['Yoke’s nose', `${length(yoke.gap)} past the form, ${length(yoke.arm)} to the hands; opens ${length(yoke.opens)}`],
     [
-      'yoke’s bolts',
+      'Yoke’s bolts',
       `two ${yoke.bolts.size} an end, ${length(yoke.bolts.span)} apart; ${formatForce(yoke.bolts.force, units)} a pair`,
     ],
     [
-      'bare hands instead',
+      'Bare hands instead',
       bare ? `${formatForce(bare.handForce, units)} within ${length(bare.lever)} of the form` : 'not at any lever',
     ],
   ];
@@ -183,10 +161,12 @@ function wayRows(pull: PlanPull, units: LengthUnit): (readonly [string, string])
 function holdRows(hold: PlanHold, length: (mm: number) => string): (readonly [string, string])[] {
   const { weak, strong } = hold.spread;
   return [
-    ['held leg bears', `${length(hold.bearing)} behind the tangent line; front edge lifts ${length(hold.lift)}`],
+    ['Held leg bears', `${length(hold.bearing)} behind the tangent line; front edge lifts ${length(hold.lift)}`],
     [
-      'held leg’s tail, A / B',
-      `${degrees(hold.tail.from)} / ${degrees(hold.tail.to)}${weak === null ? '; weak clamps let the form lift' : ` (${degrees(strong)} to ${degrees(weak)} as the clamps are done up)`}`,
+      'Held leg’s own bend, by how the clamps are done up',
+      weak === null
+        ? `from ${degrees(strong)}; weak clamps let the form lift`
+        : `${degrees(strong)} to ${degrees(weak)}`,
     ],
   ];
 }
@@ -195,10 +175,10 @@ function woodRows({ frontEdge, screws, roundEdge }: PlanWood, units: LengthUnit)
   const stress = (mpa: number): string => plainSpaces(measuresIn(units).stress(mpa));
   const force = (newtons: number): string => formatForce(newtons, units);
   return [
-    ['spine’s front edge beds in over', printLength(frontEdge.beds, units)],
-    [`shear on each screw of ${screws.station}`, `${force(screws.load)}, allowed ${force(screws.bears)}`],
+    ['Spine’s front edge beds in over', printLength(frontEdge.beds, units)],
+    [`Shear on each screw of ${screws.station}`, `${force(screws.load)}, allowed ${force(screws.bears)}`],
     [
-      `pressed on the round edge of ${roundEdge.station}`,
+      `Pressed on the round edge of ${roundEdge.station}`,
       `${stress(roundEdge.load)}, bears ${stress(roundEdge.bears)}`,
     ],
   ];

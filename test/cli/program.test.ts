@@ -74,7 +74,7 @@ describe('check and plan', () => {
   it('plan prints a table, without colour in a pipe', async () => {
     const { code, out } = await bendbuck(withJob(), ['plan', 'job.yaml']);
     expect(code).toBe(0);
-    expect(out).toContain('wrap where the sheet leaves the form');
+    expect(out).toContain('Leaves the form at a wrap of');
     expect(out).not.toContain('\u001B');
   });
 

@@ -21,15 +21,15 @@ const section = (text: string, heading: string): string[] =>
   (text.split(`\n${heading}`)[1] ?? '').split('\n\n')[0]?.split('\n').slice(1) ?? [];
 
 describe('the plan as a table', () => {
-  it('begins with what is set up first: radii, wrap, pull, clamps, foot; then the boards', () => {
+  it('begins with what is set up first: wrap, radii, pull, clamps, foot; then the boards', () => {
     const text = printPlan(plan, 'mm', false, Infinity);
     const wanted = [
-      'form radius',
-      'wrap where the sheet leaves the form',
-      'pull at the hands',
-      'extra metal to leave',
-      '\n  clamps',
-      'foot behind',
+      'Leaves the form at a wrap of',
+      'Form radius',
+      'Pull at the hands',
+      'Extra metal on the free leg',
+      '\n  Clamps',
+      'Foot behind',
       'Spine',
       'Stations',
       'Backing stations',

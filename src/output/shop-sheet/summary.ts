@@ -2,47 +2,42 @@ import { toDegrees, toRadians } from '../../base/angle';
 import { html, type HtmlElement, type HtmlNode } from '../html';
 import { sayParts } from '../plan/came-out';
 import { boardsRow, cuttingRows } from './cutting';
-import { degrees } from './measures';
+import { figureIn, keyFigures, nameOf, sayFigure, type FigureId, type Printers } from '../plan/figures';
+import { degrees, type Measures } from './measures';
 import { count, findingText, list, table, theirs } from './pieces';
 import type { Shop } from './shop';
+
+type Row = readonly [string, ...HtmlNode[]];
 
 /** What the maker reads first: what is bent, how far to pull, how hard, with what held. */
 export function summary(shop: Shop): HtmlElement[] {
   const { bend, layout, say, plan, job } = shop;
   const { pull } = bend;
-  const rows: (readonly [string, ...HtmlNode[]])[] = [
+  const figure = figuresOf(shop);
+  const rows: Row[] = [
     ['Sheet', `${bend.metal.name}, ${say.thickness(bend.section.thickness)}`],
     [
       'Finished bend',
       `${say.angle(bend.angle)} from flat, ${say.length(bend.length)} along the tangent line, inside radius ${ends(shop, bend.finished.radiusA, bend.finished.radiusB)}`,
     ],
-    ['Form radius', `${ends(shop, bend.form.radiusA, bend.form.radiusB)}: smaller, because the sheet springs back`],
-    [
-      'Pull until',
-      html(
-        'strong',
-        {},
-        `the ${pull.with === 'yoke' ? 'yoke' : 'leg at your hands'} stands ${say.angle(angleWhilePulled(shop))} from flat`,
-      ),
-      ` (${degrees(180 - toDegrees(angleWhilePulled(shop)))} between the legs), the sheet leaving the form at ${say.angle(bend.wrap.chosen)} of wrap; let go, it opens to ${say.angle(bend.angle)}`,
-    ],
+    ...figure('form-radius', (said, why) => [`${said}: ${why}`]),
+    ...figure('wrap'),
+    ...figure('leg-angle', (said) => [
+      html('strong', {}, said),
+      ` from flat (${degrees(180 - toDegrees(angleWhilePulled(shop)))} between the legs); let go, it opens to ${say.angle(bend.angle)}`,
+    ]),
     ['Pull with', wayWords(shop)],
-    ...twistRow(shop),
-    [
-      'Pull at the hands',
-      `${say.force(pull.handForce)} at ${say.length(pull.lever)} from where the sheet leaves the form`,
-    ],
-    [
-      'Leave for leverage',
+    ...(isTwisted(shop) ? figure('twist', (said, why) => [`${said}: ${why}`]) : []),
+    ...figure('pull', (said) => [`${said} from where the sheet leaves the form`]),
+    ...figure('leverage', (said) => [
       pull.leverage > 0
-        ? `${say.length(pull.leverage)} beyond the finished free leg of ${say.length(bend.legs.free)}; trim it off after bending`
-        : `nothing: the free leg of ${say.length(bend.legs.free)} is lever enough`,
-    ],
-    [
-      'Clamps',
-      `${count(layout.clamps, 'clamp')}, each done up to about ${say.force(job.clamps.rating)}; ${clampPlaces(shop)}`,
-    ],
-    ['Foot', `${say.length(layout.foot)} behind the spine, on ${count(layout.backings.length, 'backing station')}`],
+        ? `${said}: beyond the finished free leg of ${say.length(bend.legs.free)}`
+        : `${said}: the free leg of ${say.length(bend.legs.free)} is lever enough`,
+    ]),
+    ...figure('clamps', (said) => [
+      `${said}, each done up to about ${say.force(job.clamps.rating)}; ${clampPlaces(shop)}`,
+    ]),
+    ...figure('foot', (said) => [`${said}, on ${count(layout.backings.length, 'backing station')}`]),
     ['Boards', boardsRow(shop)],
     ...cuttingRows(shop),
     ['Legs', `held leg ${say.length(bend.legs.held)}, free leg ${say.length(bend.legs.free)}`],
@@ -90,15 +85,29 @@ function ends({ say, bend }: Shop, from: number, to: number): string {
   return bend.form.halfAngle === 0 ? say.length(from) : `${say.length(from)} at A, ${say.length(to)} at B`;
 }
 
-function twistRow({ bend, say }: Shop): (readonly [string, string])[] {
-  if (Math.abs(bend.twist.A) < toRadians(0.05) && Math.abs(bend.twist.B) < toRadians(0.05)) return [];
-  const side = (twist: number): string => `${say.angle(Math.abs(twist))} ${twist >= 0 ? 'too far' : 'short'}`;
-  return [
-    [
-      'Twist to expect',
-      `A comes out ${side(bend.twist.A)}, B ${side(bend.twist.B)} (A alone would need ${say.angle(bend.wrap.A)} of wrap, B ${say.angle(bend.wrap.B)})`,
-    ],
-  ];
+/** A key figure as a row: its name and what it says, with what more `words` makes of that and of its reason; none where the plan has it not. */
+function figuresOf({ plan, say }: Shop): (id: FigureId, words?: (said: string, why: string) => HtmlNode[]) => Row[] {
+  const figures = keyFigures(plan);
+  const print = printersFor(say);
+  return (id, words = (said) => [said]) => {
+    const found = figureIn(figures, id);
+    return found ? [[nameOf(found), ...words(sayFigure(found, print), found.why)]] : [];
+  };
+}
+
+/** Key figures as the sheet says numbers. */
+function printersFor({ length, force, angle }: Measures): Printers {
+  return {
+    length,
+    force,
+    angle: (inDegrees) => angle(toRadians(inDegrees)),
+    share: (share) => `${(100 * share).toFixed(2)}\u00a0%`,
+    ratio: (ratio) => ratio.toFixed(3),
+  };
+}
+
+function isTwisted({ bend: { twist } }: Shop): boolean {
+  return Math.max(Math.abs(twist.A), Math.abs(twist.B)) >= toRadians(0.05);
 }
 
 function clampPlaces({ layout, say }: Shop): string {

@@ -222,7 +222,7 @@ describe.each(starters)('the shop sheet of %s', (name) => {
       `${mm(effort.lever)} from where the sheet leaves the form`,
       `${effort.clamps} clamps`,
       `${(effort.clampForce / effort.clamps).toFixed(0)} N`,
-      `${mm(effort.foot)} behind the spine`,
+      `Foot behind the spine\n${mm(effort.foot)}, on `,
       mm(plan.bend.finished.from),
       mm(plan.bend.finished.to),
       mm(plan.bend.form.from),
