@@ -1,9 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { sidesOf } from '../../src/base/arc';
 import { toDegrees, toRadians } from '../../src/base/angle';
 import { flattenLoop } from '../../src/base/flatten';
 import type { Point } from '../../src/base/polygon';
+import { distanceTo, sideBetween } from '../../src/base/side';
 import { apart3 } from '../../src/base/space';
+import { findClashes } from '../../src/panel/trace/clashes';
 import { rimShrink, sharpDart } from '../../src/panel/corner/dart';
 import { cutPoint } from '../../src/panel/corner/end-cut';
 import { flatOf, insideSurface, type CornerBend } from '../../src/panel/corner/inner-side';
@@ -194,6 +197,28 @@ describe('a mitred corner', () => {
     const [a, b] = [rimCorner(long ?? []), rimCorner(longer ?? [])];
     expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeCloseTo(1.5, 1);
     expect(panel.corners[0]).toMatchObject({ treat: 'mitre', gap: 3 });
+  });
+
+  it('ends in its root hole, and leaves the metal between that and the corner whole', () => {
+    for (const width of [558.8, 5588]) {
+      const scale = width / 558.8;
+      const radius = { short: 30 * scale, back: 45 * scale };
+      const panel = built(
+        box(width, 228.6 * scale, {
+          bends: [bend('long', { radius, reach: { leg: 60 * scale } }), bend('short', { radius: 30 * scale })],
+        }),
+      );
+      const root = panel.corners[0]?.root;
+      if (!root) throw new Error('a root hole');
+      const sides = sidesOf(panel.outline).map(([from, to]) => sideBetween(from, to));
+      const [x, y] = root.at;
+      // Nothing is cut within the hole; its own edge is on the outline.
+      expect(Math.min(...sides.map((side) => distanceTo(side, { x, y })))).toBeCloseTo(root.diameter / 2, 6);
+      // From the corner the nearest cut is the hole’s near edge.
+      const toCorner = Math.min(...sides.map((side) => distanceTo(side, { x: 0, y: 0 })));
+      expect(toCorner).toBeCloseTo(Math.hypot(x, y) - root.diameter / 2, 6);
+      expect(findClashes([panel.outline])).toEqual([]);
+    }
   });
 
   it('cuts what the folded curve says: sampled densely, the drawn arcs stray from it by less than 0.01 mm', () => {
