@@ -27,6 +27,7 @@ const rooms = [
   'drawing/engrave',
   'drawing/tooling',
   'drawing/aids',
+  'drawing/panel',
   'drawing/boards',
   'output',
   'cli',

@@ -41,13 +41,18 @@ export interface SvgOptions {
   readonly check?: LengthUnit;
   /** Overrides of single groups' colours, `#rrggbb`. */
   readonly colours?: Readonly<Partial<Record<Operation, string>>>;
+  /** Of every place in the drawing; 5 where not said. */
+  readonly decimals?: number;
 }
 
 /**
  * A drawing as a whole SVG file, y turned to point down. Throws InternalError on a number that cannot be drawn, a loop of fewer than
  * two corners, a stroke of fewer than two points, a colour that is none, an empty drawing.
  */
-export function writeSvg(drawing: Drawing, { title, margin = 5, check, colours = {} }: SvgOptions): string {
+export function writeSvg(
+  drawing: Drawing,
+  { title, margin = 5, check, colours = {}, decimals = DECIMALS }: SvgOptions,
+): string {
   const bounds = boundsOf(drawing);
   const below = bounds.maxY - bounds.minY + 2 * margin;
   const bar = check === undefined ? null : checkBar(check, margin, below);
@@ -64,7 +69,7 @@ export function writeSvg(drawing: Drawing, { title, margin = 5, check, colours =
     [
       el('title', {}, [title]),
       el('desc', {}, ['Unit: mm. Drawn at 1:1; print or cut at 100 %.']),
-      ...drawingGroups(drawing, bounds, margin, colours),
+      ...groups(drawing, frameOf(bounds, margin, decimals), colours),
       ...(bar ? [bar.group] : []),
     ],
   );
@@ -114,7 +119,18 @@ export function drawingGroups(
   margin: number,
   colours: Readonly<Partial<Record<Operation, string>>> = {},
 ): Element[] {
-  const frame: Frame = { x: (x) => x - bounds.minX + margin, y: (y) => bounds.maxY - y + margin };
+  return groups(drawing, frameOf(bounds, margin, DECIMALS), colours);
+}
+
+function frameOf(bounds: Bounds, margin: number, decimals: number): Frame {
+  return {
+    x: (x) => x - bounds.minX + margin,
+    y: (y) => bounds.maxY - y + margin,
+    mm: (value) => fixed(value, decimals),
+  };
+}
+
+function groups(drawing: Drawing, frame: Frame, colours: Readonly<Partial<Record<Operation, string>>>): Element[] {
   return cutOrder.flatMap((operation) => {
     const shapes = drawing.shapes.filter((shape) => shape.operation === operation);
     if (shapes.length === 0) return [];
@@ -144,6 +160,8 @@ function colourText(colour: string): string {
 interface Frame {
   readonly x: (x: number) => number;
   readonly y: (y: number) => number;
+  /** A length as it is written. */
+  readonly mm: (value: number) => string;
 }
 
 function mm(value: number): string {
@@ -155,13 +173,18 @@ function draw(shape: Shape, frame: Frame, paint: Paint): Element {
     case 'loop':
       return el('path', { d: loopPath(shape, frame), ...paint });
     case 'circle':
-      return el('circle', { cx: mm(frame.x(shape.x)), cy: mm(frame.y(shape.y)), r: mm(shape.radius), ...paint });
+      return el('circle', {
+        cx: frame.mm(frame.x(shape.x)),
+        cy: frame.mm(frame.y(shape.y)),
+        r: frame.mm(shape.radius),
+        ...paint,
+      });
     case 'line':
       return el('path', { d: runPath([shape.from, shape.to], frame), ...paint });
     case 'stroke':
       return el('path', { d: runPath(shape.points, frame), ...paint });
     case 'text': {
-      const [x, y] = [mm(frame.x(shape.x)), mm(frame.y(shape.y))];
+      const [x, y] = [frame.mm(frame.x(shape.x)), frame.mm(frame.y(shape.y))];
       return el(
         'text',
         {
@@ -179,7 +202,7 @@ function draw(shape: Shape, frame: Frame, paint: Paint): Element {
 }
 
 function point([x, y]: readonly [number, number], frame: Frame): string {
-  return `${mm(frame.x(x))} ${mm(frame.y(y))}`;
+  return `${frame.mm(frame.x(x))} ${frame.mm(frame.y(y))}`;
 }
 
 function runPath(points: Stroke['points'], frame: Frame): string {
@@ -199,7 +222,7 @@ function sidePath(from: Vertex, to: Vertex, frame: Frame): string {
   const chord = Math.hypot(to.x - from.x, to.y - from.y);
   if (!Number.isFinite(from.bulge)) throw new InternalError(`a loop has a bulge that is none: ${from.bulge}`);
   if (Math.abs(sagittaFromBulge(chord, from.bulge)) < FLATTEST) return `L${point([to.x, to.y], frame)}`;
-  const radius = mm(radiusFromBulge(chord, from.bulge));
+  const radius = frame.mm(radiusFromBulge(chord, from.bulge));
   // Turning y over makes a counter-clockwise arc (positive bulge) clockwise on paper: sweep flag 0. No piece is a large arc.
   const flags = from.bulge > 0 ? '0 0' : '0 1';
   const pieces = Math.ceil(Math.abs(sweepFromBulge(from.bulge)) / WIDEST_ARC - 1e-9);

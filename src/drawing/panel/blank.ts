@@ -1,0 +1,259 @@
+import { at } from '../../base/at';
+import { boundsOf } from '../../base/bounds';
+import { toDegrees } from '../../base/angle';
+import type { Loop, Shape, Text, Vertex } from '../../base/drawing';
+import { flattenLoop } from '../../base/flatten';
+import type { Point } from '../../base/polygon';
+import { outline as outlineLoop } from '../../base/outline';
+import type { LengthUnit } from '../../base/units';
+import type { Bend, Panel } from '../../panel';
+import { sideOfLeg } from '../../panel/flat/bend';
+import type { SeamLayout } from '../../panel/seams/seam';
+import type { CutAndTrim } from '../../panel/trim/trim';
+import { labelLength } from '../parts/lengths';
+import { circle, label, mark, textWidth } from '../parts/shapes';
+import { bendLines, type BlankBend, type FlatLine } from './bend-lines';
+import { mirrorShapes } from './mirror';
+
+/** Which face of the sheet is drawn: the one that is up when it is marked, or the one under it. */
+export type BlankFace = 'marked' | 'other';
+
+/** A panel's blank as it is to be drawn. */
+export interface PanelBlank {
+  readonly panel: Panel;
+  /** One for each bend of the panel, in its numbering. */
+  readonly bends: readonly BlankBend[];
+  /** What is cut before bending and where it is trimmed after; null where the net outline is cut at once. */
+  readonly trim: CutAndTrim | null;
+  readonly seams: readonly SeamLayout[];
+}
+
+/** How it is drawn. */
+export interface BlankView {
+  /** As laid out, or mirrored for the other side of a pair. */
+  readonly hand: 'left' | 'right';
+  readonly face: BlankFace;
+  readonly units: LengthUnit;
+}
+
+/** How far a line is carried in from the edge on the face that it is not drawn on, and how long a middle's mark is, mm. */
+const TICK = 6;
+const LETTERS = 5;
+/** Between a take-off mark's name and its mark, mm. */
+const ASIDE = 1.5;
+/** Chords of a curved trim line stray so far from it, mm: less than a scribed line is wide. */
+const TRIM_STRAY = 0.01;
+
+/**
+ * The blank of a panel at 1:1. Cut now: operations `outline` and `hole`, arcs exact. To mark: tangent lines and take-off marks of the bends that are marked
+ * on this face, the others' carried in from the edge by ticks; middles, holes' centres, trim and lap lines.
+ */
+export function drawPanelBlank(blank: PanelBlank, view: BlankView): Shape[] {
+  const { panel, trim, seams } = blank;
+  const cut = trim?.cut ?? { vertices: panel.outline, holes: panel.holes };
+  const shapes: Shape[] = [
+    outlineLoop(cut.vertices),
+    ...cut.holes.map(holeLoop),
+    ...(trim?.trim ?? []).flatMap(trimMarks),
+    ...seams.flatMap(seamShapes),
+    ...panel.bends.flatMap((bend, index) => bendShapes(bend, at(blank.bends, index), view)),
+    ...faceNames(panel, view),
+  ];
+  const isMirrored = (view.hand === 'right') !== (view.face === 'other');
+  if (!isMirrored) return shapes;
+  const { minX, maxX } = boundsOf({ shapes: [outlineLoop(cut.vertices)] });
+  return mirrorShapes(shapes, minX + maxX);
+}
+
+function holeLoop(vertices: readonly Vertex[]): Loop {
+  return { kind: 'loop', operation: 'hole', vertices };
+}
+
+/** A trim run, on the net outline, with its words on the waste's side of its longest side. */
+function trimMarks(run: readonly Vertex[]): Shape[] {
+  const sides = pairs(flattenLoop(run, TRIM_STRAY));
+  const longest = sides.reduce((long, side) => (lengthOf(side) > lengthOf(long) ? side : long));
+  return [...sides.map(([a, b]) => mark(a, b)), ...words('TRIM AFTER BENDING', longest, { side: -1 })];
+}
+
+function pairs(points: readonly Point[]): FlatLine[] {
+  return points.slice(1).map((point, index) => [at(points, index), point] as const);
+}
+
+function lengthOf([[x, y], [u, v]]: FlatLine): number {
+  return Math.hypot(u - x, v - y);
+}
+
+/** Holes drilled now with their centres; the lap line where the other panel's edge comes to lie. */
+function seamShapes({ seam, rows, lapLine }: SeamLayout): Shape[] {
+  const places = rows.flat();
+  const drilled = seam.drill === 'now' ? places.map(({ x, y }) => circle('hole', x, y, seam.fastener.hole)) : [];
+  const lap = pairs(flattenLoop(lapLine, TRIM_STRAY)).map(([from, to]) => mark(from, to));
+  return [...drilled, ...places.flatMap(({ x, y }) => cross([x, y], TICK / 2)), ...lap];
+}
+
+function cross([x, y]: Point, half: number): Shape[] {
+  return [mark([x - half, y], [x + half, y]), mark([x, y - half], [x, y + half])];
+}
+
+function bendShapes(bend: Bend, made: BlankBend, { face, units }: BlankView): Shape[] {
+  const lines = bendLines(bend, made);
+  const isHere = (bend.turn === 'up') === (face === 'marked');
+  const tangents = [lines.base, lines.leg];
+  const toLeg = sideOfLeg(bend.frame);
+  if (!isHere)
+    return [
+      ...tangents.flatMap(edgeTicks),
+      ...bendNames(bend, lines.base, [`${made.step} ${name(bend)}: LINES ON THE OTHER FACE`]),
+    ];
+  return [
+    ...tangents.map(([from, to]) => mark(from, to)),
+    ...tangents.flatMap(middleTick),
+    ...(lines.takeOff && made.pulled
+      ? takeOffMarks(lines.takeOff, made.pulled.wrap, made.held === 'base' ? toLeg : turnedSide(toLeg))
+      : []),
+    ...bendNames(bend, lines.base, bendWords(bend, made, units)),
+    ...words('FORM STANDS HERE', made.held === 'base' ? lines.base : lines.leg, {
+      side: made.held === 'base' ? turnedSide(toLeg) : toLeg,
+      tallest: 4,
+    }),
+  ];
+}
+
+function turnedSide(side: Side): Side {
+  return side === 1 ? -1 : 1;
+}
+
+function name(bend: Bend): string {
+  return bend.name.toUpperCase();
+}
+
+function bendWords(bend: Bend, { step, held, form }: BlankBend, units: LengthUnit): string[] {
+  const { radiusA, radiusB, length } = bend.finished;
+  const radii =
+    radiusA === radiusB
+      ? `R ${labelLength(radiusA, units)}`
+      : `R ${labelLength(radiusA, units)} AT A, ${labelLength(radiusB, units)} AT B`;
+  const heldName = held === 'base' ? 'BASE' : 'LEG';
+  return [
+    `${step} ${name(bend)}: ${bend.turn.toUpperCase()} ${degrees(bend.angle)}, HOLD THE ${heldName}, FORM ${form.toUpperCase()}`,
+    `${radii}, ${labelLength(length, units)} LONG`,
+  ];
+}
+
+function degrees(angle: number): string {
+  return `${toDegrees(angle).toFixed(1)}°`;
+}
+
+/** Both ends of a line, in from the edge. */
+function edgeTicks(line: FlatLine): Shape[] {
+  const share = Math.min(0.5, TICK / lengthOf(line));
+  return [mark(line[0], between(line, share)), mark(between(line, 1 - share), line[1])];
+}
+
+function between([[x, y], [u, v]]: FlatLine, share: number): Point {
+  return [x + share * (u - x), y + share * (v - y)];
+}
+
+/** Square across the middle of a line: the form's middle is laid to it. */
+function middleTick(line: FlatLine): Shape[] {
+  const [x, y] = between(line, 0.5);
+  const [dx, dy] = across(line, TICK / 2);
+  return [mark([x - dx, y - dy], [x + dx, y + dy])];
+}
+
+/** To the left of the way along a line, so long. */
+function across(line: FlatLine, size: number): Point {
+  const [[x, y], [u, v]] = line;
+  const length = lengthOf(line);
+  return [(-size * (v - y)) / length, (size * (u - x)) / length];
+}
+
+/** Take-off marks by both ends, where the sheet leaves the form when the pull is done. */
+function takeOffMarks(line: FlatLine, wrap: number, side: Side): Shape[] {
+  return [
+    ...edgeTicks(line),
+    ...words(`TAKE-OFF AT ${degrees(wrap)} OF WRAP`, line, { side, tallest: 3, share: 0.25 }),
+  ];
+}
+
+/** The left (1) or the right (−1) of the way along a line. */
+type Side = 1 | -1;
+
+/** A line of text beside the middle (or another share) of a line; none where there is no room. */
+function words(
+  text: string,
+  line: FlatLine,
+  { side, tallest = LETTERS, share = 0.5 }: { readonly side: Side; readonly tallest?: number; readonly share?: number },
+): Text[] {
+  const readable = turnedToRead(line);
+  const isKept = readable === line;
+  const [x, y] = between(readable, isKept ? share : 1 - share);
+  const isLeft = (side === 1) === isKept;
+  const [written] = label(text, { x: 0, y: 0, width: 0.45 * lengthOf(line), tallest });
+  if (!written) return [];
+  const [dx, dy] = across(readable, isLeft ? ASIDE : -ASIDE - written.height);
+  return [{ ...written, x: x + dx, y: y + dy, angle: angleOf(readable) }];
+}
+
+/** The same line, walked so that text along it reads from left to right, or upward. */
+function turnedToRead(line: FlatLine): FlatLine {
+  const angle = angleOf(line);
+  return angle > Math.PI / 2 + 1e-9 || angle <= -Math.PI / 2 + 1e-9 ? [line[1], line[0]] : line;
+}
+
+function angleOf([[x, y], [u, v]]: FlatLine): number {
+  return Math.atan2(v - y, u - x);
+}
+
+/** The bend's names along the middle of its zone, as large as there is room for; ends A and B by the base line's. */
+function bendNames(bend: Bend, base: FlatLine, lines: readonly string[]): Text[] {
+  const middle = middleLine(bend, base);
+  const depth = 2 * lengthOf([between(middle, 0.5), between(base, 0.5)]);
+  const longest = Math.max(...lines.map((line) => textWidth(line, 1)));
+  const height = Math.min(LETTERS, (0.7 * lengthOf(base)) / longest, depth / (2 * lines.length + 1));
+  const readable = turnedToRead(middle);
+  const rows = lines.flatMap((line, index) => {
+    const out = height * (lines.length / 2 - index - 1) * 1.6 + 0.3 * height;
+    return along(line, readable, { out, height, share: 0.5 });
+  });
+  const ends = (['A', 'B'] as const).flatMap((end, index) =>
+    along(end, readable, {
+      out: -height / 2,
+      height: Math.min(LETTERS, depth / 2),
+      share: (index === 0) === (readable === middle) ? 0.04 : 0.96,
+    }),
+  );
+  return [...rows, ...ends];
+}
+
+function along(
+  text: string,
+  line: FlatLine,
+  { out, height, share }: { readonly out: number; readonly height: number; readonly share: number },
+): Text[] {
+  const [x, y] = between(line, share);
+  const [dx, dy] = across(line, out);
+  return [
+    { kind: 'text', operation: 'label', x: x + dx, y: y + dy, height, angle: angleOf(line), anchor: 'middle', text },
+  ];
+}
+
+/** Half-way between the tangent lines. */
+function middleLine(bend: Bend, base: FlatLine): FlatLine {
+  const { leg } = bendLines(bend, { held: 'base', pulled: null });
+  return [between([base[0], leg[0]], 0.5), between([base[1], leg[1]], 0.5)];
+}
+
+/** In the middle of the base: which blank and which face this is, and the caution that belongs to it. */
+function faceNames(panel: Panel, { hand, face }: BlankView): Text[] {
+  const box = boundsOf({ shapes: [outlineLoop(at(panel.faces, 0).outline)] });
+  const [x, y] = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+  const size = { x, width: 0.6 * (box.maxX - box.minX), tallest: Math.min(8, (box.maxY - box.minY) / 12) };
+  const lines = [
+    `BLANK ${hand.toUpperCase()}`,
+    face === 'marked' ? 'MARKED FACE' : 'OTHER FACE: TURN THE SHEET OVER',
+    'PENCIL ONLY: SCRIBED LINES START CRACKS',
+  ];
+  return lines.flatMap((text, index) => label(text, { ...size, y: y + (1 - index) * 1.8 * size.tallest }));
+}
