@@ -6,6 +6,7 @@ import { writeStl } from './stl';
 import { writeThreeMf } from './three-mf';
 
 export { bendMesh } from './bend-mesh';
+export { panelMesh } from './panel-mesh';
 export { formMeshes, type Form } from './form-meshes';
 export { meshVolume, type Mesh } from './mesh';
 
