@@ -1,7 +1,10 @@
+import { at } from '../../base/at';
+import { loopArea } from '../../base/area';
 import type { Vertex } from '../../base/drawing';
 import { flattenLoop } from '../../base/flatten';
 import type { Point } from '../../base/polygon';
 import { flatAt, foldPanel, toSpace, type Bend, type Folded, type Panel, type Piece } from '../../panel';
+import { loopLength } from '../../panel/trace/outline';
 import { MESH_CHORD_ERROR } from './form-meshes';
 import { MeshBuilder, type Mesh } from './mesh';
 import { partedBy, regionsOf, ringsOf, triangulate, withCorners, type Region } from './region';
@@ -34,8 +37,8 @@ export function panelMesh(panel: Panel, folded: Folded = foldPanel(panel)): Mesh
     builder.triangle(a, c, b);
     for (const [from, to] of sidesOf(corners)) {
       if (edges.has(`${to.key} ${from.key}`)) continue;
-      const at = (one: Snapped, up: number): number => corner(piece, one, up);
-      builder.quad(at(from, -half), at(to, -half), at(to, half), at(from, half));
+      const place = (one: Snapped, up: number): number => corner(piece, one, up);
+      builder.quad(place(from, -half), place(to, -half), place(to, half), place(from, half));
     }
   }
   return builder.build('panel', SHEET_COLOUR);
@@ -68,15 +71,32 @@ function sidesOf([a, b, c]: Triangle['corners']): (readonly [Snapped, Snapped])[
 
 /** The flat in triangles, each on one piece, corner to corner. */
 function flatTriangles(panel: Panel): Triangle[] {
-  const pieces = flatPieces(panel);
-  const corners = pieces.flatMap(({ regions }) => regions.flatMap(ringsOf)).flat();
   const snap = snapper();
+  const snapped = (ring: readonly Point[]): Point[] => tidied(ring.map((place) => snap(place).place));
+  const pieces = flatPieces(panel).map(({ piece, regions }): FlatPiece => ({
+    piece,
+    regions: regions
+      .map(({ outline, holes }) => ({ outline: snapped(outline), holes: holes.map(snapped).filter(isWide) }))
+      .filter(({ outline }) => isWide(outline)),
+  }));
+  const corners = pieces.flatMap(({ regions }) => regions.flatMap(ringsOf)).flat();
   return pieces.flatMap(({ piece, regions }) =>
     withCorners(regions, corners)
       .flatMap(triangulate)
       .map(([a, b, c]): Triangle => ({ piece, corners: [snap(a), snap(b), snap(c)] }))
       .filter(({ corners: [a, b, c] }) => a !== b && b !== c && c !== a),
   );
+}
+
+/** Without corners that stand on the one before. */
+function tidied(ring: readonly Point[]): Point[] {
+  return ring.filter((place, index) => place !== ring.at(index - 1));
+}
+
+/** Whether a ring is more than what rounding leaves between two lines that should be one. */
+function isWide(ring: readonly Point[]): boolean {
+  const vertices = ring.map(([x, y]): Vertex => ({ x, y, bulge: 0 }));
+  return Math.abs(loopArea(vertices)) > SAME * loopLength(vertices);
 }
 
 /** Places nearer than this are one, mm: what rounding may part. */
@@ -122,7 +142,24 @@ function flatPieces(panel: Panel): FlatPiece[] {
 }
 
 function flattened(loop: readonly Vertex[]): Point[] {
-  return flattenLoop(loop, MESH_CHORD_ERROR);
+  return thinned(flattenLoop(loop, MESH_CHORD_ERROR));
+}
+
+/** Corners between sides shorter than this are left out, mm: a row of them is all but straight, which no triangles are told apart on. */
+const SHORT = 0.05;
+
+function thinned(ring: readonly Point[]): Point[] {
+  const kept: Point[] = [];
+  for (const [index, place] of ring.entries()) {
+    const next = at(ring, (index + 1) % ring.length);
+    const before = kept.at(-1) ?? at(ring, -1);
+    if (distance(before, place) >= SHORT || distance(place, next) >= SHORT) kept.push(place);
+  }
+  return kept;
+}
+
+function distance([x, y]: Point, [u, v]: Point): number {
+  return Math.hypot(u - x, v - y);
 }
 
 /** Counter-clockwise, as a loop to take out. */
@@ -131,7 +168,7 @@ function roundHole({ at: [x, y], diameter }: { readonly at: Point; readonly diam
   return flattened([
     { x: x - radius, y, bulge: 1 },
     { x: x + radius, y, bulge: 1 },
-  ]).map(([px, py]): Point => [px, py]);
+  ]);
 }
 
 /** A zone parted along rulings so near that the chords between them stray by no more than other curves' do. */

@@ -12,6 +12,16 @@ const hood = built(
     bends: [bend('long', { radius: { short: 30, back: 45 } }), bend('short', { radius: { long: 30, top: 36 } })],
   }),
 );
+const inches = built(
+  box(558.8, 228.6, {
+    thickness: 1.2141,
+    bends: [
+      bend('long', { radius: { short: 31.75, back: 44.45 }, reach: { leg: 63.5 } }),
+      bend('short', { radius: { long: 31.75, top: 38.1 }, reach: { leg: 63.5 } }),
+    ],
+    corners: [corner(['long', 'short'], { gap: 3.175 })],
+  }),
+);
 const zed = built(
   box(300, 200, { bends: [bend('long'), bend('top', { turn: 'down', radius: { back: 20, short: 26 } })] }),
 );
@@ -30,7 +40,7 @@ const holed: Panel = {
   ],
 };
 
-const panels = { hood, zed, tray, lapped, holed };
+const panels = { hood, inches, zed, tray, lapped, holed };
 
 /** Sides of triangles that are not run along once each way (3MF Core Specification, 4.1.3.1). */
 function openSides({ triangles }: Mesh): string[] {
