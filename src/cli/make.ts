@@ -19,7 +19,13 @@ export async function make(io: Io, path: string, out: string, options: MakeOptio
   putInOrder(resolve(io.cwd, out));
   const progress = startProgress(io, 'working the form out');
   try {
-    const { plan, planned, tables, findings, units } = await work(io, path);
+    const worked = await work(io, path);
+    if (worked.kind === 'panel') {
+      progress.stop();
+      const { makePanel } = await import('./panel');
+      return await makePanel(io, worked, out, options);
+    }
+    const { plan, planned, tables, findings, units } = worked;
     if (!planned?.buildable) {
       progress.stop();
       io.err(printFindings(findings, units, io.errColour));

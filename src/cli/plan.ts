@@ -2,7 +2,7 @@ import { hasErrors, type Finding } from '../base/findings';
 import type { LengthUnit } from '../base/units';
 import { sayFindings } from '../findings/say';
 import type { Job } from '../job/job';
-import { parseJob } from '../job/parse';
+import { parseFile } from '../job/parse';
 import { planJob, type Planned } from '../output/pipeline';
 import type { Plan } from '../output/plan/plan';
 import { NO_PLAN } from '../output/plan/to-plan';
@@ -11,11 +11,13 @@ import { loadTables } from '../tables/bundled';
 import type { Tables } from '../tables/tables';
 import { EXIT, type ExitCode, type Io } from './io';
 import { readJobFile } from './job-file';
+import type { WorkedPanel } from './panel';
 import { printFindings } from './report';
 import { printPlan } from './table';
 
 /** A job file read and worked out as far as its mistakes allow. */
 export interface Worked {
+  readonly kind: 'bend';
   readonly job: Job | null;
   readonly planned: Planned | null;
   readonly plan: Plan;
@@ -25,12 +27,18 @@ export interface Worked {
   readonly units: LengthUnit;
 }
 
-/** Reads and works out a job. */
-export async function work(io: Io, path: string): Promise<Worked> {
+/** Reads and works out a job, of one bend or of a panel. */
+export async function work(io: Io, path: string): Promise<Worked | ({ readonly kind: 'panel' } & WorkedPanel)> {
   const tables = loadTables();
-  const { job, findings, locate, units } = parseJob(await readJobFile(io, path), tables);
+  const parsed = parseFile(await readJobFile(io, path), tables);
+  if (parsed.kind === 'panel') {
+    const { workPanel } = await import('./panel');
+    return { kind: 'panel', ...workPanel(parsed, tables) };
+  }
+  const { job, findings, locate, units } = parsed;
   if (!job)
     return {
+      kind: 'bend',
       job,
       planned: null,
       plan: { ...NO_PLAN, findings: sayFindings(findings, { units }) },
@@ -41,7 +49,7 @@ export async function work(io: Io, path: string): Promise<Worked> {
   const planned = planJob(job, tables, findings);
   const located = locate(planned.findings);
   const plan = { ...planned.plan, findings: sayFindings(located, { units }) };
-  return { job, planned, plan, findings: located, units, tables };
+  return { kind: 'bend', job, planned, plan, findings: located, units, tables };
 }
 
 /** `check`: findings only. */
@@ -54,6 +62,10 @@ export async function check(io: Io, path: string): Promise<ExitCode> {
 /** `plan`: the numbers, as a table to read or as JSON. */
 export async function plan(io: Io, path: string, options: { json?: true; units?: 'mm' | 'in' }): Promise<ExitCode> {
   const worked = await work(io, path);
+  if (worked.kind === 'panel') {
+    const { printPanel } = await import('./panel');
+    return printPanel(io, worked, options);
+  }
   const units = options.units ?? worked.units;
   if (options.json) io.out(planText(worked.plan));
   else {

@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import { hasErrors, type Finding } from '../base/findings';
 import { finding } from '../findings/finding';
 import type { LengthUnit } from '../base/units';
@@ -6,29 +7,61 @@ import { explain } from './explain';
 import type { Job } from './job';
 import { readJob } from './read';
 import { jobFields } from './fields/index';
+import { panelFields } from './panel/fields';
+import { readPanelJob, type PanelJob } from './panel/read';
 import { readSource, type Source } from './source';
 import { pathFromText, type Path } from './path';
 
 /** A job file read: the job, or null where errors were found, and everything found, in the order of the file. */
-export interface ParsedJob {
+export interface Parsed<Read> {
   /** Of the file, whether or not it can be read whole: what is said of it is said in this unit. */
   readonly units: LengthUnit;
-  readonly job: Job | null;
+  readonly job: Read | null;
   readonly findings: readonly Finding[];
   /** Later findings with the lines of this file's text that their paths stand on. */
   readonly locate: (findings: readonly Finding[]) => Finding[];
 }
 
-/** Job file text (YAML or JSON) → job. All mistakes are reported at once, each with its line. Never throws on any text. */
+export type ParsedJob = Parsed<Job>;
+
+/** A job file of either kind. */
+export type ParsedFile = ({ readonly kind: 'bend' } & Parsed<Job>) | ({ readonly kind: 'panel' } & Parsed<PanelJob>);
+
+/** Job file text (YAML or JSON) → job of one bend. All mistakes are reported at once, each with its line. Never throws on any text. */
 export function parseJob(text: string, tables: Tables): ParsedJob {
   const { source, findings } = readSource(text);
-  if (!source) return { units: 'mm', job: null, findings, locate: (later) => [...later] };
+  return source ? parseBend(source, tables) : unreadable(findings);
+}
+
+/** Job file text → job of one bend, or of a panel where it has a `base`. As {@link parseJob}. */
+export function parseFile(text: string, tables: Tables): ParsedFile {
+  const { source, findings } = readSource(text);
+  if (!source) return { kind: 'bend', ...unreadable(findings) };
+  return valueAt(source.data, ['base']) === undefined
+    ? { kind: 'bend', ...parseBend(source, tables) }
+    : { kind: 'panel', ...parseWith(source, { shape: panelFields.shape, read: (data) => readPanelJob(data, tables) }) };
+}
+
+function parseBend(source: Source, tables: Tables): ParsedJob {
+  return parseWith(source, { shape: jobFields.shape, read: (data) => readJob(data, tables) });
+}
+
+function unreadable(findings: readonly Finding[]): Parsed<never> {
+  return { units: 'mm', job: null, findings, locate: (later) => [...later] };
+}
+
+interface Rules<Read> {
+  readonly shape: z.ZodType;
+  readonly read: (data: unknown) => { readonly job: Read; readonly findings: readonly Finding[] };
+}
+
+function parseWith<Read extends { readonly units: LengthUnit }>(source: Source, rules: Rules<Read>): Parsed<Read> {
   const locate = (later: readonly Finding[]): Finding[] => withLines(later, source);
-  const shape = jobFields.shape.safeParse(source.data);
+  const shape = rules.shape.safeParse(source.data);
   const complaints = shape.success
     ? []
     : shape.error.issues.flatMap((issue) => explain(issue, valueAt(source.data, issue.path)));
-  const read = readJob(source.data, tables);
+  const read = rules.read(source.data);
   const all = locate([...complaints, ...read.findings]).sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
   return { units: read.job.units, job: hasErrors(all) ? null : read.job, findings: firstFew(all), locate };
 }

@@ -54,3 +54,5 @@ export type { FoundOrder, OrderGiven } from './order/find-order';
 export { findOrder, orderSearch } from './order/find-order';
 export { selfCrossing } from './order/self-crossing';
 export { orderFindings } from './order/order-findings';
+export { zoneEnds } from './order/metal';
+export { frameMotion, zonePlace } from './fold/bend-motion';

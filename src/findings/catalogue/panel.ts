@@ -6,6 +6,24 @@ export const panelFindings = {
     message: 'the bends leave no base between their tangent lines',
     hint: 'make the base larger or the radii smaller',
   })),
+  'leg-or-height': error({}, () => ({
+    message: 'a bend has either a leg or a height',
+    hint: 'give `leg`, the flat metal beyond the bend, or `height`, how high its rim stands over the base',
+  })),
+  'no-such-form': error({ name: 'text', known: 'list' }, ({ name, known }) => ({
+    message: `no bend stands on ${name} whose form could be used`,
+    hint: 'name the edge that another bend stands on',
+    got: name,
+    allowed: known,
+  })),
+  'form-differs': error({ bend: 'text', form: 'text', off: 'length' }, ({ bend, form, off }) => ({
+    message: `the form of ${form} is too short for ${bend}, or its radii differ by ${off}`,
+    hint: 'leave `form` out, or make the radii agree',
+  })),
+  'form-nearly': warning({ bend: 'text', form: 'text', off: 'length' }, ({ bend, form, off }) => ({
+    message: `${bend} is made on the form of ${form}, whose radii differ by ${off}: it comes out by about that much otherwise`,
+    hint: 'make it a form of its own where that matters',
+  })),
   'base-edges': error({ corners: 'count', edges: 'count' }, ({ corners, edges }) => ({
     message: 'edge i runs from corner i to the next: as many edges as corners',
     hint: 'give at least three corners and as many edges',

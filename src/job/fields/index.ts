@@ -13,6 +13,50 @@ import { runs } from './runs';
 import { sheet } from './sheet';
 import { trials } from './trials';
 
+const partTitle = field({
+  label: 'Title',
+  help: 'What the part is; names the output folder',
+  example: 'Rowing-skiff splash coaming',
+  group: 'sheet',
+  is: title,
+  required: true,
+});
+const units = field({
+  label: 'Units',
+  help: 'Unit of bare numbers, and of what is printed',
+  group: 'sheet',
+  is: choice(['mm', 'in'], { in: 'inch' }),
+  unless: 'mm',
+});
+const neutral = field({
+  label: 'Neutral-line factor K',
+  help: 'Neutral-line factor K, where you use your own',
+  example: '0.44',
+  group: 'own',
+  is: ratio(0.2, 0.5),
+  without: 'DIN 6935’s',
+});
+
+/** What every job may say, whether it is of one bend or of a whole panel. */
+export const commonFields = {
+  title: partTitle,
+  units,
+  sheet,
+  trials,
+  offcuts,
+  board,
+  cut,
+  machine,
+  pull,
+  effort,
+  clamps,
+  screws,
+  stations,
+  neutral,
+  files,
+  paper,
+};
+
 /**
  * The job file described: every key once, in the order of the work. The schema, the reader, the page's form, the README's table and
  * the words of messages all come from here.
@@ -20,21 +64,8 @@ import { trials } from './trials';
 export const jobFields = block(
   { help: 'One bend of one sheet-metal part, and the form to bend it on', required: true },
   {
-    title: field({
-      label: 'Title',
-      help: 'What the part is; names the output folder',
-      example: 'Rowing-skiff splash coaming',
-      group: 'sheet',
-      is: title,
-      required: true,
-    }),
-    units: field({
-      label: 'Units',
-      help: 'Unit of bare numbers, and of what is printed',
-      group: 'sheet',
-      is: choice(['mm', 'in'], { in: 'inch' }),
-      unless: 'mm',
-    }),
+    title: partTitle,
+    units,
     sheet,
     bend,
     runs,
@@ -48,14 +79,7 @@ export const jobFields = block(
     clamps,
     screws,
     stations,
-    neutral: field({
-      label: 'Neutral-line factor K',
-      help: 'Neutral-line factor K, where you use your own',
-      example: '0.44',
-      group: 'own',
-      is: ratio(0.2, 0.5),
-      without: 'DIN 6935’s',
-    }),
+    neutral,
     block: finishingBlock,
     files,
     paper,

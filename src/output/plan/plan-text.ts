@@ -1,3 +1,4 @@
+import type { PanelPlan } from '../panel/panel-plan';
 import type { Plan } from './plan';
 
 /**
@@ -10,7 +11,7 @@ const DIGITS = 10;
 const DECIMALS = 11;
 
 /** The plan as JSON text, as `plan --json` prints it and `plan.json` holds it. */
-export function planText(plan: Plan): string {
+export function planText(plan: Plan | PanelPlan): string {
   return `${JSON.stringify(plan, (_, value: unknown) => (typeof value === 'number' ? printed(value) : value), 2)}\n`;
 }
 

@@ -79,8 +79,8 @@ function slices(bend: Bend, limits: XLimits | null): Bodies {
   });
 }
 
-/** How far a zone reaches at each wrap, by the corners of its outline. */
-function zoneEnds(bend: Bend): (wrap: number) => readonly [number, number] {
+/** How far a zone reaches at each wrap, along its rulings from end A, by the corners of its outline; mm. */
+export function zoneEnds(bend: Bend): (wrap: number) => readonly [number, number] {
   const places = flattenLoop(bend.zone, STRAY).map((place) => bentAt(bend, place));
   return (wrap) => {
     const crossed = places.flatMap((from, index) => {

@@ -201,18 +201,23 @@ export function yokeThings(bend: Bend, yoke: YokeBody | null): Thing[] {
   if (!yoke) return [];
   const seen = { ...bend, frame: { at: [0, 0], along: [1, 0], toLeg: [0, 1] } as const };
   const half = bend.thickness / 2;
-  const member = (width: number, low: number, high: number): Convex =>
+  const member = ([near, far]: readonly [number, number], low: number, high: number): Convex =>
     convex(
       [yoke.from, yoke.to].flatMap((x) =>
-        [yoke.near, yoke.near + width].flatMap((y) => {
+        [near, far].flatMap((y) => {
           const [u, v] = flatOnLeg(seen, [x, y]);
           return [low, high].map((z): Place3 => [u, v, z]);
         }),
       ),
     );
-  const inner = member(yoke.inner.width, half, half + yoke.inner.height);
-  const outer = member(yoke.outer.width, -half - yoke.outer.depth, -half);
-  return [{ name: 'yoke', bodies: [inner, outer], flat: false, besideCorner: false }];
+  const { near, inner, outer } = yoke;
+  const far = near + inner.width;
+  const bodies = [
+    member([near, far], half, half + inner.thickness),
+    member([far - inner.thickness, far], half, half + inner.height),
+    member([near, near + outer.width], -half - outer.depth, -half),
+  ];
+  return [{ name: 'yoke', bodies, flat: false, besideCorner: false }];
 }
 
 /** A thing moved. */

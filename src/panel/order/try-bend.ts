@@ -302,10 +302,15 @@ function pairsOf(scene: Scene, { moving, standing, rules }: Among, pastVertical:
     const against = thing.flat ? (pastVertical ? notStations : []) : wood;
     const metal = scene.held.filter((still) => !(still.flat && thing.flat));
     return [...against, ...metal].map((still) => {
-      const beside = still.besideCorner || thing.besideCorner;
-      return { moving: thing, standing: still, needed: beside ? 0 : need };
+      const near = still.besideCorner || thing.besideCorner || isYokeByForm(thing, still);
+      return { moving: thing, standing: still, needed: near ? 0 : need };
     });
   });
+}
+
+/** A yoke is bolted on as near the form's round edge as the pull's design puts it. */
+function isYokeByForm(moving: Thing, standing: Thing): boolean {
+  return moving.name === 'yoke' && standing.name === 'stations';
 }
 
 /** The most any place of what moves goes per radian, mm: it rolls about where it leaves the form. */

@@ -31,7 +31,8 @@ export interface YokeBody {
   readonly to: number;
   /** From the far tangent line out to its near edge. */
   readonly near: number;
-  readonly inner: { readonly width: number; readonly height: number };
+  /** An angle: one flange on the sheet, the other standing off it at the edge away from the bend. */
+  readonly inner: { readonly width: number; readonly height: number; readonly thickness: number };
   readonly outer: { readonly width: number; readonly depth: number };
 }
 

@@ -1,0 +1,97 @@
+import { join, relative, resolve } from 'node:path';
+import { hasErrors, type Finding } from '../base/findings';
+import { fileName } from '../base/file-name';
+import { sayFindings } from '../findings/say';
+import type { Parsed } from '../job/parse';
+import type { PanelJob } from '../job/panel/read';
+import { noPanelPlan, toPanelPlan, type PanelPlan } from '../output/panel/panel-plan';
+import { planPanel, type PlannedPanel } from '../output/panel/plan-panel';
+import { stepWords } from '../output/panel/step-words';
+import { planText } from '../output/plan/plan-text';
+import { measuresIn } from '../output/shop-sheet/measures';
+import { loadPanelRules } from '../tables/panel-rules';
+import type { Tables } from '../tables/tables';
+import { storeSet } from './files';
+import { readFont } from './font';
+import { EXIT, type ExitCode, type Io } from './io';
+import type { MakeOptions } from './make';
+import { startProgress } from './progress';
+import { printFindings } from './report';
+
+/** A panel's job file worked out as far as its mistakes allow. */
+export interface WorkedPanel {
+  readonly planned: PlannedPanel | null;
+  readonly plan: PanelPlan;
+  readonly findings: readonly Finding[];
+  readonly units: Parsed<PanelJob>['units'];
+  readonly tables: Tables;
+}
+
+export function workPanel({ job, findings, locate, units }: Parsed<PanelJob>, tables: Tables): WorkedPanel {
+  const say = (found: readonly Finding[]): ReturnType<typeof sayFindings> => sayFindings(found, { units });
+  if (!job) return { planned: null, plan: noPanelPlan('', say(findings)), findings, units, tables };
+  const planned = planPanel(job, { tables, rules: loadPanelRules() }, findings);
+  const located = locate(planned.findings);
+  const plan = planned.buildable ? toPanelPlan(planned, say(located)) : noPanelPlan(job.title, say(located));
+  return { planned, plan, findings: located, units, tables };
+}
+
+/** `plan` of a panel: the steps in the order of work, or everything as JSON. */
+export function printPanel(io: Io, worked: WorkedPanel, options: { json?: true; units?: 'mm' | 'in' }): ExitCode {
+  const { planned, plan, findings } = worked;
+  const units = options.units ?? worked.units;
+  if (options.json) io.out(planText(plan));
+  else {
+    if (planned?.buildable) io.out(panelText(planned, units));
+    io.out(printFindings(findings, units, io.colour));
+  }
+  return hasErrors(findings) ? EXIT.wrong : EXIT.done;
+}
+
+function panelText(planned: PlannedPanel & { readonly buildable: true }, units: 'mm' | 'in'): string {
+  const say = measuresIn(units);
+  const forms = planned.forms.map(
+    ({ name, planned: { bend } }) =>
+      `  ${name}: ${say.length(bend.length)} long, radius ${say.length(bend.form.radiusA)} at A, ${say.length(bend.form.radiusB)} at B\n`,
+  );
+  const steps = stepWords(planned, say).map(
+    ({ number, bend, title, sentences }) =>
+      `\n${number}. ${bend}: ${title}\n${sentences.map((sentence) => `   - ${sentence}\n`).join('')}`,
+  );
+  return `${planned.job.title}\n\nForms\n${forms.join('')}${steps.join('')}\n`.replaceAll('\u00a0', ' ');
+}
+
+/** `make` of a panel: every file in a folder of its own, or nothing at all. */
+export async function makePanel(
+  io: Io,
+  { planned, findings, units, tables }: WorkedPanel,
+  out: string,
+  options: MakeOptions,
+): Promise<ExitCode> {
+  const progress = startProgress(io, 'drawing');
+  try {
+    if (!planned?.buildable) {
+      progress.stop();
+      io.err(printFindings(findings, units, io.errColour));
+      io.err('Nothing was written.\n');
+      return EXIT.wrong;
+    }
+    const { makePanelFiles } = await import('../output/panel/files');
+    const files = await makePanelFiles(planned, { tables, font: await readFont() }, options);
+    progress.say('writing');
+    const folder = join(resolve(io.cwd, out), fileName(planned.job.title));
+    const kept = await storeSet(folder, files);
+    progress.stop();
+    io.err(printFindings(findings, units, io.errColour));
+    const shown = relative(io.cwd, folder) || folder;
+    io.out(`Wrote ${files.length} files to ${shown}\n`);
+    if (options.list === true) for (const file of files) io.out(`  ${file.path}\n`);
+    if (kept.length > 0) io.err(`Kept what was put there meanwhile:\n${kept.map((path) => `  ${path}\n`).join('')}`);
+    io.out(
+      `\nOpen first:\n  ${shown}/order-of-work.html  the whole panel, step by step\n  ${shown}/forms/  a folder for each form, with its own shop sheet and templates\n  ${shown}/blank/  the sheet to cut, with the lines to mark\n`,
+    );
+    return EXIT.done;
+  } finally {
+    progress.stop();
+  }
+}

@@ -1,0 +1,214 @@
+import { z } from 'zod';
+import { angle, choice, length, name, yesNo } from '../fields/quantities';
+import { block, field, list, type Read } from '../fields/field';
+import { commonFields } from '../fields/index';
+import { isBlock, type Reader } from '../reader';
+import type { Path } from '../path';
+import { lengthByName, lengthShape, written } from './keyed';
+
+const FAR = { min: -10_000, max: 10_000 };
+const RADIUS = { min: 1, max: 3000 };
+const LEG = length(1, 3000);
+const MOST_CORNERS = 40;
+const MOST_BENDS = 6;
+
+const corners = written<readonly (readonly [number, number])[]>(
+  {
+    label: 'Corners of the base',
+    help: 'Corners of the base, counter-clockwise on the marked face',
+    example: '[[0, 0], [22, 0], [22, 9], [0, 9]]',
+  },
+  {
+    shape: z
+      .array(z.tuple([lengthShape, lengthShape]))
+      .min(3)
+      .max(MOST_CORNERS),
+    writing: 'A list of [x, y]',
+    required: true,
+    without: '',
+    read: (reader, path) =>
+      entriesAt(reader, path).map((_, index) => {
+        const [x, y] = [0, 1].map((axis) => reader.length([...path, index, axis], FAR) ?? NaN);
+        return [x ?? NaN, y ?? NaN] as const;
+      }),
+  },
+);
+
+const edges = written<readonly string[]>(
+  {
+    label: 'Edges of the base',
+    help: 'Names of the edges; edge i runs from corner i to the next',
+    example: '[long, back, top, short]',
+  },
+  {
+    shape: z.array(z.string()).min(3).max(MOST_CORNERS),
+    writing: 'A list of names',
+    required: true,
+    without: '',
+    read: (reader, path) => entriesAt(reader, path).map((_, index) => reader.name([...path, index])),
+  },
+);
+
+const base = block(
+  { help: 'The flat part in the middle that the bends stand on', required: true },
+  {
+    corners,
+    edges,
+    measured: field({
+      label: 'Corners are measured',
+      help: 'What the corners are: those of the bends’ tangent lines on the flat, or where the legs’ inside or outside planes meet the base’s',
+      is: choice(['flat', 'inside', 'outside']),
+      unless: 'flat',
+    }),
+  },
+);
+
+/** Which form a bend is made on. */
+export type FormChoice =
+  { readonly kind: 'any' } | { readonly kind: 'own' } | { readonly kind: 'with'; readonly bend: string };
+
+const bends = list(
+  {
+    help: 'The bends, each after the one whose leg it stands on',
+    one: 'bend',
+    empty: 'No bend',
+    group: 'bend',
+    least: 1,
+    most: MOST_BENDS,
+  },
+  {
+    on: field({
+      label: 'on',
+      help: 'The edge of the base, or the rim of a leg (`long.rim`), that it is made along',
+      example: 'long',
+      is: name,
+      required: true,
+    }),
+    turn: field({
+      label: 'turn',
+      help: 'To which side of the marked face the leg rises',
+      is: choice(['up', 'down']),
+      unless: 'up',
+    }),
+    angle: field({
+      label: 'angle',
+      help: 'Degrees turned from flat, between the two faces',
+      example: '90',
+      is: angle(1, 179),
+      required: true,
+    }),
+    radius: written<number | Readonly<Record<string, number>>>(
+      {
+        label: 'inside radius',
+        help: 'Inside radius after release: one length, or one toward each neighbouring edge',
+        example: '{ short: 30 mm, back: 45 mm }',
+      },
+      {
+        shape: z.union([z.number(), z.string(), z.record(z.string(), lengthShape)]),
+        writing: 'A length, or a block of lengths by the neighbouring edges’ names',
+        required: true,
+        without: '',
+        read: (reader, path) => lengthByName(reader, path, RADIUS),
+      },
+    ),
+    leg: field({
+      label: 'leg',
+      help: 'Flat metal beyond the bend',
+      example: '60',
+      is: LEG,
+      without: 'by `height`',
+    }),
+    height: field({
+      label: 'height',
+      help: 'In place of `leg`: how high a level rim stands over the base',
+      example: '90',
+      is: LEG,
+      without: 'by `leg`',
+    }),
+    form: written<FormChoice>(
+      {
+        label: 'form',
+        help: 'The form it is made on: `own`, or `{ with: EDGE }` for the form of the bend on that edge',
+        example: '{ with: long }',
+      },
+      {
+        shape: z.union([z.enum(['own']), z.strictObject({ with: z.string() })]),
+        writing: '`own`, or a block with `with`',
+        required: false,
+        without: 'the fewest forms that do',
+        read: (reader, path) => {
+          const value = reader.at(path);
+          if (isBlock(value)) return { kind: 'with', bend: reader.name([...path, 'with']) };
+          return value === 'own' ? { kind: 'own' } : { kind: 'any' };
+        },
+      },
+    ),
+  },
+);
+
+/** What becomes of a corner, by the names of the two edges that meet there. */
+export interface CornerChoice {
+  readonly key: string;
+  readonly treat: 'mitre' | 'open' | 'lap' | 'dress' | null;
+  readonly gap: number | null;
+  readonly rounded: number;
+}
+
+const TREATS = ['mitre', 'open', 'lap', 'dress'] as const;
+
+const cornerChoices = written<readonly CornerChoice[]>(
+  {
+    label: 'Corners',
+    help: 'What becomes of the metal where two bends meet, by the two edges’ names',
+    example: '{ long/short: { treat: mitre, gap: 3 mm } }',
+  },
+  {
+    shape: z.record(
+      z.string(),
+      z.strictObject({
+        treat: z.enum(TREATS).optional(),
+        gap: lengthShape.optional(),
+        rounded: lengthShape.optional(),
+      }),
+    ),
+    writing: 'A block of blocks by `edge/edge`, each with `treat` (mitre, open, lap, dress), `gap`, `rounded`',
+    required: false,
+    without: 'a mitre, or open where metal is lacking',
+    read: (reader, path) => {
+      const value = reader.at(path);
+      return Object.keys(isBlock(value) ? value : {}).map((key): CornerChoice => {
+        const at = [...path, key];
+        return {
+          key,
+          treat: TREATS.find((treat) => treat === reader.at([...at, 'treat'])) ?? null,
+          gap: reader.length([...at, 'gap'], { min: 0, max: 100 }) ?? null,
+          rounded: reader.length([...at, 'rounded'], { min: 0, max: 3000 }) ?? 0,
+        };
+      });
+    },
+  },
+);
+
+function entriesAt(reader: Reader, path: Path): readonly unknown[] {
+  const value = reader.at(path);
+  return Array.isArray(value) ? value : [];
+}
+
+/** A panel's job file described: what every job may say, and the panel. */
+export const panelFields = block(
+  { help: 'A panel with several bends, and the forms to bend it on', required: true },
+  {
+    ...commonFields,
+    base,
+    bends,
+    corners: cornerChoices,
+    pair: field({
+      label: 'A pair',
+      help: 'Whether the mirror image is made too, for the other side',
+      is: yesNo,
+      unless: false,
+    }),
+  },
+);
+
+export type GivenPanel = Read<typeof panelFields>;

@@ -1,0 +1,75 @@
+import type { Drawing, OutputFile } from '../../base/drawing';
+import { fileName } from '../../base/file-name';
+import { drawPanelBlank, type BendNote } from '../../drawing/panel/panel-blank';
+import { sayFindings } from '../../findings/say';
+import type { Tables } from '../../tables/tables';
+import { coloursFor } from '../colour';
+import { writeDxf } from '../dxf';
+import { makeFiles, type FileOptions } from '../files';
+import { planText } from '../plan/plan-text';
+import { measuresIn } from '../shop-sheet/measures';
+import { writeSvg } from '../svg';
+import { toPanelPlan } from './panel-plan';
+import type { BuildablePanel } from './plan-panel';
+import { stepWords } from './step-words';
+import { writeWorkSheet } from './work-sheet';
+
+/** Everything `make` stores for a panel: its blank for each hand, the order of work, the plan, and each form's own files in a folder by its name. */
+export async function makePanelFiles(
+  planned: BuildablePanel,
+  given: { readonly tables: Tables; readonly font: Uint8Array },
+  options: FileOptions = {},
+): Promise<OutputFile[]> {
+  const { job, forms, findings } = planned;
+  const blanks = blankDrawings(planned);
+  const colours = coloursFor(job.cut.colours);
+  const written = {
+    kind: options.dxf ?? job.files.dxf,
+    units: options.fileUnits ?? job.files.units,
+    colours: colours.dxf,
+  };
+  const made = await Promise.all(
+    forms.map(async ({ name, planned: form }) => {
+      const files = await makeFiles(form, given, options);
+      // The panel's blank stands for all its bends.
+      return files
+        .filter(({ path }) => !path.startsWith('blank/'))
+        .map((file) => ({ ...file, path: `forms/${fileName(name)}/${file.path}` }));
+    }),
+  );
+  return [
+    ...blanks.flatMap(({ path, drawing }): OutputFile[] => [
+      { path: `${path}.dxf`, content: writeDxf(drawing, written), mime: 'image/vnd.dxf' },
+      {
+        path: `${path}.svg`,
+        content: writeSvg(drawing, { title: `${job.title}: ${path}`, check: job.units, colours: colours.svg }),
+        mime: 'image/svg+xml',
+      },
+    ]),
+    { path: 'order-of-work.html', content: writeWorkSheet(planned, blanks), mime: 'text/html' },
+    {
+      path: 'plan.json',
+      content: planText(toPanelPlan(planned, sayFindings(findings, { units: job.units }))),
+      mime: 'application/json',
+    },
+    ...made.flat(),
+  ];
+}
+
+function blankDrawings(planned: BuildablePanel): { readonly path: string; readonly drawing: Drawing }[] {
+  const { panel, job } = planned;
+  const notes = stepWords(planned, measuresIn(job.units)).map(({ number, bend, title }): BendNote => ({
+    bend: panel.bends.findIndex(({ name }) => name === bend),
+    words: [`${number} ${bend.toUpperCase()}`, title],
+  }));
+  const hands = job.panel.pair ? (['left', 'right'] as const) : (['left'] as const);
+  const faces = panel.bends.some(({ turn }) => turn === 'down')
+    ? (['marked', 'other'] as const)
+    : (['marked'] as const);
+  return hands.flatMap((hand) =>
+    faces.map((face) => ({
+      path: `blank/${job.panel.pair ? `blank-${hand}` : 'blank'}${face === 'other' ? '-other-face' : ''}`,
+      drawing: drawPanelBlank(panel, notes, { hand, face }),
+    })),
+  );
+}

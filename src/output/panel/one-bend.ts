@@ -1,0 +1,48 @@
+import { at } from '../../base/at';
+import { flattenLoop } from '../../base/flatten';
+import type { Job } from '../../job/job';
+import type { PanelJob } from '../../job/panel/read';
+import { onLeg, toFrame, type Bend } from '../../panel/flat/bend';
+import type { HeldSide, Panel } from '../../panel';
+
+/** Flattening of faces to measure them by, mm. */
+const STRAY = 0.01;
+
+/** How deep the metal on one side of a bend is, square to its tangent line, mm. */
+export function depthOf(panel: Panel, bend: Bend, side: HeldSide): number {
+  const face = flattenLoop(at(panel.faces, side === 'base' ? bend.base : bend.leg).outline, STRAY);
+  const depths = face.map((place) => (side === 'base' ? -toFrame(bend.frame, place)[1] : onLeg(bend, place)[1]));
+  return Math.max(0, ...depths);
+}
+
+/** A stretch of a form for one bend, from end A of the form's own bend, mm. */
+export interface FormRun {
+  readonly bend: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The job of one bend of a panel alone: what is needed to make its form and to bend it, with one side held. */
+export function oneBendJob(
+  { panel: _, ...job }: PanelJob,
+  panel: Panel,
+  bend: Bend,
+  { held, runs }: { readonly held: HeldSide; readonly runs: readonly FormRun[] },
+): Job {
+  const { finished, angle } = bend;
+  return {
+    ...job,
+    title: `${job.title}, form ${bend.name}`,
+    bend: {
+      angle,
+      length: finished.length,
+      radius: { from: finished.radiusA, to: finished.radiusB },
+      radiusOf: 'finished',
+      legs: { held: depthOf(panel, bend, held), free: depthOf(panel, bend, held === 'base' ? 'leg' : 'base') },
+    },
+    runs: runs.map(({ bend: name, from, to }) => ({ name, from, to })),
+    block: null,
+    // The blank is the panel's, drawn once for all its bends.
+    paper: { ...job.paper, blanks: 'none' },
+  };
+}

@@ -1,0 +1,118 @@
+import { toDegrees } from '../../base/angle';
+import { flattenLoop } from '../../base/flatten';
+import type { Point } from '../../base/polygon';
+import { flatOnLeg, fromFrame } from '../../panel/flat/bend';
+import { loopArea } from '../../base/area';
+import type { SaidFinding } from '../../findings/say';
+import type { BuiltPlan } from '../plan/plan';
+import type { BuildablePanel } from './plan-panel';
+
+/** What `plan --json` and plan.json hold of a panel: mm on the flat of the neutral surface, degrees, kg. */
+export interface PanelPlan {
+  readonly title: string;
+  readonly panel: PlanPanelPart | null;
+  /** Each form as a job of its own. */
+  readonly forms: readonly PlanPanelForm[];
+  readonly findings: readonly SaidFinding[];
+}
+
+export interface PlanPanelPart {
+  readonly outline: readonly Point[];
+  readonly holes: readonly (readonly Point[])[];
+  readonly bends: readonly PlanPanelBend[];
+  readonly corners: readonly PlanPanelCorner[];
+  /** Names of the bends in the order of work. */
+  readonly order: readonly string[];
+  readonly pair: boolean;
+  /** One panel. */
+  readonly mass: number;
+}
+
+export interface PlanPanelBend {
+  readonly name: string;
+  readonly form: string;
+  readonly hand: 1 | -1;
+  readonly smallEnd: 'left' | 'right' | 'either';
+  readonly held: 'base' | 'leg';
+  readonly turn: 'up' | 'down';
+  readonly angle: number;
+  /** How far the bend reaches along its rulings from end A; past its ends at a mitred corner. */
+  readonly run: { readonly from: number; readonly to: number };
+  readonly baseLine: readonly [Point, Point];
+  readonly legLine: readonly [Point, Point];
+  /** Finished inside radius and wrap where the sheet leaves the form. */
+  readonly finished: { readonly from: number; readonly to: number };
+  readonly wrap: number;
+}
+
+export interface PlanPanelCorner {
+  readonly between: readonly [string, string];
+  readonly treat: string;
+  readonly dart: number;
+  readonly gap: number;
+  readonly reach: readonly [number, number];
+  readonly root: { readonly at: Point; readonly diameter: number } | null;
+}
+
+export interface PlanPanelForm {
+  readonly name: string;
+  readonly runs: readonly { readonly bend: string; readonly from: number; readonly to: number }[];
+  readonly plan: BuiltPlan;
+}
+
+/** Chord error of arcs in the plan, mm. */
+const CHORD = 0.01;
+const MM3_PER_M3 = 1e9;
+
+/** The plan of a panel that can be made. */
+export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFinding[]): PanelPlan {
+  const { job, panel, bends, order, forms } = planned;
+  const name = (index: number): string => panel.bends[index]?.name ?? '';
+  const area = [panel.outline, ...panel.holes].reduce(
+    (sum, loop, index) => sum + (index === 0 ? 1 : -1) * Math.abs(loopArea(loop)),
+    0,
+  );
+  const density = bends[0]?.alone.bend.metal.density ?? NaN;
+  return {
+    title: job.title,
+    panel: {
+      outline: flattenLoop(panel.outline, CHORD),
+      holes: panel.holes.map((hole) => flattenLoop(hole, CHORD)),
+      bends: bends.map(({ bend, step, hand, smallEnd, alone }): PlanPanelBend => {
+        const { length } = bend.finished;
+        return {
+          name: bend.name,
+          form: step.use.body.name,
+          hand,
+          smallEnd,
+          held: step.held,
+          turn: bend.turn,
+          angle: toDegrees(bend.angle),
+          run: bend.run,
+          baseLine: [fromFrame(bend.frame, [0, 0]), fromFrame(bend.frame, [length, 0])],
+          legLine: [flatOnLeg(bend, [0, 0]), flatOnLeg(bend, [length, 0])],
+          finished: { from: bend.finished.radiusA, to: bend.finished.radiusB },
+          wrap: alone.plan.bend.wrap.chosen,
+        };
+      }),
+      corners: panel.corners.map(({ between: [a, b], treat, dart, gap, reach, root }) => ({
+        between: [name(a), name(b)],
+        treat,
+        dart: toDegrees(dart),
+        gap,
+        reach,
+        root,
+      })),
+      order: order.map(({ bend }) => name(bend)),
+      pair: job.panel.pair,
+      mass: ((area * panel.thickness) / MM3_PER_M3) * density,
+    },
+    forms: forms.map(({ name: called, runs, planned: form }) => ({ name: called, runs, plan: form.plan })),
+    findings,
+  };
+}
+
+/** The plan of one that cannot. */
+export function noPanelPlan(title: string, findings: readonly SaidFinding[]): PanelPlan {
+  return { title, panel: null, forms: [], findings };
+}

@@ -1,0 +1,161 @@
+import { sayFindings } from '../../findings/say';
+import type { Drawing } from '../../base/drawing';
+import { html, writeHtml, type HtmlElement } from '../html';
+import { drawFigure } from '../shop-sheet/figure';
+import { measuresIn, type Measures } from '../shop-sheet/measures';
+import { caution, keepFractions, paragraph, section, table, theirs } from '../shop-sheet/pieces';
+import { STYLE } from '../shop-sheet/style';
+import { drawPanel } from './picture';
+import { toPanelPlan } from './panel-plan';
+import type { BuildablePanel } from './plan-panel';
+import { stepWords } from './step-words';
+
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
+const PICTURE = { width: 150, height: 80 };
+
+/** The panel's own sheet: the whole order of work, with a picture of the panel after every step. Each form has a shop sheet of its own. */
+export function writeWorkSheet(
+  planned: BuildablePanel,
+  blanks: readonly { readonly path: string; readonly drawing: Drawing }[],
+): string {
+  const { job } = planned;
+  const say = measuresIn(job.units);
+  const body = html(
+    'body',
+    {},
+    html(
+      'header',
+      {},
+      html('h1', {}, theirs(job.title)),
+      html(
+        'p',
+        { class: 'lead' },
+        `The whole panel, in the order of work${job.panel.pair ? ': twice, the right side as the mirror image of the left' : ''}. Each form has a shop sheet of its own in forms/. Read all of them through before you cut.`,
+      ),
+    ),
+    html(
+      'main',
+      {},
+      picture(
+        planned,
+        planned.panel.bends.map(() => true),
+        'The finished panel, seen from above its marked face.',
+      ),
+      section('forms', 'The forms', formsTable(planned, say)),
+      section(
+        'blank',
+        'The sheet: cut and mark',
+        ...blankSteps(
+          planned,
+          say,
+          blanks.map(({ path }) => path),
+        ),
+      ),
+      section('bends', 'Bend by bend', ...bendSteps(planned, say)),
+      section('corners', 'Corners', ...cornerSteps(planned, say)),
+      section('mind', 'What you must know', ...notes(planned)),
+    ),
+  );
+  return writeHtml(html('html', { lang: 'en' }, head(job.title), keepFractions(body)));
+}
+
+function head(title: string): HtmlElement {
+  return html(
+    'head',
+    {},
+    html('meta', { charset: 'utf-8' }),
+    html('meta', { 'http-equiv': 'Content-Security-Policy', content: POLICY }),
+    html('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+    html('title', {}, `${title}: order of work`),
+    html('style', {}, STYLE),
+  );
+}
+
+function picture({ panel }: BuildablePanel, made: readonly boolean[], caption: string): HtmlElement {
+  return html('figure', {}, drawFigure(drawPanel(panel, made, PICTURE), caption), html('figcaption', {}, caption));
+}
+
+function formsTable({ forms, order, panel }: BuildablePanel, say: Measures): HtmlElement {
+  return table(
+    'Forms to make',
+    ['form', 'for the bends', 'length', 'form radius, end A / B'],
+    forms.map(({ name, planned: { bend } }) => [
+      name,
+      order
+        .filter(({ use }) => use.body.name === name)
+        .map((step) => panel.bends[step.bend]?.name ?? '')
+        .join(', '),
+      say.length(bend.length),
+      `${say.length(bend.form.radiusA)} / ${say.length(bend.form.radiusB)}`,
+    ]),
+  );
+}
+
+function blankSteps(planned: BuildablePanel, say: Measures, paths: readonly string[]): HtmlElement[] {
+  const { panel } = toPanelPlan(planned, []);
+  const down = planned.panel.bends.some(({ turn }) => turn === 'down');
+  return [
+    paragraph(
+      `Cut the outline of ${paths.filter((path) => path.includes('blank')).join(', ')}, holes at the corners’ roots first: ${
+        planned.panel.corners.flatMap(({ root }) => (root ? [say.tool(root.diameter)] : [])).join(', ') || 'none'
+      }. Deburr every edge. ${panel ? `One panel weighs ${say.mass(panel.mass)}.` : ''}`,
+    ),
+    paragraph(
+      `Draw both tangent lines of every bend with a soft pencil, not a scriber, on the face that will be inside${
+        down ? '; those of bends that turn down go on the other face, carried round the edge by the ticks' : ''
+      }. Mark the ends A and B of each.`,
+    ),
+  ];
+}
+
+function bendSteps(planned: BuildablePanel, say: Measures): HtmlElement[] {
+  const made = planned.panel.bends.map(() => false);
+  return stepWords(planned, say).flatMap(({ number, bend, title, sentences }) => {
+    const index = planned.panel.bends.findIndex(({ name }) => name === bend);
+    made[index] = true;
+    return [
+      html('h3', {}, `${number}. `, theirs(bend), `: ${title}`),
+      html('ol', {}, ...sentences.map((sentence) => html('li', {}, sentence))),
+      picture(planned, [...made], `After step ${number}.`),
+    ];
+  });
+}
+
+function cornerSteps({ panel }: BuildablePanel, say: Measures): HtmlElement[] {
+  if (panel.corners.length === 0) return [paragraph('No two bends meet.')];
+  return [
+    table(
+      'Where two bends meet',
+      ['corner', 'treated', 'gap at the rim', 'root hole', 'what to do'],
+      panel.corners.map(({ between: [a, b], treat, gap, root }) => [
+        `${panel.bends[a]?.name ?? ''} / ${panel.bends[b]?.name ?? ''}`,
+        treat,
+        treat === 'mitre' || treat === 'lap' ? say.length(gap) : '–',
+        root ? say.tool(root.diameter) : '–',
+        CORNER[treat],
+      ]),
+    ),
+  ];
+}
+
+const CORNER = {
+  mitre: 'the cut edges meet along the corner: dress the root over a block, then weld, braze or back it',
+  open: 'left open: make a corner piece for it where it must be closed',
+  lap: 'bend the tab round by hand outside the other leg, after both bends',
+  dress: 'the rim is shrunk in over a block, a little at a time',
+} as const;
+
+function notes({ findings, job: { units } }: BuildablePanel): HtmlElement[] {
+  return [
+    caution(
+      'A bent sheet is a spring: stand clear of its end and let it back slowly. Fix every clamp before you pull; deburr edges, wear gloves. Local codes and licensed practice come first.',
+    ),
+    html(
+      'ul',
+      {},
+      ...sayFindings(findings, { units }).map(({ message, hint }) =>
+        html('li', {}, hint === '' ? message : `${message}: ${hint}`),
+      ),
+    ),
+  ];
+}
