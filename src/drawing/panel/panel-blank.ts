@@ -4,8 +4,9 @@ import { outline } from '../../base/outline';
 import type { Point } from '../../base/polygon';
 import { flatOnLeg, fromFrame, type Bend } from '../../panel/flat/bend';
 import type { Panel } from '../../panel';
+import { cutAtRoots } from '../../panel/trim/root-holes';
 import { mirrored } from '../aids/blank-drawing';
-import { circle, label, mark } from '../parts/shapes';
+import { label, mark } from '../parts/shapes';
 
 /** What stands on the blank at a bend: which step it is, and what is done there. */
 export interface BendNote {
@@ -31,11 +32,9 @@ export function drawPanelBlank(
   { hand, face }: { readonly hand: 'left' | 'right'; readonly face: MarkedFace },
 ): Drawing {
   const shapes: Shape[] = [
-    outline(panel.outline),
+    outline(cutAtRoots(panel)),
     ...panel.holes.map((hole): Shape => ({ kind: 'loop', operation: 'hole', vertices: hole })),
-    ...panel.corners.flatMap(({ root }) =>
-      root && !isCut(panel, root.at) ? [circle('hole', root.at[0], root.at[1], root.diameter)] : [],
-    ),
+    ...panel.corners.flatMap(({ root }) => (root ? crossAt(root.at, root.diameter) : [])),
     ...panel.bends.flatMap((bend, index) => [
       ...linesOf(bend, face),
       ...wordsOn(bend, notes.find((note) => note.bend === index)?.words ?? []),
@@ -48,9 +47,10 @@ export function drawPanelBlank(
   return { shapes: turned ? shapes.map((shape) => mirrored(shape, minX + maxX)) : shapes };
 }
 
-/** Whether a root hole is part of the outline already, which then runs round it. */
-function isCut(panel: Panel, [x, y]: Point): boolean {
-  return panel.holes.some((hole) => hole.some((vertex) => Math.hypot(vertex.x - x, vertex.y - y) < 1e-6));
+/** Where a root hole's drill is set: a cross as wide as the hole. */
+function crossAt([x, y]: Point, diameter: number): Shape[] {
+  const half = diameter / 2;
+  return [mark([x - half, y], [x + half, y]), mark([x, y - half], [x, y + half])];
 }
 
 /** Both tangent lines on the face that will be inside; ticks on the other. */
