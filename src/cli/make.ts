@@ -1,18 +1,13 @@
 import { join, relative, resolve } from 'node:path';
 import { fileName } from '../base/file-name';
-import type { FileOptions } from '../output/files';
 import { EXIT, type ExitCode, type Io } from './io';
 import { putInOrder, storeSet } from './files';
 import { readFont } from './font';
+import type { MakeOptions } from './make-options';
 import { work } from './plan';
 import { openFirst } from './open-first';
 import { startProgress } from './progress';
 import { printFindings } from './report';
-
-export interface MakeOptions extends FileOptions {
-  /** Whether every file is named. */
-  readonly list?: boolean;
-}
 
 /** `make`: every file of the job in a folder of its own, or nothing at all. */
 export async function make(io: Io, path: string, out: string, options: MakeOptions = {}): Promise<ExitCode> {

@@ -14,7 +14,7 @@ import type { Tables } from '../tables/tables';
 import { storeSet } from './files';
 import { readFont } from './font';
 import { EXIT, type ExitCode, type Io } from './io';
-import type { MakeOptions } from './make';
+import type { MakeOptions } from './make-options';
 import { startProgress } from './progress';
 import { printFindings } from './report';
 

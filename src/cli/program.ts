@@ -1,7 +1,7 @@
 import { Command, CommanderError, Option } from 'commander';
 import { clean, cleanButOurs } from './clean';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
-import type { MakeOptions } from './make';
+import type { MakeOptions } from './make-options';
 import type { Given } from './trial-given';
 
 /** Runs one command line and gives back its exit code. Each command is loaded when it is asked for, so that all start quickly. */

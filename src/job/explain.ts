@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { Finding } from '../base/findings';
 import { finding } from '../findings/finding';
 import { nearest } from '../base/suggest';
+import type { Block } from './fields/field';
 import { knownKeys } from './fields/look';
 import { pathText, type Path } from './path';
 import { shorten, show } from './show';
@@ -17,27 +18,27 @@ const KINDS: Readonly<Record<string, string>> = {
   null: 'nothing',
 };
 
-/** One complaint of the schema as findings in shop words; `value` is what stands at the complaint's path. */
-export function explain(issue: z.core.$ZodIssue, value: unknown): Finding[] {
+/** One complaint of the schema of `root` as findings in shop words; `value` is what stands at the complaint's path. */
+export function explain(issue: z.core.$ZodIssue, value: unknown, root: Block): Finding[] {
   const path = issue.path;
   switch (issue.code) {
     case 'unrecognized_keys':
       return issue.keys.map((key) =>
-        PART_OF_NUMBER.test(key) ? decimalComma(path, key, value) : unknownKey(path, key),
+        PART_OF_NUMBER.test(key) ? decimalComma(path, key, value) : unknownKey(path, key, root),
       );
     case 'invalid_value':
       return [badValue(path, value, issue.values.map(String))];
     case 'invalid_type':
       return [
         value === undefined
-          ? missing(path, knownKeys(path))
+          ? missing(path, knownKeys(path, root))
           : wrongKind(path, value, KINDS[issue.expected] ?? issue.expected),
       ];
     case 'invalid_format':
       // Only numbers with a unit of their own have a format.
       return [wrongKind(path, value, 'a number')];
     case 'invalid_union':
-      return [value === undefined ? missing(path) : unionTrouble(issue, value)].flat();
+      return [value === undefined ? missing(path) : unionTrouble(issue, value, root)].flat();
     case 'too_small':
       return [finding('too-few', pathText(path), { least: Number(issue.minimum) })];
     case 'too_big':
@@ -48,17 +49,17 @@ export function explain(issue: z.core.$ZodIssue, value: unknown): Finding[] {
 }
 
 /** A union fails with one list of complaints per choice: where a block was given, the complaints about the block are the ones that help. */
-function unionTrouble(issue: z.core.$ZodIssueInvalidUnion, value: unknown): Finding[] {
+function unionTrouble(issue: z.core.$ZodIssueInvalidUnion, value: unknown, root: Block): Finding[] {
   if (isBlock(value)) {
     const [inner] = issue.errors
       .filter((issues) => issues.every((found) => found.path.length > 0 || found.code === 'unrecognized_keys'))
       .sort((a, b) => foreign(a) - foreign(b) || a.length - b.length);
     if (inner)
       return inner.flatMap((found) =>
-        explain({ ...found, path: [...issue.path, ...found.path] }, inside(value, found.path)),
+        explain({ ...found, path: [...issue.path, ...found.path] }, inside(value, found.path), root),
       );
   }
-  return [wrongKind(issue.path, value, choices(issue))];
+  return [wrongKind(issue.path, value, choices(issue, root))];
 }
 
 /** How many keys a choice of a union does not know: the choice that was meant knows most of them. */
@@ -67,14 +68,14 @@ function foreign(issues: readonly z.core.$ZodIssue[]): number {
 }
 
 /** What a union takes: `a number, or text with its unit, or a block with from, to`. */
-function choices(issue: z.core.$ZodIssueInvalidUnion): string {
+function choices(issue: z.core.$ZodIssueInvalidUnion, root: Block): string {
   const kinds = issue.errors.flatMap((issues) =>
     issues.flatMap((found) => (found.code === 'invalid_type' && found.path.length === 0 ? [found.expected] : [])),
   );
   const words: Readonly<Record<string, string>> = {
     ...KINDS,
     string: kinds.includes('number') ? 'text with its unit' : 'a name',
-    object: `a block with ${knownKeys(issue.path).join(', ')}`,
+    object: `a block with ${knownKeys(issue.path, root).join(', ')}`,
   };
   return kinds.map((kind) => words[kind] ?? kind).join(', or ');
 }
@@ -99,8 +100,8 @@ function decimalComma(path: Path, key: string, block: unknown): Finding {
   return finding('decimal-comma', pathText([...path, key]), { key: shorten(key), meant });
 }
 
-function unknownKey(path: Path, key: string): Finding {
-  const known = knownKeys(path);
+function unknownKey(path: Path, key: string, root: Block): Finding {
+  const known = knownKeys(path, root);
   const at = pathText([...path, key]);
   // A key of the other kind of entry.
   if (known.includes(key)) return finding('strip-or-part', at, { key });

@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import { hasErrors, type Finding } from '../base/findings';
 import { finding } from '../findings/finding';
 import type { LengthUnit } from '../base/units';
@@ -6,6 +5,7 @@ import type { Tables } from '../tables/tables';
 import { explain } from './explain';
 import type { Job } from './job';
 import { readJob } from './read';
+import type { Block } from './fields/field';
 import { jobFields } from './fields/index';
 import { panelFields } from './panel/fields';
 import { readPanelJob, type PanelJob } from './panel/read';
@@ -39,11 +39,11 @@ export function parseFile(text: string, tables: Tables): ParsedFile {
   if (!source) return { kind: 'bend', ...unreadable(findings) };
   return valueAt(source.data, ['base']) === undefined
     ? { kind: 'bend', ...parseBend(source, tables) }
-    : { kind: 'panel', ...parseWith(source, { shape: panelFields.shape, read: (data) => readPanelJob(data, tables) }) };
+    : { kind: 'panel', ...parseWith(source, { fields: panelFields, read: (data) => readPanelJob(data, tables) }) };
 }
 
 function parseBend(source: Source, tables: Tables): ParsedJob {
-  return parseWith(source, { shape: jobFields.shape, read: (data) => readJob(data, tables) });
+  return parseWith(source, { fields: jobFields, read: (data) => readJob(data, tables) });
 }
 
 function unreadable(findings: readonly Finding[]): Parsed<never> {
@@ -51,16 +51,16 @@ function unreadable(findings: readonly Finding[]): Parsed<never> {
 }
 
 interface Rules<Read> {
-  readonly shape: z.ZodType;
+  readonly fields: Block;
   readonly read: (data: unknown) => { readonly job: Read; readonly findings: readonly Finding[] };
 }
 
 function parseWith<Read extends { readonly units: LengthUnit }>(source: Source, rules: Rules<Read>): Parsed<Read> {
   const locate = (later: readonly Finding[]): Finding[] => withLines(later, source);
-  const shape = rules.shape.safeParse(source.data);
+  const shape = rules.fields.shape.safeParse(source.data);
   const complaints = shape.success
     ? []
-    : shape.error.issues.flatMap((issue) => explain(issue, valueAt(source.data, issue.path)));
+    : shape.error.issues.flatMap((issue) => explain(issue, valueAt(source.data, issue.path), rules.fields));
   const read = rules.read(source.data);
   const all = locate([...complaints, ...read.findings]).sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
   return { units: read.job.units, job: hasErrors(all) ? null : read.job, findings: firstFew(all), locate };

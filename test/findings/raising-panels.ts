@@ -1,3 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { parseFile } from '../../src/job/parse';
+import { planPanel } from '../../src/output/panel/plan-panel';
+import { loadPanelRules } from '../../src/tables/panel-rules';
+import { tables } from '../helpers/starters';
 import type { Vertex } from '../../src/base/drawing';
 import type { Finding } from '../../src/base/findings';
 import { layOutMetal } from '../../src/drawing/boards/lay-out-metal';
@@ -152,4 +157,19 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
       'sheet.stock',
     ).findings,
   'no-such-edge': () => edgeWork(hooked, ['side'], 'edges.cap').findings,
+  'leg-or-height': fromFile('tray', (text) => text.replace('leg: 60', 'leg: 60, height: 90')),
+  'no-such-form': fromFile('tray', (text) => text.replace('leg: 60', 'leg: 60, form: { with: front }')),
+  'form-differs': fromFile('bracket', (text) => text.replace('leg: 70', 'leg: 70, form: { with: arm }')),
+  'form-nearly': fromFile('tray', (text) =>
+    text.replace('radius: 30, leg: 60 }', 'radius: 30.6, leg: 60, form: { with: back } }'),
+  ),
 };
+
+/** What a panel's file finds, changed. */
+function fromFile(starter: string, change: (text: string) => string): () => readonly Finding[] {
+  return () => {
+    const parsed = parseFile(change(readFileSync(`templates/panels/${starter}.yaml`, 'utf8')), tables);
+    if (parsed.kind !== 'panel' || !parsed.job) return parsed.findings;
+    return planPanel(parsed.job, { tables, rules: loadPanelRules() }, parsed.findings).findings;
+  };
+}

@@ -6,7 +6,14 @@ import { loadTables } from '../../src/tables/bundled';
 export const tables = loadTables();
 
 /** Names of the starter jobs. */
-export const starters = readdirSync('templates').map((name) => name.replace(/\.yaml$/u, ''));
+export const starters = namesIn('templates');
+
+/** Names of the starter jobs of whole panels, in `templates/panels`. */
+export const panelStarters = namesIn('templates/panels');
+
+function namesIn(folder: string): string[] {
+  return readdirSync(folder).flatMap((name) => (name.endsWith('.yaml') ? [name.slice(0, -'.yaml'.length)] : []));
+}
 
 /** A starter job worked out; `change` edits its text first. */
 export function planStarter(name: string, change: (text: string) => string = (text) => text): Buildable {

@@ -13,7 +13,9 @@ import { chromium } from 'playwright-core';
 const made = resolve(process.argv[2] ?? 'out');
 const page = pathToFileURL(resolve('dist/bendbuck.html')).href;
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const starters = readdirSync('templates').map((name) => basename(name, '.yaml'));
+const starters = readdirSync('templates')
+  .filter((name) => name.endsWith('.yaml'))
+  .map((name) => basename(name, '.yaml'));
 const folder = mkdtempSync(join(tmpdir(), 'page-check-'));
 let [passed, failed] = [0, 0];
 

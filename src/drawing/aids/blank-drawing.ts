@@ -40,7 +40,7 @@ export function drawBlank(bend: BendPlan, hand: 'left' | 'right', units: LengthU
 }
 
 /** Mirrored left for right within the same box: x → `sum` − x. Text stays readable: its anchor and slant are mirrored, its letters not. */
-export function mirrored(shape: Shape, sum: number): Shape {
+function mirrored(shape: Shape, sum: number): Shape {
   const flip = ([x, y]: Point): Point => [sum - x, y];
   switch (shape.kind) {
     case 'loop':

@@ -3,8 +3,8 @@ import type { Block, EntryKind, Field, List, Node } from './field';
 import { jobFields } from './index';
 
 /** The described field, block or list at a path of the job file; null where there is none. Any index leads to a list's entry. */
-export function nodeAtPath(path: Path): Node | null {
-  return path.reduce<Node | null>((held, step) => (held ? below(held, step) : null), jobFields);
+export function nodeAtPath(path: Path, root: Block = jobFields): Node | null {
+  return path.reduce<Node | null>((held, step) => (held ? below(held, step) : null), root);
 }
 
 /** The described field at a path; null where there is none. */
@@ -20,8 +20,8 @@ function below(node: Node, step: PropertyKey): Node | null {
 }
 
 /** The keys known at a path of the job file, for the nearest match to a mistyped one. */
-export function knownKeys(path: Path): string[] {
-  const found = nodeAtPath(path);
+export function knownKeys(path: Path, root: Block = jobFields): string[] {
+  const found = nodeAtPath(path, root);
   return found?.node === 'block' ? Object.keys(found.fields) : [];
 }
 

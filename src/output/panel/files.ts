@@ -1,17 +1,17 @@
 import type { Drawing, OutputFile } from '../../base/drawing';
 import { fileName } from '../../base/file-name';
-import { drawPanelBlank, type BendNote } from '../../drawing/panel/panel-blank';
+import type { BlankBend } from '../../drawing/panel/bend-lines';
+import { drawPanelBlank } from '../../drawing/panel/blank';
 import { sayFindings } from '../../findings/say';
 import type { Tables } from '../../tables/tables';
 import { coloursFor } from '../colour';
 import { writeDxf } from '../dxf';
 import { makeFiles, type FileOptions } from '../files';
 import { planText } from '../plan/plan-text';
-import { measuresIn } from '../shop-sheet/measures';
+import { panelSolidFiles } from '../solids';
 import { writeSvg } from '../svg';
 import { toPanelPlan } from './panel-plan';
 import type { BuildablePanel } from './plan-panel';
-import { stepWords } from './step-words';
 import { writeWorkSheet } from './work-sheet';
 
 /** Everything `make` stores for a panel: its blank for each hand, the order of work, the plan, and each form's own files in a folder by its name. */
@@ -52,15 +52,18 @@ export async function makePanelFiles(
       content: planText(toPanelPlan(planned, sayFindings(findings, { units: job.units }))),
       mime: 'application/json',
     },
+    ...panelSolidFiles(planned.panel, job.title),
     ...made.flat(),
   ];
 }
 
 function blankDrawings(planned: BuildablePanel): { readonly path: string; readonly drawing: Drawing }[] {
-  const { panel, job } = planned;
-  const notes = stepWords(planned, measuresIn(job.units)).map(({ number, bend, title }): BendNote => ({
-    bend: panel.bends.findIndex(({ name }) => name === bend),
-    words: [`${number} ${bend.toUpperCase()}`, title],
+  const { panel, job, order } = planned;
+  const bends = planned.bends.map(({ step, alone }, index): BlankBend => ({
+    step: 1 + order.findIndex(({ bend }) => bend === index),
+    held: step.held,
+    form: step.use.body.name,
+    pulled: { cone: alone.bend.form, wrap: alone.bend.wrap.chosen },
   }));
   const hands = job.panel.pair ? (['left', 'right'] as const) : (['left'] as const);
   const faces = panel.bends.some(({ turn }) => turn === 'down')
@@ -69,7 +72,9 @@ function blankDrawings(planned: BuildablePanel): { readonly path: string; readon
   return hands.flatMap((hand) =>
     faces.map((face) => ({
       path: `blank/${job.panel.pair ? `blank-${hand}` : 'blank'}${face === 'other' ? '-other-face' : ''}`,
-      drawing: drawPanelBlank(panel, notes, { hand, face }),
+      drawing: {
+        shapes: drawPanelBlank({ panel, bends, trim: null, seams: [] }, { hand, face, units: job.units }),
+      },
     })),
   );
 }

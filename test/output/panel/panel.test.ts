@@ -1,0 +1,185 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { at } from '../../../src/base/at';
+import { toDegrees } from '../../../src/base/angle';
+import { parseFile } from '../../../src/job/parse';
+import { makePanelFiles } from '../../../src/output/panel/files';
+import { toPanelPlan } from '../../../src/output/panel/panel-plan';
+import { planPanel, type BuildablePanel, type PlannedPanel } from '../../../src/output/panel/plan-panel';
+import { stepWords } from '../../../src/output/panel/step-words';
+import { measuresIn } from '../../../src/output/shop-sheet/measures';
+import { loadPanelRules } from '../../../src/tables/panel-rules';
+import { font } from '../../helpers/font';
+import { panelStarters, tables } from '../../helpers/starters';
+import { sampledStep } from '../../panel/brute-force';
+
+const rules = loadPanelRules();
+
+/** How finely the sheet is looked at: every 3° of the pull, places 9 mm from one another. */
+const FINELY = { every: Math.PI / 60, apart: 9 };
+
+function tryPanel(name: string, change: (text: string) => string = (text) => text): PlannedPanel {
+  const parsed = parseFile(change(readFileSync(`templates/panels/${name}.yaml`, 'utf8')), tables);
+  if (parsed.kind !== 'panel') throw new Error('a panel');
+  if (!parsed.job) throw new Error(JSON.stringify(parsed.findings));
+  return planPanel(parsed.job, { tables, rules }, parsed.findings);
+}
+
+function planOf(name: string, change?: (text: string) => string): BuildablePanel {
+  const planned = tryPanel(name, change);
+  if (!planned.buildable) throw new Error(JSON.stringify(planned.findings));
+  return planned;
+}
+
+const codesOf = (text: string): string[] => {
+  const parsed = parseFile(text, tables);
+  const found =
+    parsed.kind === 'panel' && parsed.job
+      ? planPanel(parsed.job, { tables, rules }, parsed.findings).findings
+      : parsed.findings;
+  return found.flatMap(({ code, path, level }) => (level === 'error' ? [`${code} ${path}`] : []));
+};
+const hood = readFileSync('templates/panels/hood-side.yaml', 'utf8');
+
+describe.each(panelStarters)('the starter panel %s', (name) => {
+  const planned = planOf(name);
+
+  it('is made bend by bend, nothing striking anything: looked at again by places sampled in the sheet', () => {
+    const { panel, order, bends } = planned;
+    expect(order.map(({ bend }) => bend).sort()).toEqual(panel.bends.map((_, index) => index));
+    order.forEach((step, index) => {
+      const done = panel.bends.map((_, other) => order.slice(0, index).some(({ bend }) => bend === other));
+      const alone = at(bends, step.bend).alone.bend;
+      const work = { uses: [step.use], pulled: alone.wrap.chosen, force: { base: 1, leg: 1 }, yoke: null, lever: null };
+      const seen = sampledStep(panel, work, { step, done }, FINELY);
+      expect(seen.wood).toBeGreaterThan(1.5);
+      expect(seen.metal).toBeGreaterThan(2.5);
+    });
+  });
+
+  it('has each bend on a form as long as it, its radii within a tenth of a mm', () => {
+    for (const { bend, step, alone } of planned.bends) {
+      const form = planned.forms.find(({ name: called }) => called === step.use.body.name);
+      const run = form?.runs.find((one) => one.bend === bend.name);
+      expect((run?.to ?? 0) - (run?.from ?? 0)).toBeCloseTo(bend.finished.length, 6);
+      expect(step.use.stretch.from).toBeGreaterThanOrEqual(0);
+      expect(Math.min(alone.bend.form.radiusA, alone.bend.form.radiusB)).toBeCloseTo(
+        step.use.body.cone.radiusA + Math.sin(step.use.body.cone.halfAngle) * step.use.stretch.from,
+        1,
+      );
+    }
+  });
+
+  it('writes its files: the same bytes again, each path once', async () => {
+    const write = () => makePanelFiles(planned, { tables, font });
+    const [first, again] = [await write(), await write()];
+    expect(again).toEqual(first);
+    const paths = first.map(({ path }) => path);
+    expect(new Set(paths).size).toBe(paths.length);
+    expect(paths).toEqual(expect.arrayContaining(['order-of-work.html', 'plan.json']));
+    for (const form of planned.forms) expect(paths).toContain(`forms/${form.name}/templates.pdf`);
+  });
+});
+
+describe('the hood side', () => {
+  const planned = planOf('hood-side');
+
+  it('turns the second form over: small ends at one corner, both legs held, hands +1 and −1', () => {
+    // Panel design section 2's table: long edge, A→B from the small end, up, leg held: +1, left.
+    expect(planned.bends.map(({ bend, hand, smallEnd, step }) => [bend.name, step.held, hand, smallEnd])).toEqual([
+      ['long', 'leg', 1, 'left'],
+      ['short', 'leg', -1, 'right'],
+    ]);
+  });
+
+  it('has the dart that a calculation by hand gives', () => {
+    // Held lines 90° apart, both bent 90°: E = E₀(C) + Σ(2γ − fan), panel design section 3, with γ = atan(sinβ·tan(ψ/2)), fan = ψ·sinβ.
+    const parts = planned.bends.map(({ bend: { finished, wrap } }) => {
+      const sine = Math.abs(finished.radiusB - finished.radiusA) / finished.length;
+      return { gamma: Math.atan(sine * Math.tan(wrap / 2)), fan: wrap * sine };
+    });
+    const C = Math.PI - (Math.PI / 2 + parts.reduce((sum, { gamma }) => sum + gamma, 0));
+    const E0 = 2 * Math.atan2(Math.sin(C), 1 + Math.cos(C));
+    const dart = E0 + parts.reduce((sum, { gamma, fan }) => sum + 2 * gamma - fan, 0);
+    expect(toDegrees(at(planned.panel.corners, 0).dart)).toBeCloseTo(toDegrees(dart), 6);
+  });
+
+  it('says in its plan what it is made of, in mm and degrees', () => {
+    const { panel, forms } = toPanelPlan(planned, []);
+    expect(panel?.order).toEqual(['long', 'short']);
+    expect(panel?.pair).toBe(true);
+    expect(panel?.corners).toMatchObject([{ treat: 'mitre', gap: 3.175 }]);
+    expect(panel?.bends.map(({ baseLine }) => baseLine)).toEqual([
+      [
+        [expect.closeTo(0, 6), expect.closeTo(0, 6)],
+        [expect.closeTo(558.8, 6), expect.closeTo(0, 6)],
+      ],
+      [
+        [expect.closeTo(0, 6), expect.closeTo(228.6, 6)],
+        [expect.closeTo(0, 6), expect.closeTo(0, 6)],
+      ],
+    ]);
+    expect(forms.map(({ name }) => name)).toEqual(['long', 'short']);
+    // 18 ga steel, 7.85 kg/dm³: base, two legs 2-1/2 in deep and two quarter rounds; the corners' curves make a few per cent of it.
+    const about = (22 * 9 + (22 + 9) * (2.5 + (Math.PI / 2) * 1.4)) * 645.16 * 1.2141 * 7.85e-6;
+    expect((panel?.mass ?? 0) / about).toBeGreaterThan(0.95);
+    expect((panel?.mass ?? 0) / about).toBeLessThan(1.05);
+  });
+
+  it('has its steps in inches alone', () => {
+    for (const { sentences } of stepWords(planned, measuresIn('in'))) {
+      expect(sentences.join(' ')).not.toMatch(/\bmm\b|\bN\b/u);
+      expect(sentences.join(' ')).toMatch(/small end is on your (?:left|right)/u);
+    }
+  });
+
+  it('held by longer clamps may have its base held', () => {
+    const deep = planOf('hood-side', (text) => `${text}\nclamps: { throat: 30 }\n`);
+    expect(deep.order).toHaveLength(2);
+  });
+});
+
+describe('a tray', () => {
+  it('has its three bends on one form', () => {
+    const { forms, order } = planOf('tray');
+    expect(forms.map(({ name, runs }) => [name, runs.length])).toEqual([['back', 3]]);
+    expect(order).toHaveLength(3);
+  });
+
+  it('with a form of its own for each where that is asked', () => {
+    const { forms } = planOf('tray', (text) => text.replaceAll('leg: 60 }', 'leg: 60, form: own }'));
+    expect(forms.map(({ name }) => name).sort()).toEqual(['back', 'left', 'right']);
+  });
+});
+
+describe('what is wrong with a panel', () => {
+  it.each([
+    ['an unknown edge', hood.replace('on: short', 'on: shrot'), ['unknown-edge bends[1].on']],
+    [
+      'a leg and a height',
+      hood.replace('leg: 2-1/2\n  - on', 'leg: 2-1/2\n    height: 3\n  - on'),
+      ['leg-or-height bends[0]'],
+    ],
+    [
+      'corners that run clockwise',
+      hood.replace('[[0, 0], [22, 0], [22, 9], [0, 9]]', '[[0, 9], [22, 9], [22, 0], [0, 0]]'),
+      ['base-clockwise base.corners'],
+    ],
+    ['corners that do not meet', hood.replace('long/short', 'long/top'), ['no-such-corner corners']],
+    [
+      'a form of nobody’s',
+      hood.replace('leg: 2-1/2\n\n', 'leg: 2-1/2\n    form: { with: back }\n\n'),
+      ['no-such-form bends[1].form'],
+    ],
+    [
+      'a form that differs',
+      hood.replace('leg: 2-1/2\n\n', 'leg: 2-1/2\n    form: { with: long }\n\n').replace('top: 1-1/2', 'top: 3'),
+      ['form-differs bends[1].form'],
+    ],
+    ['runs of old', `${hood}\nruns: [{ name: a, from: 0, to: 4 }]\n`, ['unknown-key runs']],
+  ])('%s is refused, the place named', (_, text, wanted) => {
+    expect(codesOf(text).map((one) => one.replace(/corners\[.*$|corners\..*$/u, 'corners'))).toEqual(
+      wanted.map((one) => one.replace('base.corners', 'base.corners').replace(/corners\..*$/u, 'corners')),
+    );
+  });
+});
