@@ -8,7 +8,6 @@ import { coloursFor } from '../colour';
 import { writeDxf } from '../dxf';
 import { makeFiles, type FileOptions } from '../files';
 import { planText } from '../plan/plan-text';
-import { panelSolidFiles } from '../solids';
 import { writeSvg } from '../svg';
 import { toPanelPlan } from './panel-plan';
 import type { BuildablePanel } from './plan-panel';
@@ -52,7 +51,6 @@ export async function makePanelFiles(
       content: planText(toPanelPlan(planned, sayFindings(findings, { units: job.units }))),
       mime: 'application/json',
     },
-    ...panelSolidFiles(planned.panel, job.title),
     ...made.flat(),
   ];
 }

@@ -24,14 +24,12 @@ export interface FormRun {
 
 /** The job of one bend of a panel alone: what is needed to make its form and to bend it, with one side held. */
 export function oneBendJob(
-  given: PanelJob,
+  { panel: whole, ...job }: PanelJob,
   panel: Panel,
   bend: Bend,
   { held, runs }: { readonly held: HeldSide; readonly runs: readonly FormRun[] },
 ): Job {
   const { finished, angle } = bend;
-  const { panel: whole, ...job } = given;
-  void whole;
   return {
     ...job,
     title: `${job.title}, form ${bend.name}`,
