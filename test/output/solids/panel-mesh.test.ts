@@ -1,10 +1,13 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loopArea } from '../../../src/base/area';
 import { at } from '../../../src/base/at';
 import { curvatureRadiusAt } from '../../../src/base/cone';
 import { meshVolume, panelMesh, type Mesh } from '../../../src/output/solids';
-import { finishedWraps, foldPanel, type Panel } from '../../../src/panel';
-import { bend, box, built, corner } from '../../panel/panels';
+import { buildUp, finishedWraps, foldPanel, type Panel } from '../../../src/panel';
+import { cases } from '../../helpers/cases';
+import { bend, box, built, corner, rules } from '../../panel/panels';
+import { randomPanels } from '../../panel/random-panels';
 
 const hood = built(
   box(558.8, 228.6, {
@@ -65,6 +68,24 @@ describe.each(Object.entries(panels))('finished panel as a solid: %s', (_, panel
       expect(openSides(mesh)).toEqual([]);
       expect(meshVolume(mesh)).toBeGreaterThan(0);
     }
+  });
+});
+
+describe('finished panels at random', () => {
+  it('are closed solids turned outward, whatever meets in their corners', () => {
+    let looked = 0;
+    fc.assert(
+      fc.property(randomPanels, (spec) => {
+        const { value } = buildUp(spec, rules);
+        fc.pre(value !== null);
+        const mesh = panelMesh(value);
+        looked += 1;
+        expect(openSides(mesh)).toEqual([]);
+        expect(meshVolume(mesh)).toBeGreaterThan(0);
+      }),
+      { numRuns: cases(200) },
+    );
+    expect(looked).toBeGreaterThanOrEqual(cases(200));
   });
 });
 
