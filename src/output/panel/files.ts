@@ -8,6 +8,9 @@ import { coloursFor } from '../colour';
 import { writeDxf } from '../dxf';
 import { makeFiles, type FileOptions } from '../files';
 import { planText } from '../plan/plan-text';
+import { panelMesh } from '../solids/panel-mesh';
+import { writeStl } from '../solids/stl';
+import { writeThreeMf } from '../solids/three-mf';
 import { writeSvg } from '../svg';
 import { toPanelPlan } from './panel-plan';
 import type { BuildablePanel } from './plan-panel';
@@ -41,7 +44,12 @@ export async function makePanelFiles(
       { path: `${path}.dxf`, content: writeDxf(drawing, written), mime: 'image/vnd.dxf' },
       {
         path: `${path}.svg`,
-        content: writeSvg(drawing, { title: `${job.title}: ${path}`, check: job.units, colours: colours.svg }),
+        content: writeSvg(drawing, {
+          title: `${job.title}: ${path}`,
+          check: job.units,
+          colours: colours.svg,
+          decimals: FINE,
+        }),
         mime: 'image/svg+xml',
       },
     ]),
@@ -51,7 +59,20 @@ export async function makePanelFiles(
       content: planText(toPanelPlan(planned, sayFindings(findings, { units: job.units }))),
       mime: 'application/json',
     },
+    ...solidOf(planned),
     ...made.flat(),
+  ];
+}
+
+/** Decimals of the blank's SVG: read again it is the same within 10⁻⁶ mm. */
+const FINE = 8;
+
+/** The finished panel as a solid, mm. */
+function solidOf({ panel, job }: BuildablePanel): OutputFile[] {
+  const mesh = panelMesh(panel);
+  return [
+    { path: 'solids/panel.3mf', content: writeThreeMf([mesh], `${job.title}: finished panel`), mime: 'model/3mf' },
+    { path: 'solids/panel.stl', content: writeStl(mesh), mime: 'model/stl' },
   ];
 }
 
