@@ -9,5 +9,6 @@ export default defineConfig({
     testTimeout: 180_000,
     hookTimeout: 180_000,
     maxWorkers: 2,
+    reporters: ['default', './test/helpers/groups-reporter.ts'],
   },
 });
