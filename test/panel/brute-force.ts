@@ -15,8 +15,19 @@ interface Sample {
   readonly up: number;
 }
 
+/** The clouds of the panels last looked at, which are the same at every step. */
+const clouds = new WeakMap<Panel, { readonly apart: number; readonly samples: Sample[] }>();
+
+function cloudOf(panel: Panel, apart: number): readonly Sample[] {
+  const known = clouds.get(panel);
+  if (known?.apart === apart) return known.samples;
+  const samples = sampledCloud(panel, apart);
+  clouds.set(panel, { apart, samples });
+  return samples;
+}
+
 /** The sheet as a cloud of places on both its faces, `apart` mm from one another. */
-function cloudOf(panel: Panel, apart: number): Sample[] {
+function sampledCloud(panel: Panel, apart: number): Sample[] {
   const find = pieceFinder(panel);
   const polygon = flattenLoop(panel.outline, 0.05);
   const [xs, ys] = [polygon.map(([x]) => x), polygon.map(([, y]) => y)];
@@ -85,6 +96,7 @@ export function sampledStep(
   );
   const home = back(before.motions[own.base] ?? stay);
   const seen = { ...own, frame: heldFrame(own, step.held) };
+  const lies = flatPieces(panel, { bend: step.bend, done });
   const marked = cloud
     .filter(({ piece }) => piece.kind === 'face' || piece.bend !== step.bend)
     .map((sample) => {
@@ -94,7 +106,7 @@ export function sampledStep(
         isHeld: isLeg(sample) === (step.held === 'leg'),
         isPartner: besides.has(bend),
         beside: besides.has(bend) || (bend === step.bend && besides.size > 0),
-        flat: isFlat(panel, sample.piece, { bend: step.bend, done }),
+        flat: lies(sample.piece),
       };
     });
   const still = marked.filter(({ isHeld }) => isHeld);
@@ -102,17 +114,20 @@ export function sampledStep(
   let wood = Infinity;
   let metal = Infinity;
   let atCorner = Infinity;
+  const toForm = back(placement);
   const woodAt = (place: Place3): number => {
-    const [s, ahead, up] = movedBy(back(placement), place);
+    const [s, ahead, up] = movedBy(toForm, place);
     return intoForm([s + fromSmall, ahead, up], step);
   };
   for (const { at, flat, isPartner } of still)
     if (!flat && !isPartner && inside * at[2] > panel.thickness / 2 + 0.1) wood = Math.min(wood, woodAt(at));
+  const pulled = marked.filter(({ isHeld }) => !isHeld);
+  const cells = new Cells(still, 3);
   for (let turn = 0; turn <= work.pulled; turn += every) {
     const roll = motionOf(seen, { cone, wrap: turn });
-    const swung = marked.filter(({ isHeld }) => !isHeld).map((one) => ({ ...one, at: movedBy(roll, one.at) }));
+    const swung = pulled.map(({ at, beside, isPartner, flat }) => ({ at: movedBy(roll, at), beside, isPartner, flat }));
     for (const { at, flat, isPartner } of swung) if (!flat && !isPartner) wood = Math.min(wood, woodAt(at));
-    const near = nearestPair(still, swung, 3);
+    const near = cells.nearest(swung);
     metal = Math.min(metal, near.away);
     atCorner = Math.min(atCorner, near.atCorner);
   }
@@ -120,7 +135,10 @@ export function sampledStep(
 }
 
 /** Whether a piece lies in the plane of one of the bend's own faces. */
-function isFlat(panel: Panel, piece: Piece, { bend, done }: { bend: number; done: readonly boolean[] }): boolean {
+function flatPieces(
+  panel: Panel,
+  { bend, done }: { bend: number; done: readonly boolean[] },
+): (piece: Piece) => boolean {
   const flat = new Set<number>([panel.bends[bend]?.base ?? -1, panel.bends[bend]?.leg ?? -1]);
   for (let round = 0; round < panel.bends.length; round++)
     for (const [index, one] of panel.bends.entries()) {
@@ -128,9 +146,11 @@ function isFlat(panel: Panel, piece: Piece, { bend, done }: { bend: number; done
       if (flat.has(one.base)) flat.add(one.leg);
       if (flat.has(one.leg)) flat.add(one.base);
     }
-  if (piece.kind === 'face') return flat.has(piece.face);
-  const own = panel.bends[piece.bend];
-  return own !== undefined && !done[piece.bend] && flat.has(own.base);
+  return (piece) => {
+    if (piece.kind === 'face') return flat.has(piece.face);
+    const own = panel.bends[piece.bend];
+    return own !== undefined && !done[piece.bend] && flat.has(own.base);
+  };
 }
 
 /** How near a place comes to the form's wood: below 0 within. In the form's own space, along its centre line from the small end. */
@@ -165,34 +185,60 @@ interface Marked {
   readonly flat: boolean;
 }
 
-/** The nearest two places of two clouds, away from corners and where one is of a corner's bend, looked for in cells; Infinity where none are about as near as a cell is wide. */
-function nearestPair(
-  still: readonly Marked[],
-  swung: readonly Marked[],
-  wide: number,
-): { readonly away: number; readonly atCorner: number } {
-  const cells = new Map<number, Marked[]>();
-  const keyOf = (i: number, j: number, k: number): number => ((i + 4096) * 8192 + j + 4096) * 8192 + k + 4096;
-  const cell = (value: number): number => Math.floor(value / wide);
-  for (const one of still) {
-    const key = keyOf(cell(one.at[0]), cell(one.at[1]), cell(one.at[2]));
-    const there = cells.get(key);
-    if (there) there.push(one);
-    else cells.set(key, [one]);
+const STEPS = [-1, 0, 1];
+
+/** A cloud of places in cells `wide` mm wide, and which blocks of cells are near one that holds any. */
+class Cells {
+  private readonly held = new Map<number, Marked[]>();
+  private readonly near = new Set<number>();
+
+  constructor(
+    still: readonly Marked[],
+    private readonly wide: number,
+  ) {
+    const blocks = new Set<number>();
+    for (const one of still) {
+      const [i, j, k] = this.cellOf(one.at);
+      const there = this.held.get(keyOf(i, j, k));
+      if (there) there.push(one);
+      else this.held.set(keyOf(i, j, k), [one]);
+      if (there) continue;
+      const [u, v, w] = blockOf([i, j, k]);
+      if (blocks.has(keyOf(u, v, w))) continue;
+      blocks.add(keyOf(u, v, w));
+      for (const a of STEPS) for (const b of STEPS) for (const c of STEPS) this.near.add(keyOf(u + a, v + b, w + c));
+    }
   }
-  const nearest = { away: Infinity, atCorner: Infinity };
-  const steps = [-1, 0, 1];
-  for (const { at, beside, isPartner, flat } of swung) {
-    const [i, j, k] = [cell(at[0]), cell(at[1]), cell(at[2])];
-    for (const a of steps)
-      for (const b of steps)
-        for (const c of steps)
-          for (const other of cells.get(keyOf(i + a, j + b, k + c)) ?? []) {
-            if ((beside && other.beside) || (flat && other.flat)) continue;
-            const kind = isPartner || other.isPartner ? 'atCorner' : 'away';
-            const apart = Math.hypot(at[0] - other.at[0], at[1] - other.at[1], at[2] - other.at[2]);
-            nearest[kind] = Math.min(nearest[kind], apart);
-          }
+
+  /** The nearest two places of this cloud and another, away from corners and where one is of a corner's bend; Infinity where none are about as near as a cell is wide. */
+  nearest(swung: readonly Marked[]): { readonly away: number; readonly atCorner: number } {
+    const nearest = { away: Infinity, atCorner: Infinity };
+    for (const { at, beside, isPartner, flat } of swung) {
+      const [i, j, k] = this.cellOf(at);
+      if (!this.near.has(keyOf(...blockOf([i, j, k])))) continue;
+      for (const a of STEPS)
+        for (const b of STEPS)
+          for (const c of STEPS)
+            for (const other of this.held.get(keyOf(i + a, j + b, k + c)) ?? []) {
+              if ((beside && other.beside) || (flat && other.flat)) continue;
+              const kind = isPartner || other.isPartner ? 'atCorner' : 'away';
+              const apart = Math.hypot(at[0] - other.at[0], at[1] - other.at[1], at[2] - other.at[2]);
+              nearest[kind] = Math.min(nearest[kind], apart);
+            }
+    }
+    return nearest;
   }
-  return nearest;
+
+  private cellOf([x, y, z]: Place3): Place3 {
+    return [Math.floor(x / this.wide), Math.floor(y / this.wide), Math.floor(z / this.wide)];
+  }
+}
+
+/** Eight by eight by eight cells. */
+function blockOf([i, j, k]: Place3): Place3 {
+  return [Math.floor(i / 8), Math.floor(j / 8), Math.floor(k / 8)];
+}
+
+function keyOf(i: number, j: number, k: number): number {
+  return ((i + 4096) * 8192 + j + 4096) * 8192 + k + 4096;
 }

@@ -6,17 +6,8 @@ import { boxBetween, convex, gapBetween } from '../../src/panel/order/gap';
 import { findOrder } from '../../src/panel/order/find-order';
 import { tryBend } from '../../src/panel/order/try-bend';
 import { bend, box, built, rules } from './panels';
-import { buildUp } from '../../src/panel/flat/build-up';
-import { selfCrossing } from '../../src/panel/order/self-crossing';
-import { FULL } from '../helpers/cases';
 import { sampledStep } from './brute-force';
-import { randomPanels } from './random-panels';
 import { deep, shop, worksFor } from './works';
-
-/** How many random panels: as many as the design asks for, or a look at a few. */
-const COUNT = FULL ? 2000 : Number(process.env['PANELS'] ?? 24);
-/** What the whole of them may take, ms. */
-const LONG = 3_600_000;
 
 const coordinate = (most: number): fc.Arbitrary<number> => fc.double({ min: -most, max: most, noNaN: true });
 const places = (most: number): fc.Arbitrary<Place3> => fc.tuple(coordinate(most), coordinate(most), coordinate(most));
@@ -187,50 +178,4 @@ describe('order', () => {
       [1, 'base'],
     ]);
   });
-});
-
-describe('random panels', () => {
-  it(
-    'fold without crossing themselves and have an order that sampling finds clear, or an error',
-    () => {
-      const seen = { refused: 0, crossing: 0, noOrder: 0, clear: 0 };
-      fc.assert(
-        fc.property(randomPanels, (spec) => {
-          const { value: panel, findings } = buildUp(spec, rules);
-          if (!panel) {
-            expect(findings.some(({ level }) => level === 'error')).toBe(true);
-            seen.refused++;
-            return;
-          }
-          if (selfCrossing(panel)) {
-            seen.crossing++;
-            return;
-          }
-          const works = worksFor(panel, { share: true });
-          const { steps, misses } = findOrder(panel, { work: works, shop: deep, rules });
-          if (!steps) {
-            expect(misses.length).toBeGreaterThan(0);
-            seen.noOrder++;
-            return;
-          }
-          expect(steps.map(({ bend: number }) => number).sort()).toEqual(panel.bends.map((_, index) => index));
-          steps.forEach((step, index) => {
-            const done = panel.bends.map((_, other) => steps.slice(0, index).some((before) => before.bend === other));
-            const work = works[step.bend];
-            if (!work) throw new Error('work');
-            const worst = sampledStep(panel, work, { step, done }, { every: Math.PI / 60, apart: 14 });
-            // The sampled form is asked by its faces one by one, which makes a gap across an edge look smaller.
-            expect(worst.wood).toBeGreaterThan(1.5);
-            expect(worst.metal).toBeGreaterThan(2.5);
-            // What is past a corner is the corner's own: it may come near, and not touch.
-            expect(worst.atCorner).toBeGreaterThan(0.5);
-          });
-          seen.clear++;
-        }),
-        { numRuns: COUNT },
-      );
-      expect(seen.clear).toBeGreaterThan(COUNT / 8);
-    },
-    LONG,
-  );
 });
