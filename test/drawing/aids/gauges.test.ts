@@ -193,12 +193,19 @@ describe('all aids', () => {
       expect.arrayContaining(['FINISHED', `${(bent.job.bend.angle / DEGREE).toFixed(2)} DEG`, 'BENCH', 'LEG']),
     );
     expect(said('angle-on-form')).toEqual(expect.arrayContaining(['WHILE PULLED', 'BENCH', 'LEG']));
-    for (const [id, words] of [
-      ['radius-inside-a', ['END A', 'INSIDE OF BEND']],
-      ['radius-outside-b', ['END B', 'OUTSIDE OF BEND']],
+    const { finished, section } = bent.bend;
+    for (const [id, words, radius] of [
+      ['radius-inside-a', ['END A', 'INSIDE OF BEND'], finished.radiusA],
+      // Square to the centre line the sheet is as thick as t·cos β.
+      [
+        'radius-outside-b',
+        ['END B', 'OUTSIDE OF BEND'],
+        finished.radiusB + section.thickness * Math.cos(finished.halfAngle),
+      ],
     ] as const) {
       expect(said(id)).toEqual(expect.arrayContaining([...words]));
-      expect(said(id).some((text) => text.startsWith('R '))).toBe(true);
+      const inch = bent.job.units === 'in';
+      expect(said(id)).toContain(inch ? `R ${(radius / 25.4).toFixed(3)} in` : `R ${radius.toFixed(2)} mm`);
     }
   });
 });

@@ -150,7 +150,9 @@ describe.each(starters)('%s cut with a router', (name) => {
     const sizeOf = (piece: string): string | undefined => rows.find((row) => row[0]?.split(', ').includes(piece))?.[2];
     for (const { name: station, radius } of plan.stations)
       expect(sizeOf(station)).toBe(`radius ${mm(radius)}: ${mm(2 * radius)} × ${mm(radius + cut.grooveDepth)}`);
-    expect(sizeOf('fit-test')).toBeDefined();
+    // Three openings as wide as a station is thick, 12 mm of wood round each, in a strip 46 mm wide.
+    const [station] = plan.stations;
+    expect(sizeOf('fit-test')).toBe(`${mm(3 * ((station?.thickness ?? NaN) + 12) + 12)} × ${mm(46)}`);
     expect(rows.reduce((sum, row) => sum + Number(row[4]), 0)).toBe(2 + plan.stations.length + plan.backings.length);
   });
 });

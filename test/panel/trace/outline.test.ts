@@ -280,8 +280,10 @@ describe('our own drawings come back the same', () => {
     const first = expected.shapes[0];
     const corners = first?.kind === 'loop' ? first.vertices : [];
     for (const { x, y, bulge } of corners) {
-      const near = outline?.vertices.find((vertex) => Math.hypot(vertex.x - x, vertex.y - y) < 10 ** -digits);
-      expect(near).toBeDefined();
+      const away = (vertex: { readonly x: number; readonly y: number }): number =>
+        Math.hypot(vertex.x - x, vertex.y - y);
+      const [near] = [...(outline?.vertices ?? [])].sort((a, b) => away(a) - away(b));
+      expect(near && away(near)).toBeLessThan(10 ** -digits);
       if (format === 'dxf') expect(near?.bulge).toBeCloseTo(bulge, 9);
     }
     expect(outline?.holes).toHaveLength(2);
