@@ -1,5 +1,5 @@
-import { at } from '../../base/at';
 import type { Text } from '../../base/drawing';
+import { levelAt } from '../../base/polygon';
 import { label, textWidth } from '../parts/shapes';
 
 type Place = readonly [number, number];
@@ -34,12 +34,13 @@ export function roomIn(polygon: readonly Place[], low: number, high: number): Ro
 
 /** Where the horizontal line at `y` runs inside the polygon (even–odd rule). */
 function insideAt(polygon: readonly Place[], y: number): Room[] {
-  const crossings = polygon
-    .flatMap(([ax, ay], index): number[] => {
-      const [bx, by] = at(polygon, (index + 1) % polygon.length);
-      return ay > y === by > y ? [] : [ax + ((y - ay) / (by - ay)) * (bx - ax)];
-    })
-    .sort((a, b) => a - b);
+  const crossings: number[] = [];
+  let before = polygon.at(-1);
+  for (const corner of polygon) {
+    if (before && before[1] > y !== corner[1] > y) crossings.push(levelAt(before, corner, y));
+    before = corner;
+  }
+  crossings.sort((a, b) => a - b);
   return crossings.flatMap((from, index): Room[] =>
     index % 2 === 0 ? [{ from, to: crossings[index + 1] ?? from }] : [],
   );

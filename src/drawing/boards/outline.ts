@@ -108,33 +108,52 @@ function isConvex(polygon: readonly Point[]): boolean {
 function convexPieces(polygon: PathD): Point[][] | null {
   const { result, solution } = Clipper.triangulateD([polygon], DECIMALS);
   if (result !== TriangulateResult.success) return null;
-  const pieces: Point[][] = solution.map((triangle) =>
-    Clipper.areaD(triangle) < 0 ? [...triangle].reverse() : [...triangle],
-  );
+  const numbering = new Numbering();
+  const pieces = solution.map((triangle) => {
+    const numbers = triangle.map((corner) => numbering.of(corner));
+    return Clipper.areaD(triangle) < 0 ? numbers.reverse() : numbers;
+  });
+  const isConvexPiece = (piece: Piece): boolean => isConvex(numbering.corners(piece));
   for (let index = 0; index < pieces.length; index++) {
     for (let other = index + 1; other < pieces.length; other++) {
       const merged = merge(at(pieces, index), at(pieces, other));
-      if (!merged) continue;
+      if (!merged || !isConvexPiece(merged)) continue;
       pieces[index] = merged;
       pieces.splice(other, 1);
       other = index;
     }
   }
-  return pieces;
+  return pieces.map((piece) => numbering.corners(piece));
 }
 
-const same = (a: Point | undefined, b: Point | undefined): boolean =>
-  a !== undefined && b !== undefined && Math.abs(a.x - b.x) < 1e-4 && Math.abs(a.y - b.y) < 1e-4;
+/** The numbers of a piece's corners, counter-clockwise. */
+type Piece = number[];
 
-/** Two convex polygons that share a side as one, where that is convex too. */
-function merge(a: readonly Point[], b: readonly Point[]): Point[] | null {
-  for (const [i, from] of a.entries()) {
-    const j = b.findIndex(
-      (point, index) => same(point, a[(i + 1) % a.length]) && same(b[(index + 1) % b.length], from),
-    );
-    if (j < 0) continue;
-    const merged = [...a.slice(i + 1), ...a.slice(0, i + 1), ...[...b.slice(j + 1), ...b.slice(0, j + 1)].slice(1, -1)];
-    return isConvex(merged) ? merged : null;
+/** A number for every place. */
+class Numbering {
+  readonly #numbers = new Map<string, number>();
+  readonly #places: Point[] = [];
+
+  of({ x, y }: Point): number {
+    const key = `${x} ${y}`;
+    const known = this.#numbers.get(key);
+    if (known !== undefined) return known;
+    this.#numbers.set(key, this.#places.length);
+    return this.#places.push({ x, y }) - 1;
+  }
+
+  corners(piece: Piece): Point[] {
+    return piece.flatMap((number) => this.#places[number] ?? []);
+  }
+}
+
+/** Two pieces that share a side as one; null where they share none. */
+function merge(a: Piece, b: Piece): Piece | null {
+  for (const [j, to] of b.entries()) {
+    const next = (j + 1) % b.length;
+    const i = a.indexOf(b[next] ?? -1);
+    if (i < 0 || a[(i + 1) % a.length] !== to) continue;
+    return [...a.slice(i + 1), ...a.slice(0, i + 1), ...[...b.slice(next), ...b.slice(0, next)].slice(1, -1)];
   }
   return null;
 }

@@ -1,5 +1,7 @@
 import { at } from '../../base/at';
 import { chainAt, sideAt, type Chain, type Convex, type Point } from './convex';
+import { Grid } from './grid';
+import { Shade } from './shade';
 
 /** Shifts that keep a part on the board, mm. */
 export interface Range {
@@ -27,6 +29,8 @@ export type Cost = (x: number, y: number) => number;
 
 /** Nearer than this to a no-fit polygon's edge counts as on it, mm. */
 const TOUCH = 1e-6;
+/** Where fewer obstacles are about, it is as quick to look at all their crossings as to find out which are hidden. */
+const WORTH_SHADING = 24;
 
 /**
  * The cheapest place in the range that lies inside no obstacle; null where there is none cheaper than `limit`. As cost grows along
@@ -38,6 +42,8 @@ export function cheapestSpot(obstacles: readonly Obstacle[], range: Range, cost:
     ({ minX, maxX, minY, maxY }) => maxX > range.minX && minX < range.maxX && maxY > range.minY && minY < range.maxY,
   );
   near.sort((a, b) => a.minX - b.minX || a.minY - b.minY);
+  const grid = new Grid(near, range);
+  const shade = near.length < WORTH_SHADING ? null : new Shade(near, range, 2 * TOUCH);
   let best: Spot | null = null;
   let least = limit;
   let barred: Obstacle | undefined;
@@ -45,9 +51,7 @@ export function cheapestSpot(obstacles: readonly Obstacle[], range: Range, cost:
     const price = cost(x, y);
     if (!(price < least) || x < range.minX || x > range.maxX || y < range.minY || y > range.maxY) return;
     if (barred && covers(barred, x, y)) return;
-    for (const obstacle of near) {
-      // The list is in order of near ends: nothing that follows reaches back to here.
-      if (obstacle.minX > x) break;
+    for (const obstacle of grid.at(x, y)) {
       if (!covers(obstacle, x, y)) continue;
       barred = obstacle;
       return;
@@ -64,7 +68,8 @@ export function cheapestSpot(obstacles: readonly Obstacle[], range: Range, cost:
     for (let other = index + 1; other < near.length; other++) {
       const b = near[other];
       if (!b || b.minX > a.maxX || cost(Math.max(range.minX, b.minX), range.minY) >= least) break;
-      if (b.minY <= a.maxY && a.minY <= b.maxY) crossings(a, b, look);
+      if (b.minY > a.maxY || a.minY > b.maxY || shade?.hides(sharedLevels(a, b))) continue;
+      crossings(a, b, look);
     }
   }
   return best;
@@ -108,6 +113,16 @@ function alongRange({ shape, x, y }: Obstacle, range: Range, look: Look): void {
       look(range.minX, y + low + ((at(chain.y, side) - low) * before) / (before - after));
     }
   }
+}
+
+/** A box that holds both obstacles' edges between the levels that both reach. */
+function sharedLevels(a: Obstacle, b: Obstacle): Range {
+  return {
+    minX: Math.min(a.minX, b.minX),
+    maxX: Math.max(a.maxX, b.maxX),
+    minY: Math.max(a.minY, b.minY),
+    maxY: Math.min(a.maxY, b.maxY),
+  };
 }
 
 /** Where two obstacles' edges cross, as far as a part could be barred there: at least one of the two edges is a far one. */

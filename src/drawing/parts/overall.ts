@@ -41,6 +41,13 @@ function placeWords(words: string, outline: Loop, others: readonly Shape[], heig
   const box = boundsOf({ shapes: [outline] });
   const taken = [...others.flatMap(boxesOf), ...edgeBoxes(edge)];
   const step = Math.max(1, Math.max(box.maxX - box.minX, box.maxY - box.minY) / TRIES);
+  // What barred one place bars the next, as a rule.
+  let barred: Bounds | undefined;
+  const isBarred = (tried: Bounds): boolean => {
+    if (barred && overlap(tried, barred)) return true;
+    barred = taken.find((other) => overlap(tried, other));
+    return barred !== undefined;
+  };
   for (const height of heights) {
     const long = textWidth(words, height) + 2 * CLEAR;
     const high = height + 2 * CLEAR;
@@ -49,7 +56,7 @@ function placeWords(words: string, outline: Loop, others: readonly Shape[], heig
       for (let y = box.minY; y + depth <= box.maxY; y += step)
         for (let x = box.minX; x + width <= box.maxX; x += step) {
           const tried = { minX: x, minY: y, maxX: x + width, maxY: y + depth };
-          if (!isInside([x + width / 2, y + depth / 2], edge) || taken.some((other) => overlap(tried, other))) continue;
+          if (isBarred(tried) || !isInside([x + width / 2, y + depth / 2], edge)) continue;
           const [baseX, baseY] = angle === 0 ? [x + width / 2, y + CLEAR] : [x + width - CLEAR, y + depth / 2];
           return {
             kind: 'text',

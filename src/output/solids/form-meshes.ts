@@ -8,7 +8,7 @@ import type { Backing, FixtureLayout, Station } from '../../design/fixture/fixtu
 import type { Joints, Layer } from '../../design/joints/joints';
 import type { Part } from '../../drawing/parts/part';
 import { onBench } from '../picture/frame';
-import { extrude, type Board } from './extrude';
+import { Extruder, type Board } from './extrude';
 import type { Mesh } from './mesh';
 
 /** What a flat side of a mesh strays from the arc it stands for at most, mm. */
@@ -31,14 +31,15 @@ export interface Form {
  * sheet's inside face, mm. Made of the boards' own drawings: outlines, holes through, grooves; countersinks, and pilots in edges, are not.
  */
 export function formMeshes(form: Form): Mesh[] {
+  const extruder = new Extruder();
   return form.parts.flatMap((part) => {
     switch (part.kind) {
       case 'spine':
-        return [spineMesh(part, form)];
+        return [spineMesh(part, form, extruder)];
       case 'station':
-        return [stationMesh(part, form)];
+        return [stationMesh(part, form, extruder)];
       case 'backing':
-        return [backingMesh(part, form)];
+        return [backingMesh(part, form, extruder)];
       case 'block':
       case 'test':
         return [];
@@ -55,10 +56,10 @@ function loopsOf(part: Part, wanted: readonly Operation[]): Point[][] {
 }
 
 /** Front face at 0, or behind the layers before it. */
-function spineMesh(part: Part, { bend, joints }: Form): Mesh {
+function spineMesh(part: Part, { bend, joints }: Form, extruder: Extruder): Mesh {
   const high = -layerOf(part) * part.thickness;
   const pockets = loopsOf(part, ['groove']);
-  return extrude(
+  return extruder.extrude(
     {
       name: part.id,
       colour: BOARD_COLOURS.spine,
@@ -73,22 +74,22 @@ function spineMesh(part: Part, { bend, joints }: Form): Mesh {
 }
 
 /** Seen on its contact face: from end A the bench's up is to the right, from end B to the left. */
-function stationMesh(part: Part, form: Form): Mesh {
+function stationMesh(part: Part, form: Form, extruder: Extruder): Mesh {
   const station = named(form.layout.stations, part);
   const layer = layersOf(station, form.joints)[layerOf(part)];
   if (!layer) throw new InternalError(`part ${part.id} is a layer its board has not`);
   const { low, high, contact } = layer;
   const side = contact === 'A' ? 1 : -1;
-  return extrude(plainBoard(part, BOARD_COLOURS.station, low, high), ([across, ahead, along]) =>
+  return extruder.extrude(plainBoard(part, BOARD_COLOURS.station, low, high), ([across, ahead, along]) =>
     onBench(form.bend.form, { along, ahead, up: side * across }),
   );
 }
 
 /** From the spine's back: what stands out of the edge to it goes into the spine. */
-function backingMesh(part: Part, { layout, bend }: Form): Mesh {
+function backingMesh(part: Part, { layout, bend }: Form, extruder: Extruder): Mesh {
   const { at, thickness } = named(layout.backings, part);
   const low = at - thickness / 2 + layerOf(part) * part.thickness;
-  return extrude(plainBoard(part, BOARD_COLOURS.backing, low, low + part.thickness), ([behind, up, along]) =>
+  return extruder.extrude(plainBoard(part, BOARD_COLOURS.backing, low, low + part.thickness), ([behind, up, along]) =>
     onBench(bend.form, { along, ahead: -layout.spine.thickness - behind, up }),
   );
 }

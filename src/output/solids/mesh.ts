@@ -23,8 +23,8 @@ export function cornerOf({ positions }: Mesh, index: number): Point3 {
 export function trianglesOf(mesh: Mesh): (readonly [Point3, Point3, Point3])[] {
   const { triangles } = mesh;
   return Array.from({ length: triangles.length / 3 }, (_, index) => {
-    const [a = NaN, b = NaN, c = NaN] = triangles.slice(3 * index, 3 * index + 3);
-    return [cornerOf(mesh, a), cornerOf(mesh, b), cornerOf(mesh, c)] as const;
+    const corner = (turn: number): Point3 => cornerOf(mesh, triangles[3 * index + turn] ?? NaN);
+    return [corner(0), corner(1), corner(2)] as const;
   });
 }
 
@@ -39,11 +39,11 @@ export function meshVolume(mesh: Mesh): number {
 
 /** Gathers triangles corner by corner; corners with the same key are one. */
 export class MeshBuilder {
-  readonly #indexes = new Map<string, number>();
+  readonly #indexes = new Map<string | number, number>();
   readonly #positions: number[] = [];
   readonly #triangles: number[] = [];
 
-  corner(key: string, place: () => Point3): number {
+  corner(key: string | number, place: () => Point3): number {
     const known = this.#indexes.get(key);
     if (known !== undefined) return known;
     const index = this.#indexes.size;

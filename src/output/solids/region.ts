@@ -2,12 +2,15 @@ import { at } from '../../base/at';
 import { Clipper, FillRule, type PathsD } from 'clipper2-ts';
 import earcut, { refine } from 'earcut';
 import { isInside, type Point } from '../../base/polygon';
+import { CornerIndex } from './corner-index';
 
 /** A flat piece with its holes: the outline counter-clockwise, the holes clockwise, so that what is solid lies to the left of every side. */
 export interface Region {
   readonly outline: readonly Point[];
   readonly holes: readonly (readonly Point[])[];
 }
+
+export type Triangle = readonly [Point, Point, Point];
 
 /** Digits of a mm that places in a plane are told apart by. */
 const DECIMALS = 6;
@@ -55,23 +58,22 @@ function fromPaths(paths: PathsD): Region[] {
 
 /** The regions with every one of these corners that lies on a side of theirs put into it. */
 export function withCorners(regions: readonly Region[], corners: readonly Point[]): Region[] {
+  const known = new CornerIndex(corners);
   const fill = (ring: readonly Point[]): Point[] =>
     ring.flatMap((from, index) => {
       const to = ring[(index + 1) % ring.length] ?? from;
-      return [from, ...between(from, to, corners)];
+      return [from, ...between(from, to, known)];
     });
   return regions.map(({ outline, holes }) => ({ outline: fill(outline), holes: holes.map(fill) }));
 }
 
 /** Those corners that lie on the side, in its order, without its ends, each once. */
-function between(from: Point, to: Point, corners: readonly Point[]): Point[] {
+function between(from: Point, to: Point, corners: CornerIndex): Point[] {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const length = Math.hypot(dx, dy);
   if (length === 0) return [];
   const found = new Map<number, Point>();
-  const [low, high] = [Math.min(from[0], to[0]) - ON_SIDE, Math.max(from[0], to[0]) + ON_SIDE];
-  for (const corner of corners) {
-    if (corner[0] < low || corner[0] > high) continue;
+  for (const corner of corners.near(from, to, ON_SIDE)) {
     const [x, y] = [corner[0] - from[0], corner[1] - from[1]];
     const along = (x * dx + y * dy) / length;
     if (Math.abs(x * dy - y * dx) / length > ON_SIDE || along < ON_SIDE || along > length - ON_SIDE) continue;
@@ -81,24 +83,29 @@ function between(from: Point, to: Point, corners: readonly Point[]): Point[] {
 }
 
 /** A region's triangles, counter-clockwise, with all its corners: those in the midst of a straight side too, over which the library may lay a longer side. */
-export function triangulate(region: Region): (readonly [Point, Point, Point])[] {
+export function triangulate(region: Region): Triangle[] {
   const rings = ringsOf(region);
   const corners = rings.flat();
-  const starts = rings.slice(1).map((_, index) => rings.slice(0, index + 1).flat().length);
+  const starts = startsOf(rings);
   const places = corners.flat();
   const flat = earcut(places, starts);
   // Slivers turned into fuller triangles, whose normals single precision can tell.
   refine(flat, places);
   const corner = (index: number): Point => at(corners, at(flat, index));
+  const known = new CornerIndex(corners);
   return Array.from(
     { length: flat.length / 3 },
     (_, index) => [corner(3 * index), corner(3 * index + 1), corner(3 * index + 2)] as const,
   )
     .map(counterClockwise)
-    .flatMap((triangle) => split(triangle, corners));
+    .flatMap((triangle) => split(triangle, known));
 }
 
-type Triangle = readonly [Point, Point, Point];
+/** How many corners come before each ring but the first. */
+function startsOf(rings: readonly (readonly Point[])[]): number[] {
+  let before = 0;
+  return rings.slice(0, -1).map(({ length }) => (before += length));
+}
 
 function counterClockwise([a, b, c]: Triangle): Triangle {
   const area = (b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1]);
@@ -106,7 +113,7 @@ function counterClockwise([a, b, c]: Triangle): Triangle {
 }
 
 /** A triangle as several that have all the corners on its sides for their own. */
-function split(triangle: Triangle, corners: readonly Point[]): Triangle[] {
+function split(triangle: Triangle, corners: CornerIndex): Triangle[] {
   for (const turn of [0, 1, 2] as const) {
     const [a, b, c] = [
       triangle[turn],

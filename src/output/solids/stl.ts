@@ -1,9 +1,10 @@
 import { cross, subtract, type Point3 } from '../picture/vector';
 import { trianglesOf, type Mesh } from './mesh';
 
-/** Bytes before the count, and to a triangle. Source: the format's first publication (3D Systems, 1989), as known by every reader. */
+/** Bytes before the count, to a triangle, and to a place. Source: the format's first publication (3D Systems, 1989), as known by every reader. */
 const HEAD = 80;
 const TRIANGLE = 50;
+const POINT = 12;
 const TITLE = 'bendbuck, mm';
 
 /** One solid as a binary STL, mm; the format knows no units, colours or names. */
@@ -16,10 +17,18 @@ export function writeStl(mesh: Mesh): Uint8Array {
   view.setUint32(HEAD, triangles.length, true);
   for (const [index, corners] of triangles.entries()) {
     const start = HEAD + 4 + TRIANGLE * index;
-    for (const [place, value] of [normalOf(corners), ...corners].flat().entries())
-      view.setFloat32(start + 4 * place, value + 0, true);
+    put(view, start, normalOf(corners));
+    put(view, start + POINT, corners[0]);
+    put(view, start + 2 * POINT, corners[1]);
+    put(view, start + 3 * POINT, corners[2]);
   }
   return bytes;
+}
+
+function put(view: DataView, start: number, [x, y, z]: Point3): void {
+  view.setFloat32(start, x + 0, true);
+  view.setFloat32(start + 4, y + 0, true);
+  view.setFloat32(start + 8, z + 0, true);
 }
 
 type Triangle = readonly [Point3, Point3, Point3];

@@ -6,6 +6,8 @@ import type { Mesh } from './mesh';
 /** A fixed day, so that the same job gives the same bytes; without a zone it is the same everywhere. */
 const DAY = '2000-01-01T00:00:00';
 const DECIMALS = 6;
+/** How hard the text is squeezed: higher takes twice the time for 2 % less. */
+const SQUEEZE = 3;
 
 const TYPES = `<?xml version="1.0" encoding="UTF-8"?>
 <Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="model" ContentType="application/vnd.ms-package.3dmanufacturing-3dmodel+xml"/></Types>
@@ -35,7 +37,7 @@ export function writeThreeMf(meshes: readonly Mesh[], title: string): Uint8Array
   const files = { '[Content_Types].xml': TYPES, '_rels/.rels': RELATIONS, '3D/3dmodel.model': model };
   return zipSync(Object.fromEntries(Object.entries(files).map(([path, text]) => [path, strToU8(text)])), {
     mtime: DAY,
-    level: 6,
+    level: SQUEEZE,
   });
 }
 

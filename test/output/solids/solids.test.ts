@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { drawParts } from '../../../src/drawing/parts';
 import type { Buildable } from '../../../src/output/pipeline';
 import { bendMesh, formMeshes, meshVolume, solidFiles, type Form, type Mesh } from '../../../src/output/solids';
-import { extrude } from '../../../src/output/solids/extrude';
+import { Extruder } from '../../../src/output/solids/extrude';
 import { cutWith } from '../../helpers/for-tool';
 import { planStarter, starters, tables } from '../../helpers/starters';
 
@@ -134,13 +134,16 @@ describe('extruded boards', () => {
       [11, 7],
       [-1, 7],
     ];
-    const mesh = extrude({ ...board, loops: [outline, square(5, 6), square(1, 2)], pockets: [pocket] }, stays);
+    const mesh = new Extruder().extrude(
+      { ...board, loops: [outline, square(5, 6), square(1, 2)], pockets: [pocket] },
+      stays,
+    );
     expect(openSides(mesh)).toEqual([]);
     expect(meshVolume(mesh)).toBeCloseTo((100 - 1 - 1) * 3 - (30 - 1) * 1, 9);
   });
 
   it('come out the right way round whichever hand they are placed with', () => {
-    const mirrored = extrude({ ...board, loops: [square(0, 2)] }, ([x, y, z]) => [-x, y, z]);
+    const mirrored = new Extruder().extrude({ ...board, loops: [square(0, 2)] }, ([x, y, z]) => [-x, y, z]);
     expect(meshVolume(mirrored)).toBeCloseTo(12, 9);
     expect(openSides(mirrored)).toEqual([]);
   });
