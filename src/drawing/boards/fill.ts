@@ -1,6 +1,7 @@
 import { at } from '../../base/at';
 import { noFit, type Convex } from './convex';
-import { cheapestSpot, type Cost, type Obstacle } from './spot';
+import type { Obstacle } from './obstacle';
+import { cheapestSpot, type Cost } from './spot';
 import type { Stock, Supply } from './stock';
 import type { Member, Placed, Unit, UnitPose } from './unit';
 

@@ -1,5 +1,5 @@
 import { chainAt, sideAt } from './convex';
-import type { Obstacle, Range } from './spot';
+import type { Obstacle, Range } from './obstacle';
 
 /** Cells along and across: of a full board's no-fit polygons each covers many. */
 const ALONG = 128;

@@ -1,22 +1,8 @@
 import { at } from '../../base/at';
-import { chainAt, sideAt, type Chain, type Convex, type Point } from './convex';
+import { chainAt, sideAt, type Chain, type Point } from './convex';
 import { Grid } from './grid';
+import type { Obstacle, Range } from './obstacle';
 import { Shade } from './shade';
-
-/** Shifts that keep a part on the board, mm. */
-export interface Range {
-  readonly minX: number;
-  readonly maxX: number;
-  readonly minY: number;
-  readonly maxY: number;
-}
-
-/** A no-fit polygon where it lies on the board: no part may be shifted to a place inside it. */
-export interface Obstacle extends Range {
-  readonly shape: Convex;
-  readonly x: number;
-  readonly y: number;
-}
 
 export interface Spot {
   readonly x: number;
