@@ -44,6 +44,7 @@ export default tseslint.config(
           'DragEvent',
           'WebSocket',
           'clearTimeout',
+          'localStorage',
         ].map((name) => [name, 'readonly']),
       ),
     },
