@@ -11,10 +11,12 @@ export function checkWood(
 ): Finding[] {
   return [
     ...(frontEdge.beds > spine
-      ? [finding('front-edge-crushes', 'board.spine', {
-          load: frontEdge.load * length,
-          bears: frontEdge.strength * spine * length,
-        })]
+      ? [
+          finding('front-edge-crushes', 'board.spine', {
+            load: frontEdge.load * length,
+            bears: frontEdge.strength * spine * length,
+          }),
+        ]
       : []),
     ...(frontEdge.beds > rules.edgeBeds && frontEdge.beds <= spine
       ? [finding('front-edge-beds', 'board.spine', { beds: frontEdge.beds, most: rules.edgeBeds })]
