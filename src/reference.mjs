@@ -1,9 +1,11 @@
-// Writes the README's tables: of every key of a job file, as described in src/job/fields, and of the words, from shared/words.json.
+// Writes the README's tables: of every key of a job file and of a panel's, as described in src/job, and of the words, from shared/words.json.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 
 const entry = `
-  export { referenceTable } from './src/job/fields/reference';
+  export { panelReferenceTable, referenceTable } from './src/job/fields/reference';
+  export { jobFields } from './src/job/fields/index';
+  export { panelFields } from './src/job/panel/fields';
   export { wordsTable } from './src/tables/words';
   export { loadTables } from './src/tables/bundled';
 `;
@@ -14,13 +16,15 @@ const { outputFiles } = await build({
   platform: 'node',
   write: false,
 });
-const { referenceTable, wordsTable, loadTables } = await import(
+const { panelReferenceTable, referenceTable, jobFields, panelFields, wordsTable, loadTables } = await import(
   `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`
 );
 
 const readme = readFileSync('README.md', 'utf8');
-const whole = put(put(readme, 'every key', referenceTable(loadTables())), 'words', wordsTable());
-writeFileSync('README.md', whole);
+const tables = loadTables();
+const keyed = put(readme, 'every key', referenceTable(tables));
+const panelled = put(keyed, 'a panel’s keys', panelReferenceTable(panelFields, jobFields, tables));
+writeFileSync('README.md', put(panelled, 'words', wordsTable()));
 
 /** The text with a table between the two marks that name it. */
 function put(text, name, table) {

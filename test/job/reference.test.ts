@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse as parseYaml } from 'yaml';
-import { allowedText, referenceTable, unlessSaidText } from '../../src/job/fields/reference';
+import { jobFields } from '../../src/job/fields/index';
+import { allowedText, panelReferenceTable, referenceTable, unlessSaidText } from '../../src/job/fields/reference';
+import { panelFields } from '../../src/job/panel/fields';
 import { fieldAt, fieldsOf, knownKeys, listsOf } from '../../src/job/fields/look';
 import { parseJob } from '../../src/job/parse';
 import { glossary, wordsTable } from '../../src/tables/words';
@@ -17,6 +19,13 @@ const field = (path: string) => {
 describe('the README’s table of every key', () => {
   it('is what the described fields say (npm run reference writes it)', () => {
     expect(readFileSync('README.md', 'utf8')).toContain(`\n\n${referenceTable(tables)}\n\n`);
+  });
+
+  it('has the keys of a panel apart', () => {
+    const table = panelReferenceTable(panelFields, jobFields, tables);
+    expect(readFileSync('README.md', 'utf8')).toContain(`\n\n${table}\n\n`);
+    expect(table).toContain('`base.corners`');
+    expect(table).not.toContain('`sheet.material`');
   });
 
   it('has a row for every field, and none breaks it', () => {

@@ -2,7 +2,7 @@ import { cuttingTools } from '../cutting-tool';
 import { tablesIn, type Tables } from '../../tables/tables';
 import { pathText } from '../path';
 import type { Setting } from '../setting';
-import type { Field } from './field';
+import type { Block, Field } from './field';
 import { fieldsOf, listsOf } from './look';
 
 /** The settings a field's words may depend on: either unit, and the tools it is for. */
@@ -51,8 +51,27 @@ const UNITS: Readonly<Partial<Record<Field['kind']['name'], string>>> = {
 
 /** The README's table of every key of a job file, in Markdown. */
 export function referenceTable(tables: Tables): string {
-  const fields = fieldsOf().map(({ path, field }) => ({ path: pathText(path), field }));
-  const inLists = listsOf().flatMap(({ path, list }) =>
+  return tableOf(rowsOf(), tables);
+}
+
+/** The same of what a panel's job has beside the keys of every job: those under `known` are left out. */
+export function panelReferenceTable(panel: Block, known: Block, tables: Tables): string {
+  const before = new Set(rowsOf(known).map(({ path }) => path));
+  return tableOf(
+    rowsOf(panel).filter(({ path }) => !before.has(path)),
+    tables,
+  );
+}
+
+interface Row {
+  readonly path: string;
+  readonly field: Field;
+}
+
+/** Every field with its path, those of lists last. */
+function rowsOf(block?: Block): Row[] {
+  const fields = fieldsOf(block).map(({ path, field }) => ({ path: pathText(path), field }));
+  const inLists = listsOf(block).flatMap(({ path, list }) =>
     list.kinds.flatMap(({ key: under, fields }) =>
       Object.entries(fields).flatMap(([key, node]) =>
         node.node === 'field'
@@ -61,9 +80,13 @@ export function referenceTable(tables: Tables): string {
       ),
     ),
   );
-  const rows = [...fields, ...inLists].map(
+  return [...fields, ...inLists];
+}
+
+function tableOf(rows: readonly Row[], tables: Tables): string {
+  const lines = rows.map(
     ({ path, field }) =>
       `| \`${path}\` | ${field.help} | ${allowedText(field, tables)} | ${unlessSaidText(field, tables)} |`,
   );
-  return ['| key | what | may be | unless said |', '|---|---|---|---|', ...rows].join('\n');
+  return ['| key | what | may be | unless said |', '|---|---|---|---|', ...lines].join('\n');
 }
