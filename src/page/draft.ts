@@ -69,12 +69,20 @@ export type Opened =
 export function readDraft(text: string): Opened {
   const { source, findings } = readSource(text);
   if (!source) return refuse(findings);
+  if (isPanel(source.data)) return { draft: null, problem: PANEL };
   const read = toDraft(source.data);
   if (read === undefined && text.trim() !== '') return refuse(parseJob(text, loadTables()).findings);
   const whole = read === undefined ? {} : spread(read, []);
   return typeof whole === 'object' && !Array.isArray(whole)
     ? { draft: whole, text, problem: null }
     : refuse(parseJob(text, loadTables()).findings);
+}
+
+const PANEL =
+  'it is the job of a whole panel, and the page shows one bend: work it out with `bendbuck plan` and `bendbuck make`';
+
+function isPanel(data: unknown): boolean {
+  return typeof data === 'object' && data !== null && Object.hasOwn(data, 'base');
 }
 
 /** The same for a file's bytes. */

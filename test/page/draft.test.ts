@@ -35,6 +35,11 @@ describe('drafts', () => {
     });
   });
 
+  it('a panel’s job is refused in words: the page shows one bend', () => {
+    const panel = readFileSync('templates/panels/tray.yaml', 'utf8');
+    expect(readDraft(panel)).toEqual({ draft: null, problem: expect.stringContaining('whole panel') as string });
+  });
+
   it('no address, however mangled, throws', () => {
     fc.assert(fc.property(fc.string(), (text) => void fromAddress(`#job=${text}`)));
   });
