@@ -22,7 +22,7 @@ export function buyList(shop: Shop): HtmlElement[] {
         ...metalRows(shop),
         ...boardRows(shop),
         ...offcutRows(shop),
-        battenRow(shop),
+        ...pullingRow(shop),
         ...packingRow(shop),
         benchRow(shop),
       ],
@@ -97,16 +97,21 @@ function offcutRows({ boards, say, tables }: Shop): Row[] {
   );
 }
 
-/** Along the edge that is pulled. */
-function battenRow({ bend, say, tables }: Shop): Row {
+/** What is pulled at: the yoke, or by bare hands a batten along the edge. */
+function pullingRow({ bend, say, tables }: Shop): Row[] {
+  if (bend.pull.yoke)
+    return [['the yoke’s pieces and the plank', 'as in the yoke’s table', '1 set', 'to grip the free leg']];
+  if (bend.pull.with !== 'bare') return [];
   const { battenThick, battenWide } = tables.rules;
   const [, , , , freeB, freeA] = developBlank(bend).outline;
   const edge = freeA && freeB ? Math.hypot(freeB.x - freeA.x, freeB.y - freeA.y) : bend.length;
   return [
-    'stiff batten, straight hardwood',
-    `${say.tool(battenThick)} × ${say.tool(battenWide)}, at least ${say.atLeast(edge)} long`,
-    '1',
-    'with two small clamps, along the edge you pull at',
+    [
+      'stiff batten, straight hardwood',
+      `${say.tool(battenThick)} × ${say.tool(battenWide)}, at least ${say.atLeast(edge)} long`,
+      '1',
+      'with two small clamps, along the edge you pull at',
+    ],
   ];
 }
 

@@ -131,7 +131,7 @@ describe.each(starters)('the shop sheet of %s', (name) => {
     expect(backing).toContain(`depth (the foot) ${mm(plan.backings[0]?.depth ?? NaN)}`);
   });
 
-  it('says all that is to be bought or found: metal, boards, batten, packing, bench', () => {
+  it('says all that is to be bought or found: metal, boards, what is pulled at, packing, bench', () => {
     const rows = rowsOf(document, 'To buy');
     const row = (what: string): string[] => rows.find(([first]) => first?.startsWith(what)) ?? [];
     const { blank } = plan;
@@ -141,7 +141,9 @@ describe.each(starters)('the shop sheet of %s', (name) => {
     expect(row(bend.metal.name)[1]).toBe(`${wide} × ${high}`);
     expect(row(bend.metal.name)[3]).toContain(`${blank.mass.toFixed(2)} kg`);
     expect(row('MDF')[2]).toBe('1');
-    expect(row('stiff batten')[1]).toContain('long');
+    // A yoke is listed in a table of its own; a batten is for bare hands.
+    expect(row('the yoke')[1]).toBe(plan.pull.yoke ? 'as in the yoke’s table' : undefined);
+    expect(row('stiff batten')[1]?.includes('long')).toBe(plan.pull.yoke ? undefined : true);
     const behind = spine.thickness + effort.foot;
     const { held } = planned.job.bend.legs;
     if (held < behind) expect(row('packing strip')[1]).toContain(`${Math.ceil(behind - held - 1e-9)} mm`);
