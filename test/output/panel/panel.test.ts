@@ -132,11 +132,6 @@ describe('the hood side', () => {
       expect(sentences.join(' ')).toMatch(/small end is on your (?:left|right)/u);
     }
   });
-
-  it('held by longer clamps may have its base held', () => {
-    const deep = planOf('hood-side', (text) => `${text}\nclamps: { throat: 30 }\n`);
-    expect(deep.order).toHaveLength(2);
-  });
 });
 
 describe('a tray', () => {
