@@ -83,7 +83,7 @@ export function planPanel(
   if (stuck.length > 0) return { buildable: false, job, findings: unlike([...soFar, ...stuck]) };
   const bodies = ways.map((way, index) => bodyOf(panel, index, way));
   const uses = usesOf(job, panel, { ways, bodies }, rules);
-  const shop = { clamp: { ...CLAMP, throat: job.clamps.throat, pastEnds: false } };
+  const shop = { clamp: { ...CLAMP, throat: job.clamps.throat, pastEnds: true } };
   const work = panel.bends.map((bend, index) =>
     workOf(panel, index, { bend, way: at(ways, index), uses: at(uses.value, index) }),
   );

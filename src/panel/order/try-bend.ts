@@ -127,7 +127,7 @@ function clampPlaces(scene: Scene, given: TryGiven): Clamped | Strike {
   const reach = body.spine + body.foot;
   const at = holes.map((x) => ({ x, depth: Math.max(reach, heldDepth(scene, x)) }));
   const furthest = Math.max(0, ...at.map(({ depth }) => depth - body.spine / 2));
-  if (furthest <= throat) return { kind: 'holes', at };
+  if (at.length > 0 && furthest <= throat) return { kind: 'holes', at };
   const ears = [scene.form.from - body.ears.small / 2, scene.form.to + body.ears.large / 2];
   const free = ears.every((x) => heldDepth(scene, x) === 0);
   if (pastEnds && body.ears.small > 0 && body.ears.large > 0 && free && reach - body.spine / 2 <= throat)

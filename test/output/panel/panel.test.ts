@@ -147,6 +147,18 @@ describe('a tray', () => {
   });
 });
 
+describe.each(panelStarters)('the clamps of the starter panel %s', (name) => {
+  it('go through holes that the form has, else over ears that it has', () => {
+    const { order, forms } = planOf(name);
+    order.forEach(({ clamped, use }) => {
+      const form = forms.find((one) => one.name === use.body.name);
+      const spine = form?.planned.plan.spine;
+      if (clamped === 'holes') expect(spine?.clampHoles.length).toBeGreaterThan(0);
+      else expect(spine?.ears).toBeGreaterThan(0);
+    });
+  });
+});
+
 describe('what is wrong with a panel', () => {
   it.each([
     ['an unknown edge', hood.replace('on: short', 'on: shrot'), ['unknown-edge bends[1].on']],
