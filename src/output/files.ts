@@ -107,7 +107,7 @@ export function templatesOf(
       .map(({ id, kind, title, material, notes, drawing }) => ({
         id,
         title,
-        notes: [materialNotes[material], ...notes, ...(kind === 'blank' ? otherHand(job.paper.blanks) : [])],
+        notes: [materialNotes(job.units)[material], ...notes, ...(kind === 'blank' ? otherHand(job.paper.blanks) : [])],
         drawing,
       })),
   ];
@@ -148,12 +148,14 @@ function otherHand(blanks: Job['paper']['blanks']): string[] {
 }
 
 /** What an aid is cut from, as its note says. */
-const materialNotes: Readonly<Record<Aid['material'], string>> = {
-  card: 'Glue to card, or to board up to 3 mm, and cut out',
-  paper: 'Cut out of the paper',
-  sheet: 'Cut 1 from the job’s sheet',
-  board: 'Cut from the stations’ board',
-};
+function materialNotes(units: LengthUnit): Readonly<Record<Aid['material'], string>> {
+  return {
+    card: `Glue to card, or to board up to ${units === 'in' ? '1/8 in' : '3 mm'}, and cut out`,
+    paper: 'Cut out of the paper',
+    sheet: 'Cut 1 from the job’s sheet',
+    board: 'Cut from the stations’ board',
+  };
+}
 
 /** Which face of a spine cut by hand its screw holes are sunk from, and how wide. */
 function sinkNotes({ stations }: FixtureLayout, units: LengthUnit): string[] {

@@ -1,8 +1,8 @@
 import { at } from '../../base/at';
 import { boundsOf } from '../../base/bounds';
-import type { Shape, Text, Vertex } from '../../base/drawing';
-import { InternalError } from '../../base/errors';
+import type { Shape, Text } from '../../base/drawing';
 import { flattenLoop } from '../../base/flatten';
+import { mirrorShapes } from '../../base/mirror';
 import type { LengthUnit } from '../../base/units';
 import type { BendPlan } from '../../design/bend/bend-plan';
 import { developBlank, type Blank } from '../../design/form/blank';
@@ -36,38 +36,7 @@ export function drawBlank(bend: BendPlan, hand: 'left' | 'right', units: LengthU
     ...grainArrow(bend, blank),
     ...blankLabels(bend, blank, hand, units),
   ];
-  return hand === 'left' ? left : left.map((shape) => mirrored(shape, minX + maxX));
-}
-
-/** Mirrored left for right within the same box: x → `sum` − x. Text stays readable: its anchor and slant are mirrored, its letters not. */
-function mirrored(shape: Shape, sum: number): Shape {
-  const flip = ([x, y]: Point): Point => [sum - x, y];
-  switch (shape.kind) {
-    case 'loop':
-      return { ...shape, vertices: mirroredLoop(shape.vertices, sum) };
-    case 'circle':
-      return { ...shape, x: sum - shape.x };
-    case 'line':
-      return { ...shape, from: flip(shape.from), to: flip(shape.to) };
-    case 'text':
-      return mirroredText(shape, sum);
-    case 'stroke':
-      throw new InternalError('strokes cannot be mirrored and still be read: mirror the text, then engrave it');
-  }
-}
-
-/** Still counter-clockwise: corners in reverse, each with the bulge of the side that came before it. */
-function mirroredLoop(vertices: readonly Vertex[], sum: number): Vertex[] {
-  return vertices.map(({ x, y }, index): Vertex => ({ x: sum - x, y, bulge: at(vertices, index - 1).bulge })).reverse();
-}
-
-function mirroredText(text: Text, sum: number): Text {
-  const anchors = { start: 'end', middle: 'middle', end: 'start' } as const;
-  const upright = Math.abs(text.angle) > Math.PI / 4;
-  // Upright text keeps reading upward, so what was right of its baseline stays so: the baseline moves by the letters' height.
-  return upright
-    ? { ...text, x: sum - text.x + text.height }
-    : { ...text, x: sum - text.x, angle: -text.angle, anchor: anchors[text.anchor] };
+  return hand === 'left' ? left : mirrorShapes(left, minX + maxX);
 }
 
 /** Across the bend, on the free leg by end A: two strokes at either end of a line. */

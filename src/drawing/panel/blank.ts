@@ -3,6 +3,7 @@ import { boundsOf } from '../../base/bounds';
 import { toDegrees } from '../../base/angle';
 import type { Loop, Shape, Text, Vertex } from '../../base/drawing';
 import { flattenLoop } from '../../base/flatten';
+import { mirrorShapes } from '../../base/mirror';
 import type { Point } from '../../base/polygon';
 import { outline as outlineLoop } from '../../base/outline';
 import type { LengthUnit } from '../../base/units';
@@ -13,7 +14,6 @@ import type { CutAndTrim } from '../../panel/trim/trim';
 import { labelLength } from '../parts/lengths';
 import { circle, label, mark, textWidth } from '../parts/shapes';
 import { bendLines, type BlankBend, type FlatLine } from './bend-lines';
-import { mirrorShapes } from './mirror';
 
 /** Which face of the sheet is drawn: the one that is up when it is marked, or the one under it. */
 export type BlankFace = 'marked' | 'other';

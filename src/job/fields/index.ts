@@ -37,25 +37,12 @@ const neutral = field({
   without: 'DIN 6935’s',
 });
 
+const first = { title: partTitle, units, sheet };
+const shop = { trials, offcuts, board, cut, machine, pull, effort, clamps, screws, stations, neutral };
+const last = { files, paper };
+
 /** What every job may say, whether it is of one bend or of a whole panel. */
-export const commonFields = {
-  title: partTitle,
-  units,
-  sheet,
-  trials,
-  offcuts,
-  board,
-  cut,
-  machine,
-  pull,
-  effort,
-  clamps,
-  screws,
-  stations,
-  neutral,
-  files,
-  paper,
-};
+export const commonFields = { ...first, ...shop, ...last };
 
 /**
  * The job file described: every key once, in the order of the work. The schema, the reader, the page's form, the README's table and
@@ -63,27 +50,7 @@ export const commonFields = {
  */
 export const jobFields = block(
   { help: 'One bend of one sheet-metal part, and the form to bend it on', required: true },
-  {
-    title: partTitle,
-    units,
-    sheet,
-    bend,
-    runs,
-    trials,
-    offcuts,
-    board,
-    cut,
-    machine,
-    pull,
-    effort,
-    clamps,
-    screws,
-    stations,
-    neutral,
-    block: finishingBlock,
-    files,
-    paper,
-  },
+  { ...first, bend, runs, ...shop, block: finishingBlock, ...last },
 );
 
 /** What stands in a job file, read, with defaults filled in where they follow from a field alone. */

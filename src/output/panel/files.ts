@@ -8,9 +8,7 @@ import { coloursFor } from '../colour';
 import { writeDxf } from '../dxf';
 import { makeFiles, type FileOptions } from '../files';
 import { planText } from '../plan/plan-text';
-import { panelMesh } from '../solids/panel-mesh';
-import { writeStl } from '../solids/stl';
-import { writeThreeMf } from '../solids/three-mf';
+import { panelSolidFiles } from '../solids';
 import { writeSvg } from '../svg';
 import { toPanelPlan } from './panel-plan';
 import type { BuildablePanel } from './plan-panel';
@@ -59,22 +57,13 @@ export async function makePanelFiles(
       content: planText(toPanelPlan(planned, sayFindings(findings, { units: job.units }))),
       mime: 'application/json',
     },
-    ...solidOf(planned),
+    ...panelSolidFiles(planned.panel, job.title),
     ...made.flat(),
   ];
 }
 
 /** Decimals of the blank's SVG: read again it is the same within 10⁻⁶ mm. */
 const FINE = 8;
-
-/** The finished panel as a solid, mm. */
-function solidOf({ panel, job }: BuildablePanel): OutputFile[] {
-  const mesh = panelMesh(panel);
-  return [
-    { path: 'solids/panel.3mf', content: writeThreeMf([mesh], `${job.title}: finished panel`), mime: 'model/3mf' },
-    { path: 'solids/panel.stl', content: writeStl(mesh), mime: 'model/stl' },
-  ];
-}
 
 function blankDrawings(planned: BuildablePanel): { readonly path: string; readonly drawing: Drawing }[] {
   const { panel, job, order } = planned;

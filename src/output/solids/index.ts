@@ -1,7 +1,9 @@
 import type { OutputFile } from '../../base/drawing';
+import type { Panel } from '../../panel';
 import { bendMesh } from './bend-mesh';
 import { formMeshes, type Form } from './form-meshes';
 import type { Mesh } from './mesh';
+import { panelMesh } from './panel-mesh';
 import { writeStl } from './stl';
 import { writeThreeMf } from './three-mf';
 
@@ -22,6 +24,12 @@ export function solidFiles(form: Form, title: string): OutputFile[] {
     threeMf('bend', [bend], `${title}: finished bend`),
     stl('bend', bend),
   ];
+}
+
+/** The finished panel as files alike, mm. */
+export function panelSolidFiles(panel: Panel, title: string): OutputFile[] {
+  const mesh = panelMesh(panel);
+  return [threeMf('panel', [mesh], `${title}: finished panel`), stl('panel', mesh)];
 }
 
 function threeMf(name: string, meshes: readonly Mesh[], title: string): OutputFile {

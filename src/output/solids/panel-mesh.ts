@@ -4,7 +4,7 @@ import type { Vertex } from '../../base/drawing';
 import { flattenLoop } from '../../base/flatten';
 import type { Point } from '../../base/polygon';
 import { flatAt, foldPanel, toSpace, type Bend, type Folded, type Panel, type Piece } from '../../panel';
-import { loopLength } from '../../panel/trace/outline';
+import { loopLength } from '../../base/way';
 import { MESH_CHORD_ERROR } from './form-meshes';
 import { MeshBuilder, type Mesh } from './mesh';
 import { partedBy, regionsOf, ringsOf, triangulate, withCorners, type Region } from './region';

@@ -1,7 +1,8 @@
 import type { Finding, Staged } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import { lengthOf, runSides } from '../seams/row';
-import { edgeRun, findEdge, loopLength, type Outline } from '../trace/outline';
+import { loopLength } from '../../base/way';
+import { edgeRun, findEdge, type Outline } from '../trace/outline';
 
 /** Cap strip over edges, and edges to deburr, mm on the flat. */
 export interface EdgeWork {

@@ -41,11 +41,6 @@ export function outlineArea({ vertices, holes }: Outline): number {
   return [vertices, ...holes].reduce((sum, loop) => sum + loopArea(loop), 0);
 }
 
-/** The length of a closed loop, arcs along their curve, mm. */
-export function loopLength(vertices: readonly Vertex[]): number {
-  return sidesOf(vertices).reduce((sum, [from, to]) => sum + sideBetween(from, to).length, 0);
-}
-
 /** The same outline seen from the other face: mirrored in the y axis, each edge keeping its name. */
 export function mirrored({ vertices, edges, holes }: Outline): Outline {
   const flip = (loop: readonly Vertex[]): Vertex[] => loop.map(({ x, y, bulge }) => ({ x: -x, y, bulge: -bulge }));

@@ -3,7 +3,8 @@ import { near } from '../../helpers/near';
 import { describe, expect, it } from 'vitest';
 import { inWords } from '../../helpers/in-words';
 import { boundsOf } from '../../../src/base/bounds';
-import { asCircle, loopLength, outlineArea } from '../../../src/panel/trace/outline';
+import { loopLength } from '../../../src/base/way';
+import { asCircle, outlineArea } from '../../../src/panel/trace/outline';
 import { readOutline, type OutlineOptions, type TracedOutline } from '../../../src/panel/trace/read-outline';
 
 const options: OutlineOptions = { path: 'outline.file', format: 'dxf' };

@@ -6,7 +6,8 @@ import { inWords } from '../../helpers/in-words';
 import { boundsOf } from '../../../src/base/bounds';
 import type { Vertex } from '../../../src/base/drawing';
 import { loopArea } from '../../../src/base/area';
-import { asCircle, loopLength } from '../../../src/panel/trace/outline';
+import { loopLength } from '../../../src/base/way';
+import { asCircle } from '../../../src/panel/trace/outline';
 import { readOutline, type TracedOutline } from '../../../src/panel/trace/read-outline';
 
 /** Drawings of ours written by other programs; see fixtures/README.md. */

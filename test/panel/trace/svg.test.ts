@@ -4,7 +4,8 @@ import { inWords } from '../../helpers/in-words';
 import { loopArea } from '../../../src/base/area';
 import { boundsOf } from '../../../src/base/bounds';
 import type { Vertex } from '../../../src/base/drawing';
-import { asCircle, loopLength, outlineArea } from '../../../src/panel/trace/outline';
+import { loopLength } from '../../../src/base/way';
+import { asCircle, outlineArea } from '../../../src/panel/trace/outline';
 import { readOutline, type OutlineOptions, type TracedOutline } from '../../../src/panel/trace/read-outline';
 
 const options: OutlineOptions = { path: 'outline.file', format: 'svg' };

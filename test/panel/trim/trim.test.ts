@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Vertex } from '../../../src/base/drawing';
-import { asCircle, loopLength, outlineArea, outlineOf, type Outline } from '../../../src/panel/trace/outline';
+import { loopLength } from '../../../src/base/way';
+import { asCircle, outlineArea, outlineOf, type Outline } from '../../../src/panel/trace/outline';
 import { cutAndTrim } from '../../../src/panel/trim/cut-and-trim';
 import type { CutAndTrim, PulledSide } from '../../../src/panel/trim/trim';
 import { inWords } from '../../helpers/in-words';

@@ -1,7 +1,7 @@
-import { at } from '../../base/at';
-import type { Shape, Text, Vertex } from '../../base/drawing';
-import { InternalError } from '../../base/errors';
-import type { Point } from '../../base/polygon';
+import { at } from './at';
+import type { Shape, Text, Vertex } from './drawing';
+import { InternalError } from './errors';
+import type { Point } from './polygon';
 
 /** Shapes mirrored left for right within the same box: x → `sum` − x. Text stays readable: its middle and slant are mirrored, its letters not. */
 export function mirrorShapes(shapes: readonly Shape[], sum: number): Shape[] {
