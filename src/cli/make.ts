@@ -1,13 +1,13 @@
-import { join, relative, resolve } from 'node:path';
-import { fileName } from '../base/file-name';
+import { resolve } from 'node:path';
 import { EXIT, type ExitCode, type Io } from './io';
-import { putInOrder, storeSet } from './files';
+import { putInOrder } from './files';
 import { readFont } from './font';
 import type { MakeOptions } from './make-options';
 import { work } from './plan';
 import { openFirst } from './open-first';
 import { startProgress } from './progress';
 import { printFindings } from './report';
+import { storeAndTell } from './store-and-tell';
 
 /** `make`: every file of the job in a folder of its own, or nothing at all. */
 export async function make(io: Io, path: string, out: string, options: MakeOptions = {}): Promise<ExitCode> {
@@ -35,15 +35,14 @@ export async function make(io: Io, path: string, out: string, options: MakeOptio
       },
     });
     progress.say('writing');
-    const folder = join(resolve(io.cwd, out), fileName(plan.title));
-    const kept = await storeSet(folder, files);
-    progress.stop();
-    io.err(printFindings(findings, units, io.errColour));
-    const shown = relative(io.cwd, folder) || folder;
-    io.out(`Wrote ${files.length} files to ${shown}\n`);
-    if (options.list === true) for (const file of files) io.out(`  ${file.path}\n`);
-    if (kept.length > 0) io.err(`Kept what was put there meanwhile:\n${kept.map((path) => `  ${path}\n`).join('')}`);
-    io.out(openFirst(planned.job.cut.with, shown));
+    await storeAndTell(io, files, out, {
+      title: plan.title,
+      findings,
+      units,
+      list: options.list === true,
+      openFirst: (shown) => openFirst(planned.job.cut.with, shown),
+      stop: () => progress.stop(),
+    });
     return EXIT.done;
   } finally {
     progress.stop();

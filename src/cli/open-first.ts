@@ -12,6 +12,15 @@ export function openFirst(tool: CuttingTool, folder: string): string {
   ])}`;
 }
 
+/** The same of a panel's files. */
+export function openFirstOfPanel(folder: string): string {
+  return `\nOpen first:\n${pairs([
+    [`${folder}/order-of-work.html`, 'to print and take to the bench: the whole panel, step by step'],
+    [`${folder}/forms/`, 'a folder for each form, with its own shop sheet and templates'],
+    [`${folder}/blank/`, 'the sheet to cut, with the lines to mark'],
+  ])}`;
+}
+
 const AFTER: Readonly<Record<CuttingTool, readonly (readonly [string, string])[]>> = {
   jigsaw: [
     ['templates.pdf', 'every piece at true size: measure the bars on page 1, then glue on and saw to the lines'],

@@ -1,6 +1,4 @@
-import { join, relative, resolve } from 'node:path';
 import { hasErrors, type Finding } from '../base/findings';
-import { fileName } from '../base/file-name';
 import { sayFindings } from '../findings/say';
 import type { Parsed } from '../job/parse';
 import type { PanelJob } from '../job/panel/read';
@@ -11,12 +9,13 @@ import { planText } from '../output/plan/plan-text';
 import { measuresIn } from '../output/shop-sheet/measures';
 import { loadPanelRules } from '../tables/panel-rules';
 import type { Tables } from '../tables/tables';
-import { storeSet } from './files';
 import { readFont } from './font';
 import { EXIT, type ExitCode, type Io } from './io';
 import type { MakeOptions } from './make-options';
+import { openFirstOfPanel } from './open-first';
 import { startProgress } from './progress';
 import { printFindings } from './report';
+import { storeAndTell } from './store-and-tell';
 
 /** A panel's job file worked out as far as its mistakes allow. */
 export interface WorkedPanel {
@@ -79,17 +78,14 @@ export async function makePanel(
     const { makePanelFiles } = await import('../output/panel/files');
     const files = await makePanelFiles(planned, { tables, font: await readFont() }, options);
     progress.say('writing');
-    const folder = join(resolve(io.cwd, out), fileName(planned.job.title));
-    const kept = await storeSet(folder, files);
-    progress.stop();
-    io.err(printFindings(findings, units, io.errColour));
-    const shown = relative(io.cwd, folder) || folder;
-    io.out(`Wrote ${files.length} files to ${shown}\n`);
-    if (options.list === true) for (const file of files) io.out(`  ${file.path}\n`);
-    if (kept.length > 0) io.err(`Kept what was put there meanwhile:\n${kept.map((path) => `  ${path}\n`).join('')}`);
-    io.out(
-      `\nOpen first:\n  ${shown}/order-of-work.html  the whole panel, step by step\n  ${shown}/forms/  a folder for each form, with its own shop sheet and templates\n  ${shown}/blank/  the sheet to cut, with the lines to mark\n`,
-    );
+    await storeAndTell(io, files, out, {
+      title: planned.job.title,
+      findings,
+      units,
+      list: options.list === true,
+      openFirst: openFirstOfPanel,
+      stop: () => progress.stop(),
+    });
     return EXIT.done;
   } finally {
     progress.stop();

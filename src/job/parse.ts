@@ -37,6 +37,8 @@ export function parseJob(text: string, tables: Tables): ParsedJob {
 export function parseFile(text: string, tables: Tables): ParsedFile {
   const { source, findings } = readSource(text);
   if (!source) return { kind: 'bend', ...unreadable(findings) };
+  if (valueAt(source.data, ['base']) === undefined && valueAt(source.data, ['outline']) !== undefined)
+    return { kind: 'panel', ...unreadable(withLines([finding('no-traced-jobs', 'outline')], source)) };
   return valueAt(source.data, ['base']) === undefined
     ? { kind: 'bend', ...parseBend(source, tables) }
     : { kind: 'panel', ...parseWith(source, { fields: panelFields, read: (data) => readPanelJob(data, tables) }) };

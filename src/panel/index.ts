@@ -52,6 +52,7 @@ export type {
 } from './order/work';
 export type { FoundOrder, OrderGiven } from './order/find-order';
 export { findOrder, orderSearch } from './order/find-order';
+export { tryBend } from './order/try-bend';
 export { selfCrossing } from './order/self-crossing';
 export { orderFindings } from './order/order-findings';
 export { zoneEnds } from './order/metal';

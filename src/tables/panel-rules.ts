@@ -15,6 +15,8 @@ export interface PanelRules {
   readonly pulledBeyondDegrees: number;
   readonly oppositeShare: number;
   readonly benchBehind: number;
+  readonly clampWidth: number;
+  readonly clampFrame: number;
 }
 
 /** The panel rules that come with the program. */
@@ -37,5 +39,7 @@ export function loadPanelRules(): PanelRules {
     pulledBeyondDegrees: rule('pulledBeyondDegrees'),
     oppositeShare: rule('oppositeShare'),
     benchBehind: rule('benchBehind'),
+    clampWidth: rule('clampWidth'),
+    clampFrame: rule('clampFrame'),
   };
 }

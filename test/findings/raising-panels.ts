@@ -158,12 +158,18 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
     ).findings,
   'no-such-edge': () => edgeWork(hooked, ['side'], 'edges.cap').findings,
   'leg-or-height': fromFile('tray', (text) => text.replace('leg: 60', 'leg: 60, height: 90')),
+  'no-traced-jobs': fromFile('tray', (text) => text.replace('base:', 'outline:')),
   'no-such-form': fromFile('tray', (text) => text.replace('leg: 60', 'leg: 60, form: { with: front }')),
+  'form-too-short': fromFile('tray', (text) => text.replace(BACK, 'radius: 30, leg: 60, form: { with: left } }')),
   'form-differs': fromFile('bracket', (text) => text.replace('leg: 70', 'leg: 70, form: { with: arm }')),
+  'form-lacks-clamps': fromFile('tray', (text) => text.replace('leg: 60', 'leg: 60, form: { with: back }')),
   'form-nearly': fromFile('tray', (text) =>
-    text.replace('radius: 30, leg: 60 }', 'radius: 30.6, leg: 60, form: { with: back } }'),
+    text.replace('radius: 30, leg: 60 }', 'radius: 30.6, leg: 60, form: { with: right } }'),
   ),
 };
+
+/** The tray's longest bend, its last. */
+const BACK = /radius: 30, leg: 60 \}(?=\n\nboard)/u;
 
 /** What a panel's file finds, changed. */
 function fromFile(starter: string, change: (text: string) => string): () => readonly Finding[] {

@@ -6,6 +6,10 @@ export const panelFindings = {
     message: 'the bends leave no base between their tangent lines',
     hint: 'make the base larger or the radii smaller',
   })),
+  'no-traced-jobs': error({}, () => ({
+    message: 'a job cannot take a traced outline yet',
+    hint: 'give the flat as a `base`, with its corners and edges',
+  })),
   'leg-or-height': error({}, () => ({
     message: 'a bend has either a leg or a height',
     hint: 'give `leg`, the flat metal beyond the bend, or `height`, how high its rim stands over the base',
@@ -16,10 +20,21 @@ export const panelFindings = {
     got: name,
     allowed: known,
   })),
+  'form-too-short': error({ bend: 'text', form: 'text' }, ({ bend, form }) => ({
+    message: `the form of ${form} is shorter than ${bend}`,
+    hint: 'leave `form` out, or name a longer one',
+  })),
   'form-differs': error({ bend: 'text', form: 'text', off: 'length' }, ({ bend, form, off }) => ({
-    message: `the form of ${form} is too short for ${bend}, or its radii differ by ${off}`,
+    message: `the form of ${form} has radii that differ by ${off} from what ${bend} needs`,
     hint: 'leave `form` out, or make the radii agree',
   })),
+  'form-lacks-clamps': error(
+    { bend: 'text', form: 'text', holes: 'count', clamps: 'count' },
+    ({ bend, form, holes, clamps }) => ({
+      message: `the form of ${form} has ${holes} clamp holes over ${bend}, which needs ${clamps} clamps`,
+      hint: 'leave `form` out, or make it a form of its own: `form: own`',
+    }),
+  ),
   'form-nearly': warning({ bend: 'text', form: 'text', off: 'length' }, ({ bend, form, off }) => ({
     message: `${bend} is made on the form of ${form}, whose radii differ by ${off}: it comes out by about that much otherwise`,
     hint: 'make it a form of its own where that matters',

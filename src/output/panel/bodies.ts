@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { tangentFromCentre } from '../../base/cone';
 import type { FixtureLayout } from '../../design/fixture/fixture';
 import type { BendPlan } from '../../design/bend/bend-plan';
@@ -25,9 +26,10 @@ export function formBody(name: string, { form }: Pick<BendPlan, 'form'>, layout:
  * The yoke on the pulled side of a bend, as far as it must reach: past the sheet for its bolts, but not at a corner, where the other
  * leg may stand. Null where the bend is pulled bare.
  */
-export function yokeBody(panel: Panel, index: number, bend: Bend, { pull }: BendPlan): YokeBody | null {
+export function yokeBody(panel: Panel, index: number, { pull }: BendPlan): YokeBody | null {
   const { yoke } = pull;
   if (!yoke) return null;
+  const bend = at(panel.bends, index);
   const { length } = bend.finished;
   const past = Math.max(0, (yoke.length - length) / 2);
   const [cornerA, cornerB] = [0, length].map((x) => hasCornerAt(panel, index, bend, x));

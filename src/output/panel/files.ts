@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Drawing, OutputFile } from '../../base/drawing';
 import { fileName } from '../../base/file-name';
 import type { BlankBend } from '../../drawing/panel/bend-lines';
@@ -23,18 +24,19 @@ export async function makePanelFiles(
   const { job, forms, findings } = planned;
   const blanks = blankDrawings(planned);
   const colours = coloursFor(job.cut.colours);
+  const folders = unlikeNames(forms.map(({ name }) => fileName(name)));
   const written = {
     kind: options.dxf ?? job.files.dxf,
     units: options.fileUnits ?? job.files.units,
     colours: colours.dxf,
   };
   const made = await Promise.all(
-    forms.map(async ({ name, planned: form }) => {
+    forms.map(async ({ planned: form }, index) => {
       const files = await makeFiles(form, given, options);
       // The panel's blank stands for all its bends.
       return files
         .filter(({ path }) => !path.startsWith('blank/'))
-        .map((file) => ({ ...file, path: `forms/${fileName(name)}/${file.path}` }));
+        .map((file) => ({ ...file, path: `forms/${at(folders, index)}/${file.path}` }));
     }),
   );
   return [
@@ -60,6 +62,17 @@ export async function makePanelFiles(
     ...panelSolidFiles(planned.panel, job.title),
     ...made.flat(),
   ];
+}
+
+/** Names told apart, on disks that take small and large letters for the same too: the second `a` is `a-2`. */
+function unlikeNames(names: readonly string[]): string[] {
+  const taken = new Set<string>();
+  return names.map((name) => {
+    let own = name;
+    for (let count = 2; taken.has(own.toLowerCase()); count++) own = `${name}-${count}`;
+    taken.add(own.toLowerCase());
+    return own;
+  });
 }
 
 /** Decimals of the blank's SVG: read again it is the same within 10⁻⁶ mm. */

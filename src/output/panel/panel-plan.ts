@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { toDegrees } from '../../base/angle';
 import { flattenLoop } from '../../base/flatten';
 import type { Point } from '../../base/polygon';
@@ -68,11 +69,6 @@ const MM3_PER_M3 = 1e9;
 export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFinding[]): PanelPlan {
   const { job, panel, bends, order, forms } = planned;
   const name = (index: number): string => panel.bends[index]?.name ?? '';
-  const area = [panel.outline, ...panel.holes].reduce(
-    (sum, loop, index) => sum + (index === 0 ? 1 : -1) * Math.abs(loopArea(loop)),
-    0,
-  );
-  const density = bends[0]?.alone.bend.metal.density ?? NaN;
   return {
     title: job.title,
     panel: {
@@ -105,11 +101,18 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
       })),
       order: order.map(({ bend }) => name(bend)),
       pair: job.panel.pair,
-      mass: ((area * panel.thickness) / MM3_PER_M3) * density,
+      mass: massOf(planned),
     },
     forms: forms.map(({ name: called, runs, planned: form }) => ({ name: called, runs, plan: form.plan })),
     findings,
   };
+}
+
+/** Mass of one panel, kg: net outline × thickness × the metal's density. */
+export function massOf({ panel, bends }: Pick<BuildablePanel, 'panel' | 'bends'>): number {
+  const cutOut = panel.holes.reduce((sum, hole) => sum + Math.abs(loopArea(hole)), 0);
+  const area = Math.abs(loopArea(panel.outline)) - cutOut;
+  return ((area * panel.thickness) / MM3_PER_M3) * at(bends, 0).alone.bend.metal.density;
 }
 
 /** The plan of one that cannot. */

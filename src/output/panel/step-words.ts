@@ -19,6 +19,8 @@ const OFF = {
   endB: 'Slide the form out at end B.',
 } as const;
 
+const OTHER = { left: 'right', right: 'left' } as const;
+
 const BENCH = { front: 'in front of', back: 'behind', endA: 'at end A of', endB: 'at end B of' } as const;
 
 /** The steps of a panel in the order of work. */
@@ -48,7 +50,9 @@ function wordsOf(
       `Stand form ${step.use.body.name} on the ${held}, its front along that side’s tangent line${
         smallEnd === 'either'
           ? ''
-          : `: behind the form, looking toward the side that rises, its small end is on your ${smallEnd}`
+          : `: behind the form, looking toward the side that rises, its small end is on your ${smallEnd}${
+              planned.job.panel.pair ? ` for the left panel, on your ${OTHER[smallEnd]} for the right` : ''
+            }`
       }.`,
       ...(stretch && planned.forms.some(({ runs }) => runs.length > 1)
         ? [`Use the form from ${say.length(stretch.from)} to ${say.length(stretch.to)} of its length.`]

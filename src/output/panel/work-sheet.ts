@@ -6,7 +6,7 @@ import { measuresIn, type Measures } from '../shop-sheet/measures';
 import { caution, keepFractions, paragraph, section, table, theirs } from '../shop-sheet/pieces';
 import { STYLE } from '../shop-sheet/style';
 import { drawPanel } from './picture';
-import { toPanelPlan } from './panel-plan';
+import { massOf } from './panel-plan';
 import type { BuildablePanel } from './plan-panel';
 import { stepWords } from './step-words';
 
@@ -92,13 +92,12 @@ function formsTable({ forms, order, panel }: BuildablePanel, say: Measures): Htm
 }
 
 function blankSteps(planned: BuildablePanel, say: Measures, paths: readonly string[]): HtmlElement[] {
-  const { panel } = toPanelPlan(planned, []);
   const down = planned.panel.bends.some(({ turn }) => turn === 'down');
   return [
     paragraph(
-      `Cut the outline of ${paths.filter((path) => path.includes('blank')).join(', ')}, holes at the corners’ roots first: ${
+      `Cut the outline of ${paths.join(', ')}, holes at the corners’ roots first: ${
         planned.panel.corners.flatMap(({ root }) => (root ? [say.tool(root.diameter)] : [])).join(', ') || 'none'
-      }. Deburr every edge. ${panel ? `One panel weighs ${say.mass(panel.mass)}.` : ''}`,
+      }. Deburr every edge. One panel weighs ${say.mass(massOf(planned))}.`,
     ),
     paragraph(
       `Draw both tangent lines of every bend with a soft pencil, not a scriber, on the face that will be inside${

@@ -1,0 +1,46 @@
+import { InternalError } from '../../base/errors';
+import type { PanelJob } from '../../job/panel/read';
+import type { Bend, BendWork, FormUse, HeldSide, Panel } from '../../panel';
+import type { Tables } from '../../tables/tables';
+import { planJob, type Buildable, type Planned } from '../pipeline';
+import { yokeBody } from './bodies';
+import { oneBendJob } from './one-bend';
+
+/** A bend worked out by itself, with either side held. */
+export type Ways = Readonly<Record<HeldSide, Planned>>;
+
+export function waysToMake(job: PanelJob, panel: Panel, bend: Bend, tables: Tables): Ways {
+  const runs = [{ bend: bend.name, from: 0, to: bend.finished.length }];
+  const plan = (held: HeldSide): Planned => planJob(oneBendJob(job, panel, bend, { held, runs }), tables);
+  return { base: plan('base'), leg: plan('leg') };
+}
+
+/** The bend with the side held that can be, the base first. Throws where neither can: that was to be refused before. */
+export function either({ base, leg }: Ways): Buildable {
+  if (base.buildable) return base;
+  if (leg.buildable) return leg;
+  throw new InternalError('a bend that can be made neither way was let through');
+}
+
+/** What the order of work asks of a bend: the forms it may be made on, how far and how hard it is pulled. */
+export function workOf(panel: Panel, index: number, way: Ways, uses: readonly FormUse[]): BendWork {
+  const made = [way.base, way.leg].flatMap((one) => (one.buildable ? [one] : []));
+  const force = (held: HeldSide): number => (way[held].buildable ? way[held].bend.pull.handForce : Infinity);
+  return {
+    ...workAlone(panel, index, either(way), uses),
+    pulled: Math.max(...made.map(({ bend }) => bend.wrap.chosen)),
+    force: { base: force('base'), leg: force('leg') },
+  };
+}
+
+/** The same of a bend whose held side is settled. */
+export function workAlone(panel: Panel, index: number, { bend }: Buildable, uses: readonly FormUse[]): BendWork {
+  const { pull, wrap } = bend;
+  return {
+    uses,
+    pulled: wrap.chosen,
+    force: { base: pull.handForce, leg: pull.handForce },
+    yoke: yokeBody(panel, index, bend),
+    lever: pull.with === 'bare' ? pull.lever : null,
+  };
+}
