@@ -1,9 +1,12 @@
 import { readFileSync, readdirSync } from 'node:fs';
-import { parseJob } from '../../src/job/parse';
+import { parseFile, parseJob } from '../../src/job/parse';
+import { planPanel, type BuildablePanel, type PlannedPanel } from '../../src/output/panel/plan-panel';
 import { planJob, type Buildable, type Planned } from '../../src/output/pipeline';
 import { loadTables } from '../../src/tables/bundled';
+import { loadPanelRules } from '../../src/tables/panel-rules';
 
 export const tables = loadTables();
+export const panelRules = loadPanelRules();
 
 /** Names of the starter jobs. */
 export const starters = namesIn('templates');
@@ -27,4 +30,19 @@ export function tryStarter(name: string, change: (text: string) => string = (tex
   const { job, findings } = parseJob(change(readFileSync(`templates/${name}.yaml`, 'utf8')), tables);
   if (!job) throw new Error(JSON.stringify(findings, null, 2));
   return planJob(job, tables, findings);
+}
+
+/** A starter panel worked out; `change` edits its text first. */
+export function planPanelStarter(name: string, change?: (text: string) => string): BuildablePanel {
+  const planned = tryPanelStarter(name, change);
+  if (!planned.buildable) throw new Error(JSON.stringify(planned.findings));
+  return planned;
+}
+
+/** The same, whether or not it can be made. */
+export function tryPanelStarter(name: string, change: (text: string) => string = (text) => text): PlannedPanel {
+  const parsed = parseFile(change(readFileSync(`templates/panels/${name}.yaml`, 'utf8')), tables);
+  if (parsed.kind !== 'panel') throw new Error(`${name} is no panel`);
+  if (!parsed.job) throw new Error(JSON.stringify(parsed.findings));
+  return planPanel(parsed.job, { tables, rules: panelRules }, parsed.findings);
 }

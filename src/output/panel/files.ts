@@ -1,7 +1,6 @@
 import { at } from '../../base/at';
 import type { Drawing, OutputFile } from '../../base/drawing';
 import { fileName } from '../../base/file-name';
-import type { BlankBend } from '../../drawing/panel/bend-lines';
 import { drawPanelBlank } from '../../drawing/panel/blank';
 import { sayFindings } from '../../findings/say';
 import type { Tables } from '../../tables/tables';
@@ -11,9 +10,10 @@ import { makeFiles, type FileOptions } from '../files';
 import { planText } from '../plan/plan-text';
 import { panelSolidFiles } from '../solids';
 import { writeSvg } from '../svg';
+import { blankOf } from './panel-blank';
 import { toPanelPlan } from './panel-plan';
 import type { BuildablePanel } from './plan-panel';
-import { writeWorkSheet } from './work-sheet';
+import { writeWorkSheet } from './sheet/work-sheet';
 
 /** Everything `make` stores for a panel: its blank for each hand, the order of work, the plan, and each form's own files in a folder by its name. */
 export async function makePanelFiles(
@@ -79,13 +79,8 @@ function unlikeNames(names: readonly string[]): string[] {
 const FINE = 8;
 
 function blankDrawings(planned: BuildablePanel): { readonly path: string; readonly drawing: Drawing }[] {
-  const { panel, job, order } = planned;
-  const bends = planned.bends.map(({ step, alone }, index): BlankBend => ({
-    step: 1 + order.findIndex(({ bend }) => bend === index),
-    held: step.held,
-    form: step.use.body.name,
-    pulled: { cone: alone.bend.form, wrap: alone.bend.wrap.chosen },
-  }));
+  const { panel, job } = planned;
+  const blank = blankOf(planned);
   const hands = job.panel.pair ? (['left', 'right'] as const) : (['left'] as const);
   const faces = panel.bends.some(({ turn }) => turn === 'down')
     ? (['marked', 'other'] as const)
@@ -94,7 +89,7 @@ function blankDrawings(planned: BuildablePanel): { readonly path: string; readon
     faces.map((face) => ({
       path: `blank/${job.panel.pair ? `blank-${hand}` : 'blank'}${face === 'other' ? '-other-face' : ''}`,
       drawing: {
-        shapes: drawPanelBlank({ panel, bends, trim: null, seams: [] }, { hand, face, units: job.units }),
+        shapes: drawPanelBlank(blank, { hand, face, units: job.units }),
       },
     })),
   );

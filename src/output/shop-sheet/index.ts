@@ -1,6 +1,6 @@
 import type { Buildable } from '../pipeline';
 import { tablesIn, type Tables } from '../../tables/tables';
-import { html, writeHtml, type HtmlElement, type HtmlNode } from '../html';
+import { html, writeHtml, type HtmlElement } from '../html';
 import { boardFigures } from './board-figure';
 import { cutList } from './cut-list';
 import { buyList } from './buy';
@@ -11,7 +11,7 @@ import { screwTable, toolList } from './hardware';
 import { jointTables } from './joint-tables';
 import type { SheetUnits } from './measures';
 import { pulledPicture, setUpPicture } from './pictures';
-import { keepFractions, section, theirs } from './pieces';
+import { flowing, inchNote, keepFractions, section, theirs } from './pieces';
 import type { Shop } from './shop';
 import { sources } from './sources';
 import { backingTable, holeTable, pilotTable, stationTable } from './station-table';
@@ -69,15 +69,7 @@ function body(shop: Shop): HtmlElement {
         { class: 'lead' },
         `Shop sheet: a bending form for ${shop.bend.metal.name}, ${shop.say.thickness(shop.bend.section.thickness)}. Read it through before you cut.`,
       ),
-      ...(shop.say.units === 'mm'
-        ? []
-        : [
-            html(
-              'p',
-              { class: 'lead' },
-              'Lengths in inches: thousandths, as the drawings have them, and in brackets the nearest 1/32 for the rule.',
-            ),
-          ]),
+      ...inchNote(shop.say),
     ),
     html(
       'main',
@@ -110,9 +102,4 @@ function body(shop: Shop): HtmlElement {
       section('sources', 'What the numbers rest on', ...sources(shop)),
     ),
   );
-}
-
-/** A section that need not start a page. */
-function flowing(id: string, title: string, ...children: readonly HtmlNode[]): HtmlElement {
-  return html('section', { id, class: 'flow' }, html('h2', {}, title), ...children);
 }

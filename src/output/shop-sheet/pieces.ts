@@ -1,5 +1,6 @@
 import type { SaidFinding } from '../../findings/say';
 import { html, type HtmlElement, type HtmlNode } from '../html';
+import type { Measures } from './measures';
 
 /** Text the maker wrote: shown as it is, kept apart from what stands around it whichever way its script runs, broken where it must. */
 export function theirs(text: string): HtmlElement {
@@ -50,6 +51,23 @@ function cell(content: Cell, index: number): HtmlElement {
 
 export function section(id: string, title: string, ...children: readonly HtmlNode[]): HtmlElement {
   return html('section', { id }, html('h2', {}, title), ...children);
+}
+
+/** A section that need not start a page. */
+export function flowing(id: string, title: string, ...children: readonly HtmlNode[]): HtmlElement {
+  return html('section', { id, class: 'flow' }, html('h2', {}, title), ...children);
+}
+
+/** How lengths are written, where a sheet has inches. */
+export function inchNote({ units }: Pick<Measures, 'units'>): HtmlElement[] {
+  if (units === 'mm') return [];
+  return [
+    html(
+      'p',
+      { class: 'lead' },
+      'Lengths in inches: thousandths, as the drawings have them, and in brackets the nearest 1/32 for the rule.',
+    ),
+  ];
 }
 
 export function paragraph(...children: readonly HtmlNode[]): HtmlElement {

@@ -35,6 +35,7 @@ dt { font-weight: bold; }
 .board { break-inside: avoid; margin: 3mm 0 5mm; }
 .board.beside { grid-template-columns: 96mm 1fr; align-items: start; }
 .step { break-inside: auto; }
+.whole-step { break-inside: avoid; }
 .step:last-child { break-before: avoid; }
 a { color: inherit; }
 @media print {

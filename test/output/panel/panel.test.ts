@@ -5,31 +5,15 @@ import { toDegrees } from '../../../src/base/angle';
 import { parseFile } from '../../../src/job/parse';
 import { makePanelFiles } from '../../../src/output/panel/files';
 import { toPanelPlan } from '../../../src/output/panel/panel-plan';
-import { planPanel, type BuildablePanel, type PlannedPanel } from '../../../src/output/panel/plan-panel';
+import { planPanel } from '../../../src/output/panel/plan-panel';
 import { stepWords } from '../../../src/output/panel/step-words';
 import { measuresIn } from '../../../src/output/shop-sheet/measures';
-import { loadPanelRules } from '../../../src/tables/panel-rules';
 import { font } from '../../helpers/font';
-import { panelStarters, tables } from '../../helpers/starters';
+import { panelRules as rules, panelStarters, planPanelStarter, tables } from '../../helpers/starters';
 import { sampledStep } from '../../panel/brute-force';
-
-const rules = loadPanelRules();
 
 /** How finely the sheet is looked at: every 3° of the pull, places 9 mm from one another. */
 const FINELY = { every: Math.PI / 60, apart: 9 };
-
-function tryPanel(name: string, change: (text: string) => string = (text) => text): PlannedPanel {
-  const parsed = parseFile(change(readFileSync(`templates/panels/${name}.yaml`, 'utf8')), tables);
-  if (parsed.kind !== 'panel') throw new Error('a panel');
-  if (!parsed.job) throw new Error(JSON.stringify(parsed.findings));
-  return planPanel(parsed.job, { tables, rules }, parsed.findings);
-}
-
-function planOf(name: string, change?: (text: string) => string): BuildablePanel {
-  const planned = tryPanel(name, change);
-  if (!planned.buildable) throw new Error(JSON.stringify(planned.findings));
-  return planned;
-}
 
 const codesOf = (text: string): string[] => {
   const parsed = parseFile(text, tables);
@@ -42,7 +26,7 @@ const codesOf = (text: string): string[] => {
 const hood = readFileSync('templates/panels/hood-side.yaml', 'utf8');
 
 describe.each(panelStarters)('the starter panel %s', (name) => {
-  const planned = planOf(name);
+  const planned = planPanelStarter(name);
 
   it('is made bend by bend, nothing striking anything: looked at again by places sampled in the sheet', () => {
     const { panel, order, bends } = planned;
@@ -82,7 +66,7 @@ describe.each(panelStarters)('the starter panel %s', (name) => {
 });
 
 describe('the hood side', () => {
-  const planned = planOf('hood-side');
+  const planned = planPanelStarter('hood-side');
 
   it('turns the second form over: small ends at one corner, both legs held, hands +1 and −1', () => {
     // Panel design section 2's table: long edge, A→B from the small end, up, leg held: +1, left.
@@ -135,17 +119,17 @@ describe('the hood side', () => {
 
 describe('a pair', () => {
   it('has the form the other way about for its mirror image: all hands of the twin are reversed (panel design section 2)', () => {
-    const [first, second] = stepWords(planOf('hood-side'), measuresIn('in')).map(({ sentences }) =>
+    const [first, second] = stepWords(planPanelStarter('hood-side'), measuresIn('in')).map(({ sentences }) =>
       sentences.join(' '),
     );
     expect(first).toContain('small end is on your left for the left panel, on your right for the right');
     expect(second).toContain('small end is on your right for the left panel, on your left for the right');
-    const single = planOf('hood-side', (text) => text.replace('pair: true', 'pair: false'));
+    const single = planPanelStarter('hood-side', (text) => text.replace('pair: true', 'pair: false'));
     expect(at(stepWords(single, measuresIn('in')), 0).sentences.join(' ')).toContain('small end is on your left.');
   });
 
   it('of forms whose names differ by large and small letters alone has a folder for each', async () => {
-    const named = planOf('bracket', (text) => text.replaceAll('arm', 'Foot'));
+    const named = planPanelStarter('bracket', (text) => text.replaceAll('arm', 'Foot'));
     const paths = (await makePanelFiles(named, { tables, font })).map(({ path }) => path.toLowerCase());
     expect(named.forms.map(({ name }) => name).sort()).toEqual(['Foot', 'foot']);
     expect(new Set(paths).size).toBe(paths.length);
@@ -154,7 +138,7 @@ describe('a pair', () => {
 
 describe('a tray', () => {
   it('shares a form between its two like ends, not the back’s: one of whose two holes would be past them', () => {
-    const { forms, order } = planOf('tray');
+    const { forms, order } = planPanelStarter('tray');
     expect(forms.map(({ name, runs }) => [name, runs.map(({ bend }) => bend).sort()])).toEqual([
       ['back', ['back']],
       ['left', ['left', 'right']],
@@ -163,14 +147,14 @@ describe('a tray', () => {
   });
 
   it('with a form of its own for each where that is asked', () => {
-    const { forms } = planOf('tray', (text) => text.replaceAll('leg: 60 }', 'leg: 60, form: own }'));
+    const { forms } = planPanelStarter('tray', (text) => text.replaceAll('leg: 60 }', 'leg: 60, form: own }'));
     expect(forms.map(({ name }) => name).sort()).toEqual(['back', 'left', 'right']);
   });
 });
 
 describe.each(panelStarters)('the clamps of the starter panel %s', (name) => {
   it('go through as many holes over the bend as it is given clamps, else over ears that the form has', () => {
-    const { order, forms, bends } = planOf(name);
+    const { order, forms, bends } = planPanelStarter(name);
     order.forEach(({ bend, clamped, use }) => {
       const form = forms.find((one) => one.name === use.body.name);
       const run = form?.runs.find((one) => one.bend === at(bends, bend).bend.name);
@@ -184,7 +168,7 @@ describe.each(panelStarters)('the clamps of the starter panel %s', (name) => {
   });
 
   it('and all else in the way are those of the forms that are drawn', () => {
-    const { order, forms } = planOf(name);
+    const { order, forms } = planPanelStarter(name);
     for (const { use } of order) {
       const form = forms.find((one) => one.name === use.body.name);
       expect(use.body.clamps).toHaveLength(form?.planned.layout.clampHoles.length ?? NaN);

@@ -1,14 +1,17 @@
-import { sayFindings } from '../../findings/say';
-import type { Drawing } from '../../base/drawing';
-import { html, writeHtml, type HtmlElement } from '../html';
-import { drawFigure } from '../shop-sheet/figure';
-import { measuresIn, type Measures } from '../shop-sheet/measures';
-import { caution, keepFractions, paragraph, section, table, theirs } from '../shop-sheet/pieces';
-import { STYLE } from '../shop-sheet/style';
-import { drawPanel } from './picture';
-import { massOf } from './panel-plan';
-import type { BuildablePanel } from './plan-panel';
-import { stepWords } from './step-words';
+import { sayFindings } from '../../../findings/say';
+import { at } from '../../../base/at';
+import type { Drawing } from '../../../base/drawing';
+import { html, writeHtml, type HtmlElement } from '../../html';
+import { drawFigure } from '../../shop-sheet/figure';
+import { measuresIn, type Measures } from '../../shop-sheet/measures';
+import { caution, flowing, inchNote, keepFractions, paragraph, section, table, theirs } from '../../shop-sheet/pieces';
+import { STYLE } from '../../shop-sheet/style';
+import { drawPanel } from '../picture';
+import { blankOf } from '../panel-blank';
+import { massOf } from '../panel-plan';
+import type { BuildablePanel } from '../plan-panel';
+import { cutAndMark } from './cut-and-mark';
+import { stepWords } from '../step-words';
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 const PICTURE = { width: 150, height: 80 };
@@ -30,8 +33,9 @@ export function writeWorkSheet(
       html(
         'p',
         { class: 'lead' },
-        `The whole panel, in the order of work${job.panel.pair ? ': twice, the right side as the mirror image of the left' : ''}. Each form has a shop sheet of its own in forms/. Read all of them through before you cut.`,
+        `The whole panel, in the order of work, of ${at(planned.bends, 0).alone.bend.metal.name}, ${say.thickness(planned.panel.thickness)}${job.panel.pair ? ': twice, the right side as the mirror image of the left' : ''}. Each form has a shop sheet of its own in forms/. Read all of them through before you cut.`,
       ),
+      ...inchNote(say),
     ),
     html(
       'main',
@@ -41,19 +45,20 @@ export function writeWorkSheet(
         planned.panel.bends.map(() => true),
         'The finished panel, seen from above its marked face.',
       ),
-      section('forms', 'The forms', formsTable(planned, say)),
+      flowing('forms', 'The bends and their forms', bendsTable(planned, say), formsTable(planned, say)),
+      flowing('mind', 'What you must know', ...notes(planned)),
       section(
         'blank',
         'The sheet: cut and mark',
-        ...blankSteps(
-          planned,
+        ...cutAndMark(blankOf(planned), {
           say,
-          blanks.map(({ path }) => path),
-        ),
+          paths: blanks.map(({ path }) => path),
+          pair: job.panel.pair,
+          mass: massOf(planned),
+        }),
       ),
       section('bends', 'Bend by bend', ...bendSteps(planned, say)),
-      section('corners', 'Corners', ...cornerSteps(planned, say)),
-      section('mind', 'What you must know', ...notes(planned)),
+      flowing('corners', 'Corners', ...cornerSteps(planned, say)),
     ),
   );
   return writeHtml(html('html', { lang: 'en' }, head(job.title), keepFractions(body)));
@@ -75,6 +80,19 @@ function picture({ panel }: BuildablePanel, made: readonly boolean[], caption: s
   return html('figure', {}, drawFigure(drawPanel(panel, made, PICTURE), caption), html('figcaption', {}, caption));
 }
 
+function bendsTable({ panel }: BuildablePanel, say: Measures): HtmlElement {
+  return table(
+    'Bends, as they are when let go',
+    ['bend', 'angle from flat', 'inside radius, end A / B', 'base line, A to B'],
+    panel.bends.map(({ name, angle, turn, finished }) => [
+      name,
+      `${say.angle(angle)} ${turn}`,
+      `${say.length(finished.radiusA)} / ${say.length(finished.radiusB)}`,
+      say.length(finished.length),
+    ]),
+  );
+}
+
 function formsTable({ forms, order, panel }: BuildablePanel, say: Measures): HtmlElement {
   return table(
     'Forms to make',
@@ -91,31 +109,19 @@ function formsTable({ forms, order, panel }: BuildablePanel, say: Measures): Htm
   );
 }
 
-function blankSteps(planned: BuildablePanel, say: Measures, paths: readonly string[]): HtmlElement[] {
-  const down = planned.panel.bends.some(({ turn }) => turn === 'down');
-  return [
-    paragraph(
-      `Cut the outline of ${paths.join(', ')}, holes at the corners’ roots first: ${
-        planned.panel.corners.flatMap(({ root }) => (root ? [say.tool(root.diameter)] : [])).join(', ') || 'none'
-      }. Deburr every edge. One panel weighs ${say.mass(massOf(planned))}.`,
-    ),
-    paragraph(
-      `Draw both tangent lines of every bend with a soft pencil, not a scriber, on the face that will be inside${
-        down ? '; those of bends that turn down go on the other face, carried round the edge by the ticks' : ''
-      }. Mark the ends A and B of each.`,
-    ),
-  ];
-}
-
 function bendSteps(planned: BuildablePanel, say: Measures): HtmlElement[] {
   const made = planned.panel.bends.map(() => false);
   return stepWords(planned, say).flatMap(({ number, bend, title, sentences }) => {
     const index = planned.panel.bends.findIndex(({ name }) => name === bend);
     made[index] = true;
     return [
-      html('h3', {}, `${number}. `, theirs(bend), `: ${title}`),
-      html('ol', {}, ...sentences.map((sentence) => html('li', {}, sentence))),
-      picture(planned, [...made], `After step ${number}.`),
+      html(
+        'div',
+        { class: 'whole-step' },
+        html('h3', {}, `${number}. `, theirs(bend), `: ${title}`),
+        html('ol', {}, ...sentences.map((sentence) => html('li', {}, sentence))),
+        picture(planned, [...made], `After step ${number}.`),
+      ),
     ];
   });
 }

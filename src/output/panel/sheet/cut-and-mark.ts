@@ -1,0 +1,129 @@
+import { at } from '../../../base/at';
+import type { Panel } from '../../../panel';
+import type { PanelBlank } from '../../../drawing/panel/blank';
+import { html, type HtmlElement } from '../../html';
+import type { Measures } from '../../shop-sheet/measures';
+import { paragraph, table } from '../../shop-sheet/pieces';
+import { blankFigure, cornerFigure } from './blank-figure';
+import { markingOut, type MarkedLine, type MarkingOut } from './marking-out';
+import type { MarkedPlace } from './places';
+
+/** What to cut and to mark on the sheet, by numbers from one corner of a piece; `paths`: the drawings of the same. */
+export function cutAndMark(
+  blank: PanelBlank,
+  {
+    say,
+    paths,
+    pair,
+    mass,
+  }: { readonly say: Measures; readonly paths: readonly string[]; readonly pair: boolean; readonly mass: number },
+): HtmlElement[] {
+  const marks = markingOut(blank);
+  const { piece } = marks;
+  return [
+    paragraph(
+      `Cut a piece ${say.atLeast(piece.width)} × ${say.atLeast(piece.height)} at least, square at one corner; the blank weighs ${say.mass(mass)}. Lay it with the face up that will be marked, the square corner at your left near you. Every place below is two distances: along the edge near you from that corner, then up from that edge. The same is drawn in ${paths.join(', ')}, at 1:1.`,
+      ...(pair ? [' For the right panel measure from the square corner at your right: it is the mirror image.'] : []),
+    ),
+    html(
+      'figure',
+      {},
+      blankFigure(marks, say),
+      html(
+        'figcaption',
+        {},
+        'The blank on its piece. Numbers: places of the outline. Letters: pencil lines; dashed where the sheet leaves the form when the pull is done.',
+      ),
+    ),
+    ...cornerDetails(marks),
+    ...rootSteps(marks, say),
+    outlineTable(marks, say),
+    lineTable(marks, blank.panel, say),
+    paragraph(
+      `Pencil, not a scriber: a scribed line starts a crack. ${
+        blank.panel.bends.some(({ turn }) => turn === 'down')
+          ? 'Lines of bends that turn down go on the other face, carried round the edge. '
+          : ''
+      }Write A and B at the ends of each bend. Deburr every edge before you bend.`,
+    ),
+  ];
+}
+
+function cornerDetails(marks: MarkingOut): HtmlElement[] {
+  if (marks.roots.length === 0) return [];
+  return [
+    html(
+      'div',
+      { class: 'beside' },
+      ...marks.roots.map((root) =>
+        html(
+          'figure',
+          {},
+          cornerFigure(marks, root),
+          html('figcaption', {}, `Enlarged: the corner round hole ${root.name}.`),
+        ),
+      ),
+    ),
+  ];
+}
+
+function rootSteps({ roots, piece }: MarkingOut, say: Measures): HtmlElement[] {
+  if (roots.length === 0) return [];
+  return [
+    table(
+      'Drill first: where the cuts of a corner end',
+      ['Hole', 'along', 'up', 'drill'],
+      roots.map(({ name, at: middle, diameter }) => {
+        const { along, up } = piece.from(middle);
+        return [name, say.length(along), say.length(up), say.tool(diameter)];
+      }),
+    ),
+  ];
+}
+
+function outlineTable({ places }: MarkingOut, say: Measures): HtmlElement {
+  return table(
+    'Outline: cut from place to place',
+    ['Place', 'along', 'up', 'on to the next'],
+    places.map((place, index) => [
+      place.name,
+      say.length(place.along),
+      say.length(place.up),
+      onward(place, at(places, (index + 1) % places.length), say),
+    ]),
+  );
+}
+
+function onward({ then }: MarkedPlace, next: MarkedPlace, say: Measures): string {
+  switch (then.kind) {
+    case 'straight':
+      return `straight to ${next.name}`;
+    case 'arc':
+      return `arc of radius ${say.length(then.radius)} to ${next.name}`;
+    case 'curve':
+      return `curve to ${next.name}: trace it from the drawing`;
+  }
+}
+
+function lineTable({ lines, piece }: MarkingOut, panel: Panel, say: Measures): HtmlElement {
+  const place = (ends: MarkedLine['ends'][number]): string => {
+    const { along, up } = piece.from(ends);
+    return `${say.length(along)}, ${say.length(up)}`;
+  };
+  return table(
+    'Lines to draw',
+    ['Line', 'what', 'at A: along, up', 'at B: along, up'],
+    lines.map(({ name, what, bend, ends }) => [
+      name,
+      `${at(panel.bends, bend).name}: ${LINE[what]}`,
+      place(ends[0]),
+      place(ends[1]),
+    ]),
+  );
+}
+
+const LINE = {
+  'base tangent': 'tangent line on the base’s side',
+  'leg tangent': 'tangent line on the leg’s side',
+  'take-off': 'the sheet leaves the form here',
+} as const;

@@ -1,0 +1,64 @@
+import { at } from '../../../base/at';
+import type { Vertex } from '../../../base/drawing';
+import type { Point } from '../../../base/polygon';
+import { bendLines, type FlatLine } from '../../../drawing/panel/bend-lines';
+import type { PanelBlank } from '../../../drawing/panel/blank';
+import { outlinePlaces, pieceFor, type MarkedPlace, type Piece } from './places';
+
+/** A line to draw with a pencil: a letter that no other has, and what it is. */
+export interface MarkedLine {
+  readonly name: string;
+  readonly what: 'base tangent' | 'leg tangent' | 'take-off';
+  /** Number of its bend. */
+  readonly bend: number;
+  readonly ends: FlatLine;
+}
+
+/** A hole to drill: its middle and diameter, mm. */
+export interface MarkedHole {
+  readonly name: string;
+  readonly at: Point;
+  readonly diameter: number;
+}
+
+/** Everything there is to mark on a blank before it is cut, on the flat. */
+export interface MarkingOut {
+  readonly outline: readonly Vertex[];
+  readonly piece: Piece;
+  readonly places: readonly MarkedPlace[];
+  readonly lines: readonly MarkedLine[];
+  readonly roots: readonly MarkedHole[];
+}
+
+/** What is marked on a blank, measured from the piece's lower left corner, the marked face up. */
+export function markingOut({ panel, bends, trim }: PanelBlank): MarkingOut {
+  const outline = trim?.cut.vertices ?? panel.outline;
+  const piece = pieceFor(outline);
+  const lines = panel.bends.flatMap((bend, index): Omit<MarkedLine, 'name'>[] => {
+    const { base, leg, takeOff } = bendLines(bend, at(bends, index));
+    return [
+      { what: 'base tangent', bend: index, ends: base },
+      { what: 'leg tangent', bend: index, ends: leg },
+      ...(takeOff ? [{ what: 'take-off', bend: index, ends: takeOff } as const] : []),
+    ];
+  });
+  return {
+    outline,
+    piece,
+    places: outlinePlaces(
+      outline,
+      piece,
+      lines.flatMap(({ what, ends }) => (what === 'take-off' ? [] : ends)),
+    ),
+    lines: lines.map((line, index) => ({ ...line, name: letters(index) })),
+    roots: panel.corners
+      .flatMap(({ root }) => (root ? [root] : []))
+      .map((root, index) => ({ name: `H${index + 1}`, ...root })),
+  };
+}
+
+/** a … z, then aa, ab …. */
+function letters(index: number): string {
+  const letter = String.fromCharCode('a'.charCodeAt(0) + (index % 26));
+  return index < 26 ? letter : letters(Math.floor(index / 26) - 1) + letter;
+}
