@@ -5,7 +5,7 @@ import { build } from 'esbuild';
 const entry = `
   export { panelReferenceTable, referenceTable } from './src/job/fields/reference';
   export { jobFields } from './src/job/fields/index';
-  export { panelFields } from './src/job/panel/fields';
+  export { panelFields, tracedFields } from './src/job/panel/fields';
   export { wordsTable } from './src/tables/words';
   export { loadTables } from './src/tables/bundled';
 `;
@@ -16,15 +16,16 @@ const { outputFiles } = await build({
   platform: 'node',
   write: false,
 });
-const { panelReferenceTable, referenceTable, jobFields, panelFields, wordsTable, loadTables } = await import(
+const { panelReferenceTable, referenceTable, jobFields, panelFields, tracedFields, wordsTable, loadTables } = await import(
   `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`
 );
 
 const readme = readFileSync('README.md', 'utf8');
 const tables = loadTables();
 const keyed = put(readme, 'every key', referenceTable(tables));
-const panelled = put(keyed, 'a panel’s keys', panelReferenceTable(panelFields, jobFields, tables));
-writeFileSync('README.md', put(panelled, 'words', wordsTable()));
+const panelled = put(keyed, 'a panel’s keys', panelReferenceTable(panelFields, [jobFields], tables));
+const traced = put(panelled, 'a traced panel’s keys', panelReferenceTable(tracedFields, [jobFields], tables));
+writeFileSync('README.md', put(traced, 'words', wordsTable()));
 
 /** The text with a table between the two marks that name it. */
 function put(text, name, table) {

@@ -1,5 +1,5 @@
 import { readdir, readFile } from 'node:fs/promises';
-import { basename, join, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { nearest } from '../base/suggest';
 import { storeNew } from './files';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
@@ -26,9 +26,24 @@ export async function newJob(io: Io, starter: string | undefined, file: string |
     );
   }
   const target = file ?? `${starter}.yaml`;
-  await storeNew(resolve(io.cwd, target), target, await readFile(places.get(starter) ?? ''));
+  const from = places.get(starter) ?? '';
+  const beside = await drawingBeside(from);
+  // The drawing first: where it is there already, no job is left without the one it was drawn for.
+  if (beside !== null) {
+    const drawing = join(dirname(target), basename(beside));
+    await storeNew(resolve(io.cwd, drawing), drawing, await readFile(beside));
+    io.out(`Wrote ${drawing}.\n`);
+  }
+  await storeNew(resolve(io.cwd, target), target, await readFile(from));
   io.out(`Wrote ${target}. Look it over, change it, then: bendbuck plan ${target}\n`);
   return EXIT.done;
+}
+
+/** The drawing of a starter's outline, which has its name; null where it has none. */
+async function drawingBeside(starter: string): Promise<string | null> {
+  const drawing = starter.replace(/\.yaml$/u, '.svg');
+  const names = await readdir(dirname(starter));
+  return names.includes(basename(drawing)) ? drawing : null;
 }
 
 /** Names and paths of the starters in a folder. */

@@ -5,10 +5,12 @@ import type { PanelJob } from '../job/panel/read';
 import { noPanelPlan, toPanelPlan, type PanelPlan } from '../output/panel/panel-plan';
 import { planPanel, type PlannedPanel } from '../output/panel/plan-panel';
 import { stepWords } from '../output/panel/step-words';
+import { tracedWords } from '../output/panel/traced-words';
 import { planText } from '../output/plan/plan-text';
 import { measuresIn } from '../output/shop-sheet/measures';
 import { loadPanelRules } from '../tables/panel-rules';
 import type { Tables } from '../tables/tables';
+import { readDrawing } from './drawing-file';
 import { readFont } from './font';
 import { EXIT, type ExitCode, type Io } from './io';
 import type { MakeOptions } from './make-options';
@@ -26,10 +28,20 @@ export interface WorkedPanel {
   readonly tables: Tables;
 }
 
-export function workPanel({ job, findings, locate, units }: Parsed<PanelJob>, tables: Tables): WorkedPanel {
+export async function workPanel(
+  io: Io,
+  path: string,
+  { job, findings, locate, units }: Parsed<PanelJob>,
+  tables: Tables,
+): Promise<WorkedPanel> {
   const say = (found: readonly Finding[]): ReturnType<typeof sayFindings> => sayFindings(found, { units });
   if (!job) return { planned: null, plan: noPanelPlan('', say(findings)), findings, units, tables };
-  const planned = planPanel(job, { tables, rules: loadPanelRules() }, findings);
+  const drawing = await readDrawing(io, path, job);
+  if ('refused' in drawing) {
+    const refused = locate([...findings, drawing.refused]);
+    return { planned: null, plan: noPanelPlan(job.title, say(refused)), findings: refused, units, tables };
+  }
+  const planned = planPanel(job, { tables, rules: loadPanelRules(), drawing: drawing.text }, findings);
   const located = locate(planned.findings);
   const plan = planned.buildable ? toPanelPlan(planned, say(located)) : noPanelPlan(job.title, say(located));
   return { planned, plan, findings: located, units, tables };
@@ -57,7 +69,11 @@ function panelText(planned: PlannedPanel & { readonly buildable: true }, units: 
     ({ number, bend, title, sentences }) =>
       `\n${number}. ${bend}: ${title}\n${sentences.map((sentence) => `   - ${sentence}\n`).join('')}`,
   );
-  return `${planned.job.title}\n\nForms\n${forms.join('')}${steps.join('')}\n`.replaceAll('\u00a0', ' ');
+  const traced = tracedWords(planned.flat.traced, say).map((line) => `${line}\n`);
+  return `${planned.job.title}\n\n${traced.length > 0 ? `${traced.join('')}\n` : ''}Forms\n${forms.join('')}${steps.join('')}\n`.replaceAll(
+    '\u00a0',
+    ' ',
+  );
 }
 
 /** `make` of a panel: every file in a folder of its own, or nothing at all. */

@@ -33,7 +33,7 @@ export async function work(io: Io, path: string): Promise<Worked | ({ readonly k
   const parsed = parseFile(await readJobFile(io, path), tables);
   if (parsed.kind === 'panel') {
     const { workPanel } = await import('./panel');
-    return { kind: 'panel', ...workPanel(parsed, tables) };
+    return { kind: 'panel', ...(await workPanel(io, path, parsed, tables)) };
   }
   const { job, findings, locate, units } = parsed;
   if (!job)

@@ -1,7 +1,9 @@
 import { z } from 'zod';
+import { InternalError } from '../base/errors';
 import type { Tables } from '../tables/tables';
-import type { Field, Node } from './fields/field';
+import type { Block, Field, Node } from './fields/field';
 import { jobFields } from './fields/index';
+import { panelFields, tracedFields } from './panel/fields';
 import { allowedText, unlessSaidText } from './fields/reference';
 
 /** What is read and written of a JSON Schema here. */
@@ -14,12 +16,34 @@ interface Shape {
   readonly anyOf?: readonly Shape[];
 }
 
-/** The job file’s shape as JSON Schema (draft 2020-12), for editors: each key with its label, its bounds, what holds unless said, an example. */
+/**
+ * The job file’s shape as JSON Schema (draft 2020-12), for editors: each key with its label, its bounds, what holds unless said, an example. Which of its
+ * three kinds a file is its `base` or `outline` says; a file with neither is of one bend.
+ */
 export function jobJsonSchema(tables: Tables): object {
-  const schema = z.toJSONSchema(jobFields.shape.meta({ title: 'bendbuck job', description: jobFields.help }), {
-    io: 'input',
-  });
-  annotate(jobFields, schema as Shape, tables);
+  const has = (key: string): object => ({ required: [key], properties: { [key]: true } });
+  return {
+    $schema: DRAFT,
+    title: 'bendbuck job',
+    description: 'A sheet-metal part, and the forms to bend it on',
+    type: 'object',
+    if: has('base'),
+    then: schemaOf(panelFields, 'bendbuck job of a panel', tables),
+    else: {
+      if: has('outline'),
+      then: schemaOf(tracedFields, 'bendbuck job of a panel on an outline of your own', tables),
+      else: schemaOf(jobFields, 'bendbuck job of one bend', tables),
+    },
+  };
+}
+
+const DRAFT = 'https://json-schema.org/draft/2020-12/schema';
+
+function schemaOf(fields: Block, title: string, tables: Tables): object {
+  const shape = fields.shape.meta({ title, description: fields.help });
+  const { $schema, ...schema } = z.toJSONSchema(shape, { io: 'input' }) as Shape & { readonly $schema?: string };
+  if ($schema !== DRAFT) throw new InternalError('the schema is of another draft');
+  annotate(fields, schema, tables);
   return schema;
 }
 

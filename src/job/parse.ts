@@ -7,8 +7,8 @@ import type { Job } from './job';
 import { readJob } from './read';
 import type { Block } from './fields/field';
 import { jobFields } from './fields/index';
-import { panelFields } from './panel/fields';
-import { readPanelJob, type PanelJob } from './panel/read';
+import { panelFields, tracedFields } from './panel/fields';
+import { readPanelJob, readTracedJob, type PanelJob } from './panel/read';
 import { readSource, type Source } from './source';
 import { pathFromText, type Path } from './path';
 
@@ -33,15 +33,19 @@ export function parseJob(text: string, tables: Tables): ParsedJob {
   return source ? parseBend(source, tables) : unreadable(findings);
 }
 
-/** Job file text → job of one bend, or of a panel where it has a `base`. As {@link parseJob}. */
+/** Job file text → job of one bend, or of a panel where it has a `base` or an `outline`. As {@link parseJob}. */
 export function parseFile(text: string, tables: Tables): ParsedFile {
   const { source, findings } = readSource(text);
   if (!source) return { kind: 'bend', ...unreadable(findings) };
-  if (valueAt(source.data, ['base']) === undefined && valueAt(source.data, ['outline']) !== undefined)
-    return { kind: 'panel', ...unreadable(withLines([finding('no-traced-jobs', 'outline')], source)) };
-  return valueAt(source.data, ['base']) === undefined
-    ? { kind: 'bend', ...parseBend(source, tables) }
-    : { kind: 'panel', ...parseWith(source, { fields: panelFields, read: (data) => readPanelJob(data, tables) }) };
+  const has = (key: string): boolean => valueAt(source.data, [key]) !== undefined;
+  if (has('base'))
+    return { kind: 'panel', ...parseWith(source, { fields: panelFields, read: (data) => readPanelJob(data, tables) }) };
+  if (has('outline'))
+    return {
+      kind: 'panel',
+      ...parseWith(source, { fields: tracedFields, read: (data) => readTracedJob(data, tables) }),
+    };
+  return { kind: 'bend', ...parseBend(source, tables) };
 }
 
 function parseBend(source: Source, tables: Tables): ParsedJob {

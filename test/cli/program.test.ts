@@ -235,7 +235,7 @@ describe('bad command lines', () => {
     expect(JSON.parse(out)).toMatchObject({
       $schema: 'https://json-schema.org/draft/2020-12/schema',
       type: 'object',
-      additionalProperties: false,
+      else: { else: { additionalProperties: false, properties: { bend: {} } } },
     });
   });
 });

@@ -2,9 +2,10 @@ import { readFileSync } from 'node:fs';
 import { parseFile } from '../../src/job/parse';
 import { planPanel } from '../../src/output/panel/plan-panel';
 import { loadPanelRules } from '../../src/tables/panel-rules';
-import { tables } from '../helpers/starters';
+import { drawingOf, tables } from '../helpers/starters';
 import type { Vertex } from '../../src/base/drawing';
 import type { Finding } from '../../src/base/findings';
+import { finding } from '../../src/findings/finding';
 import { layOutMetal } from '../../src/drawing/boards/lay-out-metal';
 import { edgeWork } from '../../src/panel/edges/edges';
 import { checkClearOfBends } from '../../src/panel/seams/clear-of-bends';
@@ -158,7 +159,13 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
     ).findings,
   'no-such-edge': () => edgeWork(hooked, ['side'], 'edges.cap').findings,
   'leg-or-height': fromFile('tray', (text) => text.replace('leg: 60', 'leg: 60, height: 90')),
-  'no-traced-jobs': fromFile('tray', (text) => text.replace('base:', 'outline:')),
+  'file-or-corners': deflector('mockup: sharp', 'corners: [[0, 0], [9, 0], [9, 9]]\n  mockup: sharp'),
+  'drawing-outside': deflector('file: traced', 'file: ../traced'),
+  'drawing-kind': deflector('deflector.svg', 'deflector.png'),
+  'drawing-unread': () => [finding('drawing-unread', 'outline.file', { file: 'wing.svg', trouble: 'missing' })],
+  'bend-line-short': deflector('[230, 70]]', '[20, 70]]'),
+  'bend-named-twice': deflector('\nboard', `${second('spray', '[[60, 20], [60, 30]]')}\nboard`),
+  'zones-overlap': deflector('\nboard', `${second('lug', '[[60, 20], [60, 30]]')}\nboard`),
   'no-such-form': fromFile('tray', (text) => text.replace('leg: 60', 'leg: 60, form: { with: front }')),
   'form-too-short': fromFile('tray', (text) => text.replace(BACK, 'radius: 30, leg: 60, form: { with: left } }')),
   'form-differs': fromFile('bracket', (text) => text.replace('leg: 70', 'leg: 70, form: { with: arm }')),
@@ -171,11 +178,22 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
 /** The tray's longest bend, its last. */
 const BACK = /radius: 30, leg: 60 \}(?=\n\nboard)/u;
 
+/** Another bend, as the deflector's file writes them. */
+function second(name: string, line: string): string {
+  return `  - { name: ${name}, line: ${line}, free: left, angle: 90, radius: 10 }\n`;
+}
+
+/** What the deflector's file finds with one thing in it put in place of another. */
+function deflector(was: string, is: string): () => readonly Finding[] {
+  return fromFile('traced-deflector', (text) => text.replace(was, is));
+}
+
 /** What a panel's file finds, changed. */
 function fromFile(starter: string, change: (text: string) => string): () => readonly Finding[] {
   return () => {
     const parsed = parseFile(change(readFileSync(`templates/panels/${starter}.yaml`, 'utf8')), tables);
     if (parsed.kind !== 'panel' || !parsed.job) return parsed.findings;
-    return planPanel(parsed.job, { tables, rules: loadPanelRules() }, parsed.findings).findings;
+    return planPanel(parsed.job, { tables, rules: loadPanelRules(), drawing: drawingOf(starter) }, parsed.findings)
+      .findings;
   };
 }

@@ -1,4 +1,4 @@
-import { readFileSync, readdirSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { parseFile, parseJob } from '../../src/job/parse';
 import { planPanel, type BuildablePanel, type PlannedPanel } from '../../src/output/panel/plan-panel';
 import { planJob, type Buildable, type Planned } from '../../src/output/pipeline';
@@ -13,6 +13,12 @@ export const starters = namesIn('templates');
 
 /** Names of the starter jobs of whole panels, in `templates/panels`. */
 export const panelStarters = namesIn('templates/panels');
+
+/** The drawing that a starter panel's outline is read from; null where it has none. */
+export function drawingOf(name: string): string | null {
+  const path = `templates/panels/${name}.svg`;
+  return existsSync(path) ? readFileSync(path, 'utf8') : null;
+}
 
 function namesIn(folder: string): string[] {
   return readdirSync(folder).flatMap((name) => (name.endsWith('.yaml') ? [name.slice(0, -'.yaml'.length)] : []));
@@ -44,5 +50,5 @@ export function tryPanelStarter(name: string, change: (text: string) => string =
   const parsed = parseFile(change(readFileSync(`templates/panels/${name}.yaml`, 'utf8')), tables);
   if (parsed.kind !== 'panel') throw new Error(`${name} is no panel`);
   if (!parsed.job) throw new Error(JSON.stringify(parsed.findings));
-  return planPanel(parsed.job, { tables, rules: panelRules }, parsed.findings);
+  return planPanel(parsed.job, { tables, rules: panelRules, drawing: drawingOf(name) }, parsed.findings);
 }

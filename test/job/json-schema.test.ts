@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse as parseYaml } from 'yaml';
 import { jobJsonSchema } from '../../src/job/json-schema';
-import { parseJob } from '../../src/job/parse';
-import { starters, tables } from '../helpers/starters';
+import { parseFile, parseJob } from '../../src/job/parse';
+import { panelStarters, starters, tables } from '../helpers/starters';
 
 /** Ajv, a validator of its own, reads the schema by the rules of JSON Schema draft 2020-12, as an editor would. */
 const validate = new Ajv2020({ strict: true, allowUnionTypes: true, allErrors: true }).compile(jobJsonSchema(tables));
@@ -20,6 +20,28 @@ describe('the job file’s JSON Schema', () => {
 
   it.each(starters)('accepts the starter %s', (name) => {
     expect(validate(parseYaml(starter(name))), JSON.stringify(validate.errors)).toBe(true);
+  });
+
+  it.each(panelStarters)('accepts the starter panel %s', (name) => {
+    expect(validate(parseYaml(starter(`panels/${name}`))), JSON.stringify(validate.errors)).toBe(true);
+  });
+
+  it.each([
+    ['hood-side', 'angle: 90', 'angel: 90'],
+    ['hood-side', 'edges: [long, back, top, short]', 'edges: long'],
+    ['hood-side', 'treat: mitre', 'treat: weld'],
+    ['hood-side', 'measured: flat', 'measured: up'],
+    ['tray', 'leg: 60', 'leg: [60]'],
+    ['traced-deflector', 'mockup: sharp', 'mockup: blunt'],
+    ['traced-deflector', 'mockup: sharp', 'mockup: { radius: 20 }'],
+    ['traced-deflector', 'free: left', 'free: up'],
+    ['traced-deflector', 'is: 420', 'was: 420'],
+    ['traced-deflector', '  - name: spray', '  - on: spray'],
+  ])('refuses of the panel %s: %s → %s, as the program does', (name, from, to) => {
+    const text = starter(`panels/${name}`).replace(from, to);
+    expect(text).not.toBe(starter(`panels/${name}`));
+    expect(validate(parseYaml(text))).toBe(false);
+    expect(parseFile(text, tables).job).toBeNull();
   });
 
   it.each([
@@ -47,13 +69,14 @@ interface Shape {
   readonly properties?: Readonly<Record<string, Shape>>;
   readonly items?: Shape;
   readonly anyOf?: readonly Shape[];
+  readonly then?: Shape;
+  readonly else?: Shape;
 }
 
 /** Paths of the keys without a description. */
 function undescribed(shape: Shape, path = ''): string[] {
-  const inner = [...(shape.anyOf ?? []), ...(shape.items ? [shape.items] : [])].flatMap((each) =>
-    undescribed(each, path),
-  );
+  const below = [shape.items, shape.then, shape.else].flatMap((one) => (one ? [one] : []));
+  const inner = [...(shape.anyOf ?? []), ...below].flatMap((each) => undescribed(each, path));
   const keys = Object.entries(shape.properties ?? {}).flatMap(([key, value]) => [
     ...(value.description === undefined ? [`${path}${key}`] : []),
     ...undescribed(value, `${path}${key}.`),

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { parse as parseYaml } from 'yaml';
 import { jobFields } from '../../src/job/fields/index';
 import { allowedText, panelReferenceTable, referenceTable, unlessSaidText } from '../../src/job/fields/reference';
-import { panelFields } from '../../src/job/panel/fields';
+import { panelFields, tracedFields } from '../../src/job/panel/fields';
 import { fieldAt, fieldsOf, knownKeys, listsOf } from '../../src/job/fields/look';
 import { parseJob } from '../../src/job/parse';
 import { glossary, wordsTable } from '../../src/tables/words';
@@ -22,8 +22,11 @@ describe('the README’s table of every key', () => {
   });
 
   it('has the keys of a panel apart', () => {
-    const table = panelReferenceTable(panelFields, jobFields, tables);
+    const table = panelReferenceTable(panelFields, [jobFields], tables);
     expect(readFileSync('README.md', 'utf8')).toContain(`\n\n${table}\n\n`);
+    const traced = panelReferenceTable(tracedFields, [jobFields], tables);
+    expect(readFileSync('README.md', 'utf8')).toContain(`\n\n${traced}\n\n`);
+    expect(traced).toContain('`outline.file`');
     expect(table).toContain('`base.corners`');
     expect(table).not.toContain('`sheet.material`');
   });

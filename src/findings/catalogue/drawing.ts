@@ -2,8 +2,33 @@ import { error, note, warning } from '../entry';
 
 const PLAIN = 'save it as plain SVG, with nothing but the outline in it';
 
+const UNREAD = {
+  missing: 'there is no such file beside the job file',
+  folder: 'this is a folder, not a drawing',
+  forbidden: 'this file may not be read',
+  other: 'the file cannot be read',
+} as const;
+
 /** Why a drawing file cannot be read, and what of it is not. `where` and `trouble` name the element and its line. */
 export const drawingFindings = {
+  'drawing-outside': error({ got: 'text' }, ({ got }) => ({
+    message: 'the drawing must lie beside the job file, or in a folder below it',
+    hint: 'copy it there and give its name alone',
+    got,
+  })),
+  'drawing-kind': error({ got: 'text' }, ({ got }) => ({
+    message: 'a drawing is an SVG or a DXF file',
+    hint: 'save it as plain SVG, or as ASCII DXF',
+    got,
+    allowed: 'a name that ends in .svg or .dxf',
+  })),
+  'drawing-unread': error(
+    { file: 'text', trouble: ['missing', 'folder', 'forbidden', 'other'] },
+    ({ file, trouble }) => ({
+      message: `${file}: ${UNREAD[trouble]}`,
+      hint: 'put the drawing beside the job file, under the name the job gives',
+    }),
+  ),
   'drawing-too-big': error({ kind: ['SVG', 'DXF'], megabytes: 'number' }, ({ kind, megabytes }) => ({
     message: `the ${kind} file is ${megabytes} MB`,
     hint: 'leave only the outline in it: it takes some kB',

@@ -1,6 +1,6 @@
 import { error, note, warning } from '../entry';
 
-/** What is wrong with a traced outline's lines, and with the lengths it is scaled by. Places are at true size, in the drawing's axes. */
+/** What is wrong with a traced outline's lines, and with the lengths it is scaled by. Places are as drawn, before scaling; sizes and gaps at true size. */
 export const outlineFindings = {
   'scale-factor': error({ factor: 'number' }, ({ factor }) => ({
     message: `the scale must be above 0, not ${factor}`,

@@ -6,9 +6,22 @@ export const panelFindings = {
     message: 'the bends leave no base between their tangent lines',
     hint: 'make the base larger or the radii smaller',
   })),
-  'no-traced-jobs': error({}, () => ({
-    message: 'a job cannot take a traced outline yet',
-    hint: 'give the flat as a `base`, with its corners and edges',
+  'file-or-corners': error({}, () => ({
+    message: 'an outline is either a drawing or a list of corners',
+    hint: 'give `file`, an SVG or DXF file beside the job, or `corners`',
+  })),
+  'bend-named-twice': error({ name: 'text' }, ({ name }) => ({
+    message: `two bends are called ${name}`,
+    hint: 'give each a name of its own',
+    got: name,
+  })),
+  'bend-line-short': error({ bend: 'text' }, ({ bend }) => ({
+    message: `the two places of the line of ${bend} are the same`,
+    hint: 'give a place at end A and one at end B',
+  })),
+  'zones-overlap': error({ bend: 'text', other: 'text' }, ({ bend, other }) => ({
+    message: `the curved part of ${bend} runs into that of ${other}, away from any corner that is cut out`,
+    hint: 'move the lines apart, or cut the metal between them out of the outline',
   })),
   'leg-or-height': error({}, () => ({
     message: 'a bend has either a leg or a height',

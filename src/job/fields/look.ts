@@ -39,7 +39,11 @@ export interface PlacedList {
 }
 
 /** Every field outside lists, in order. */
-export function fieldsOf(block: Block = jobFields, path: readonly string[] = [], group = block.group): Placed[] {
+export function fieldsOf(
+  block: Pick<Block, 'fields' | 'group'> = jobFields,
+  path: readonly string[] = [],
+  group = block.group,
+): Placed[] {
   return Object.entries(block.fields).flatMap(([key, node]): Placed[] => {
     const at = [...path, key];
     if (node.node === 'field') return [{ path: at, field: node, group: node.group ?? group ?? undefined }];

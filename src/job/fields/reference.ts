@@ -55,8 +55,8 @@ export function referenceTable(tables: Tables): string {
 }
 
 /** The same of what a panel's job has beside the keys of every job: those under `known` are left out. */
-export function panelReferenceTable(panel: Block, known: Block, tables: Tables): string {
-  const before = new Set(rowsOf(known).map(({ path }) => path));
+export function panelReferenceTable(panel: Block, known: readonly Block[], tables: Tables): string {
+  const before = new Set(known.flatMap((block) => rowsOf(block).map(({ path }) => path)));
   return tableOf(
     rowsOf(panel).filter(({ path }) => !before.has(path)),
     tables,
@@ -73,11 +73,10 @@ function rowsOf(block?: Block): Row[] {
   const fields = fieldsOf(block).map(({ path, field }) => ({ path: pathText(path), field }));
   const inLists = listsOf(block).flatMap(({ path, list }) =>
     list.kinds.flatMap(({ key: under, fields }) =>
-      Object.entries(fields).flatMap(([key, node]) =>
-        node.node === 'field'
-          ? [{ path: `${pathText(path)}[].${under === null ? '' : `${under}.`}${key}`, field: node }]
-          : [],
-      ),
+      fieldsOf({ fields, group: null }).map(({ path: below, field }) => ({
+        path: `${pathText(path)}[].${under === null ? '' : `${under}.`}${pathText(below)}`,
+        field,
+      })),
     ),
   );
   return [...fields, ...inLists];

@@ -2,11 +2,13 @@ import { z } from 'zod';
 import { angle, choice, length, name, yesNo } from '../fields/quantities';
 import { block, field, list, type Read } from '../fields/field';
 import { commonFields } from '../fields/index';
-import { isBlock, type Reader } from '../reader';
-import type { Path } from '../path';
+import { isBlock } from '../reader';
+import { formChoice } from './form-choice';
 import { lengthByName, lengthShape, written } from './keyed';
+import { outline } from './outline';
+import { entriesAt, placesAt, placeShape } from './places';
+import { tracedBends } from './traced-bends';
 
-const FAR = { min: -10_000, max: 10_000 };
 const RADIUS = { min: 1, max: 3000 };
 const LEG = length(1, 3000);
 const MOST_CORNERS = 40;
@@ -19,18 +21,11 @@ const corners = written<readonly (readonly [number, number])[]>(
     example: '[[0, 0], [22, 0], [22, 9], [0, 9]]',
   },
   {
-    shape: z
-      .array(z.tuple([lengthShape, lengthShape]))
-      .min(3)
-      .max(MOST_CORNERS),
+    shape: z.array(placeShape).min(3).max(MOST_CORNERS),
     writing: 'A list of [x, y]',
     required: true,
     without: '',
-    read: (reader, path) =>
-      entriesAt(reader, path).map((_, index) => {
-        const [x, y] = [0, 1].map((axis) => reader.length([...path, index, axis], FAR) ?? NaN);
-        return [x ?? NaN, y ?? NaN] as const;
-      }),
+    read: placesAt,
   },
 );
 
@@ -62,10 +57,6 @@ const base = block(
     }),
   },
 );
-
-/** Which form a bend is made on. */
-export type FormChoice =
-  { readonly kind: 'any' } | { readonly kind: 'own' } | { readonly kind: 'with'; readonly bend: string };
 
 const bends = list(
   {
@@ -125,24 +116,7 @@ const bends = list(
       is: LEG,
       without: 'by `leg`',
     }),
-    form: written<FormChoice>(
-      {
-        label: 'form',
-        help: 'The form it is made on: `own`, or `{ with: EDGE }` for the form of the bend on that edge',
-        example: '{ with: long }',
-      },
-      {
-        shape: z.union([z.enum(['own']), z.strictObject({ with: z.string() })]),
-        writing: '`own`, or a block with `with`',
-        required: false,
-        without: 'the fewest forms that do',
-        read: (reader, path) => {
-          const value = reader.at(path);
-          if (isBlock(value)) return { kind: 'with', bend: reader.name([...path, 'with']) };
-          return value === 'own' ? { kind: 'own' } : { kind: 'any' };
-        },
-      },
-    ),
+    form: formChoice,
   },
 );
 
@@ -166,9 +140,9 @@ const cornerChoices = written<readonly CornerChoice[]>(
     shape: z.record(
       z.string(),
       z.strictObject({
-        treat: z.enum(TREATS).optional(),
-        gap: lengthShape.optional(),
-        rounded: lengthShape.optional(),
+        treat: z.enum(TREATS).optional().meta({ description: 'What becomes of the corner' }),
+        gap: lengthShape.optional().meta({ description: 'Between the edges at the rim' }),
+        rounded: lengthShape.optional().meta({ description: 'Rounding of the corner that is dressed' }),
       }),
     ),
     writing: 'A block of blocks by `edge/edge`, each with `treat` (mitre, open, lap, dress), `gap`, `rounded`',
@@ -189,26 +163,24 @@ const cornerChoices = written<readonly CornerChoice[]>(
   },
 );
 
-function entriesAt(reader: Reader, path: Path): readonly unknown[] {
-  const value = reader.at(path);
-  return Array.isArray(value) ? value : [];
-}
+const pair = field({
+  label: 'A pair',
+  help: 'Whether the mirror image is made too, for the other side',
+  is: yesNo,
+  unless: false,
+});
 
-/** A panel's job file described: what every job may say, and the panel. */
+/** The job file of a panel built up from a base described: what every job may say, and the panel. */
 export const panelFields = block(
   { help: 'A panel with several bends, and the forms to bend it on', required: true },
-  {
-    ...commonFields,
-    base,
-    bends,
-    corners: cornerChoices,
-    pair: field({
-      label: 'A pair',
-      help: 'Whether the mirror image is made too, for the other side',
-      is: yesNo,
-      unless: false,
-    }),
-  },
+  { ...commonFields, base, bends, corners: cornerChoices, pair },
+);
+
+/** The same of a panel on an outline of the maker's own. */
+export const tracedFields = block(
+  { help: 'A panel with several bends on your own outline, and the forms to bend it on', required: true },
+  { ...commonFields, outline, bends: tracedBends, pair },
 );
 
 export type GivenPanel = Read<typeof panelFields>;
+export type GivenTraced = Read<typeof tracedFields>;

@@ -7,24 +7,59 @@ import { handForceOf, ratingOf } from '../fields/hold';
 import { checkRoll } from '../fields/paper';
 import type { Job } from '../job';
 import { Reader } from '../reader';
-import { panelFields, type GivenPanel } from './fields';
+import { panelFields, tracedFields, type GivenPanel, type GivenTraced } from './fields';
+
+/** A panel built up from a base with bends on its edges. */
+export interface BuiltUpChoice extends Pick<GivenPanel, 'base' | 'bends' | 'corners' | 'pair'> {
+  readonly kind: 'built-up';
+}
+
+/** A panel on an outline of the maker's own, its bends along lines of it. */
+export interface TracedChoice extends Pick<GivenTraced, 'outline' | 'bends' | 'pair'> {
+  readonly kind: 'traced';
+}
 
 /** A panel's job after reading: what it shares with the job of one bend, and the panel; mm and radians. */
 export interface PanelJob extends Omit<Job, 'bend' | 'runs' | 'block'> {
-  readonly panel: Pick<GivenPanel, 'base' | 'bends' | 'corners' | 'pair'>;
+  readonly panel: BuiltUpChoice | TracedChoice;
 }
 
-/** Plain data → a panel's job, as `readJob` does for one bend. */
-export function readPanelJob(
-  data: unknown,
-  tables: Tables,
-): { readonly job: PanelJob; readonly findings: readonly Finding[] } {
+interface ReadPanel {
+  readonly job: PanelJob;
+  readonly findings: readonly Finding[];
+}
+
+/** Plain data with a `base` → a panel's job, as `readJob` does for one bend. */
+export function readPanelJob(data: unknown, tables: Tables): ReadPanel {
   const reader = new Reader(data, tables);
   const { base, bends, corners, pair, ...given } = panelFields.read(reader, []);
-  checkRoll(reader, given.paper);
   bends.forEach(({ leg, height }, index) => {
     if ((leg === null) === (height === null)) reader.refuse(finding('leg-or-height', `bends[${index}]`));
   });
+  return withShop(reader, given, { kind: 'built-up', base, bends, corners, pair }, tables);
+}
+
+/** Plain data with an `outline` → a panel's job. */
+export function readTracedJob(data: unknown, tables: Tables): ReadPanel {
+  const reader = new Reader(data, tables);
+  const { outline, bends, pair, ...given } = tracedFields.read(reader, []);
+  const said = [
+    ['outline', 'file'],
+    ['outline', 'corners'],
+  ].filter((path) => reader.at(path) !== undefined);
+  if (said.length !== 1) reader.refuse(finding('file-or-corners', 'outline'));
+  bends.forEach(({ name }, index) => {
+    const isTwice = bends.slice(0, index).some((other) => other.name === name);
+    if (name !== '' && isTwice) reader.refuse(finding('bend-named-twice', `bends[${index}].name`, { name }));
+  });
+  return withShop(reader, given, { kind: 'traced', outline, bends, pair }, tables);
+}
+
+type Common = Omit<GivenPanel, 'base' | 'bends' | 'corners' | 'pair'>;
+
+/** What every job says, its rules between fields kept. */
+function withShop(reader: Reader, given: Common, panel: PanelJob['panel'], tables: Tables): ReadPanel {
+  checkRoll(reader, given.paper);
   const job: PanelJob = {
     ...given,
     units: reader.units,
@@ -32,7 +67,7 @@ export function readPanelJob(
     effort: { ...given.effort, handForce: handForceOf(given.effort, tables) },
     clamps: { ...given.clamps, rating: ratingOf(given.clamps, tables) },
     cut: cutOf(reader, given.cut),
-    panel: { base, bends, corners, pair },
+    panel,
   };
   return { job, findings: reader.findings };
 }

@@ -1,8 +1,8 @@
-import type { PanelJob } from '../../job/panel/read';
+import type { BuiltUpChoice, PanelJob } from '../../job/panel/read';
 import { plainBend, plainCorner, type BuiltUp } from '../../panel';
 
 /** A job's base, bends and corners as the panel is built up from. */
-export function builtUpOf({ sheet, neutral, panel }: PanelJob): BuiltUp {
+export function builtUpOf({ sheet, neutral }: PanelJob, panel: BuiltUpChoice): BuiltUp {
   return {
     thickness: sheet.thickness,
     base: panel.base,

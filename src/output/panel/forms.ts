@@ -1,6 +1,7 @@
 import { at } from '../../base/at';
 import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
+import type { FormChoice } from '../../job/panel/form-choice';
 import type { PanelJob } from '../../job/panel/read';
 import { nearestStretch, ownForm, type FormBody, type FormUse, type Panel, type Step, type Stretch } from '../../panel';
 import type { PanelRules } from '../../tables/panel-rules';
@@ -27,7 +28,7 @@ export function usesOf(
     const { bend, layout } = at(alone, index);
     const need = { bend: name, form: bend.form };
     const own = (): FormUse[] => ownForm(need).stretches.map((stretch) => ({ body: at(bodies, index), stretch }));
-    const choice = at(asked.bends, index).form;
+    const choice = at<{ readonly form: FormChoice }>(asked.bends, index).form;
     if (choice.kind === 'own') return own();
     const others = bodies.filter((_, other) => other !== index);
     if (choice.kind === 'any') {

@@ -7,6 +7,7 @@ import { loopArea } from '../../base/area';
 import type { SaidFinding } from '../../findings/say';
 import type { BuiltPlan } from '../plan/plan';
 import type { BuildablePanel } from './plan-panel';
+import type { HowTraced } from './flat-panel';
 
 /** What `plan --json` and plan.json hold of a panel: mm on the flat of the neutral surface, degrees, kg. */
 export interface PanelPlan {
@@ -27,6 +28,20 @@ export interface PlanPanelPart {
   readonly pair: boolean;
   /** One panel. */
   readonly mass: number;
+  /** How a traced outline came by its size; null for a panel built up. */
+  readonly traced: PlanTraced | null;
+}
+
+export interface PlanTraced {
+  readonly file: string | null;
+  readonly sizes: string;
+  readonly scale: { readonly x: number; readonly y: number };
+  /** How many times an error in a reference grows at most. */
+  readonly growth: number;
+  /** Largest relative difference between a reference and what it comes out as; null where they are too few to leave one. */
+  readonly residual: number | null;
+  readonly references: readonly { readonly is: number; readonly comesOut: number }[];
+  readonly takenOff: readonly { readonly bend: string; readonly from: number; readonly to: number }[];
 }
 
 export interface PlanPanelBend {
@@ -102,9 +117,22 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
       order: order.map(({ bend }) => name(bend)),
       pair: job.panel.pair,
       mass: massOf(planned),
+      traced: planned.flat.traced && tracedPart(planned.flat.traced),
     },
     forms: forms.map(({ name: called, runs, planned: form }) => ({ name: called, runs, plan: form.plan })),
     findings,
+  };
+}
+
+function tracedPart({ file, sizes, scale: { x, y, growth, residual }, references, takenOff }: HowTraced): PlanTraced {
+  return {
+    file,
+    sizes,
+    scale: { x, y },
+    growth,
+    residual,
+    references,
+    takenOff: takenOff.map(({ bend, A, B }) => ({ bend, from: A, to: B })),
   };
 }
 

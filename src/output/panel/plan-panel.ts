@@ -3,7 +3,6 @@ import { InternalError } from '../../base/errors';
 import { hasErrors, type Finding } from '../../base/findings';
 import type { PanelJob } from '../../job/panel/read';
 import {
-  buildUp,
   findOrder,
   handOf,
   orderFindings,
@@ -17,7 +16,8 @@ import {
 import type { PanelRules } from '../../tables/panel-rules';
 import type { Tables } from '../../tables/tables';
 import type { Buildable } from '../pipeline';
-import { builtUpOf } from './built-up-of';
+import { flatOf } from './flat-of';
+import type { FlatPanel } from './flat-panel';
 import { formsOf, usesOf } from './forms';
 import type { FormRun } from './one-bend';
 import { standAgain } from './stand-again';
@@ -46,6 +46,8 @@ export interface BuildablePanel {
   readonly buildable: true;
   readonly job: PanelJob;
   readonly panel: Panel;
+  /** The net outline with its edges named, and how it was traced. */
+  readonly flat: FlatPanel;
   readonly bends: readonly PanelBend[];
   readonly order: readonly Step[];
   readonly forms: readonly PanelForm[];
@@ -55,13 +57,20 @@ export interface BuildablePanel {
 export type PlannedPanel =
   BuildablePanel | { readonly buildable: false; readonly job: PanelJob; readonly findings: readonly Finding[] };
 
+/** What a panel's job is worked out by. `drawing`: the text of the drawing that its outline names. */
+export interface PanelGiven {
+  readonly tables: Tables;
+  readonly rules: PanelRules;
+  readonly drawing?: string | null;
+}
+
 /**
  * A panel's job → its flat, every bend by itself with either side held, the order of work, and the fewest forms that serve it. `job` comes from the
  * job reader, which found `earlier`.
  */
 export function planPanel(
   job: PanelJob,
-  { tables, rules }: { readonly tables: Tables; readonly rules: PanelRules },
+  { tables, rules, drawing = null }: PanelGiven,
   earlier: readonly Finding[] = [],
 ): PlannedPanel {
   const refuse = (findings: readonly Finding[]): PlannedPanel => ({
@@ -69,10 +78,11 @@ export function planPanel(
     job,
     findings: unlike(findings),
   });
-  const built = buildUp(builtUpOf(job), rules);
+  const built = flatOf(job, { rules, drawing });
   const soFar = [...earlier, ...built.findings];
-  const panel = built.value;
-  if (!panel || hasErrors(soFar)) return refuse(soFar);
+  const flat = built.value;
+  if (!flat || hasErrors(soFar)) return refuse(soFar);
+  const { panel } = flat;
   const ways = panel.bends.map((bend) => waysToMake(job, panel, bend, tables));
   const stuck = ways.flatMap(({ base, leg }, index) =>
     base.buildable || leg.buildable ? [] : inBend(base.findings, index),
@@ -101,7 +111,7 @@ export function planPanel(
   ];
   if (hasErrors(findings)) return refuse(findings);
   const bends = panel.bends.map((bend, index) => bendMade(bend, stepOf(stood.steps, index), at(alone, index)));
-  return { buildable: true, job, panel, bends, order: stood.steps, forms, findings: unlike(findings) };
+  return { buildable: true, job, panel, flat, bends, order: stood.steps, forms, findings: unlike(findings) };
 }
 
 function stepOf(steps: readonly Step[], index: number): Step {

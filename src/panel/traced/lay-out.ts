@@ -1,11 +1,13 @@
 import { at } from '../../base/at';
+import { sidesOf } from '../../base/arc';
 import type { Vertex } from '../../base/drawing';
 import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import { flattenLoop } from '../../base/flatten';
 import { isInside, type Point } from '../../base/polygon';
+import { distanceTo, sideBetween } from '../../base/side';
 import { cutRun, type CutCurve } from '../corner/end-cut';
-import { bentAt, flatOnLeg, onLeg, type Bend, type BendSurface } from '../flat/bend';
+import { bentAt, flatOnLeg, onLeg, toFrame, type Bend, type BendSurface } from '../flat/bend';
 import { checkOutline } from '../flat/check-outline';
 import type { Face, Panel } from '../flat/panel';
 import { distance, pointOf, withoutRepeats } from '../flat/plane';
@@ -25,6 +27,8 @@ interface Part {
 export interface TracedPanel {
   readonly panel: Panel;
   readonly takenOff: readonly TakenOff[];
+  /** Where a place on or near the outline, as traced, lies on the flat. */
+  readonly carried: (place: Point) => Point;
 }
 
 /** Lays a traced panel out: finds base line, leg line and faces of each bend, and takes off the metal the mock-up did not allow for. */
@@ -35,7 +39,7 @@ export function layOutTraced(traced: Traced): Staged<TracedPanel | null> {
   for (const index of outwardOrder(traced)) {
     const one = traced.bends[index];
     if (!one) continue;
-    const cut = cutAlong(traced, { bend: one, path: `bends[${index}]`, parts, number: index });
+    const cut = cutAlong(traced, { bend: one, path: `bends[${index}]`, parts, number: index, made: bends });
     if ('code' in cut) return { value: null, findings: [cut] };
     parts[cut.base] = cut.kept;
     parts[index + 1] = cut.leg;
@@ -63,7 +67,7 @@ export function layOutTraced(traced: Traced): Staged<TracedPanel | null> {
     outline,
     holes: holes.flatMap(({ value }) => (value ? [value] : [])),
   };
-  return { value: { panel, takenOff }, findings };
+  return { value: { panel, takenOff, carried: (place) => carriedTo(parts, place) }, findings };
 }
 
 /** The bends from the base outward: one that lies on another's free side comes after it. */
@@ -91,6 +95,8 @@ interface CutGiven {
   readonly path: string;
   readonly parts: readonly (Part | undefined)[];
   readonly number: number;
+  /** The bends cut along before, by number. */
+  readonly made: readonly (Bend | undefined)[];
 }
 
 function cutAlong(traced: Traced, given: CutGiven): Cut | Finding {
@@ -111,6 +117,9 @@ function cutAlong(traced: Traced, given: CutGiven): Cut | Finding {
   const legLine = [flatOnLeg(surface, [0, 0]), flatOnLeg(surface, [surface.finished.length, 0])] as const;
   const legSplit = splitLoop(whole, legLine);
   if (!legSplit) return noRoom(bend, path, 'leg');
+  const ends = [baseSplit.from, baseSplit.to, legSplit.from, legSplit.to];
+  const other = given.made.find((one) => one && ends.some((end) => endsOn(one, end)));
+  if (other) return finding('zones-overlap', `${path}.line`, { bend: bend.name, other: other.name });
   const zone =
     traced.mockup === 'metal-allowed'
       ? isLeft
@@ -139,6 +148,35 @@ function cutAlong(traced: Traced, given: CutGiven): Cut | Finding {
     },
     takenOff: found.takenOff,
   };
+}
+
+/** Nearer to the end of a tangent line than this, or to the line, a place is on it, mm. */
+const AT = 1e-3;
+
+/** Whether a place lies on a tangent line of a bend, away from its ends: there the sheet goes on into that bend. */
+function endsOn(bend: Bend, place: Point): boolean {
+  const own = [toFrame(bend.frame, place), onLeg(bend, place)];
+  const lines = [
+    bend.zone.map((vertex) => toFrame(bend.frame, pointOf(vertex))),
+    bend.zone.map((vertex) => onLeg(bend, pointOf(vertex))),
+  ];
+  return own.some(([x, off], index) => {
+    const on = at(lines, index).flatMap(([along, out]) => (Math.abs(out) < AT ? [along] : []));
+    return Math.abs(off) < AT && x > Math.min(...on) + AT && x < Math.max(...on) - AT;
+  });
+}
+
+/** A place as traced, on the flat: by the part whose edge it is nearest to. */
+function carriedTo(parts: readonly Part[], place: Point): Point {
+  const found = parts.map(({ loop, carry }) => {
+    const [x, y] = carry(place);
+    const away = sidesOf(loop).map(([from, to]) => distanceTo(sideBetween(from, to), { x, y }));
+    return { there: [x, y] as const, away: Math.min(...away) };
+  });
+  return at(
+    [...found].sort((a, b) => a.away - b.away),
+    0,
+  ).there;
 }
 
 function moved(carry: Carry, { x, y, bulge }: Vertex): Vertex {

@@ -12,6 +12,7 @@ import { massOf } from '../panel-plan';
 import type { BuildablePanel } from '../plan-panel';
 import { cutAndMark } from './cut-and-mark';
 import { stepWords } from '../step-words';
+import { tracedWords } from '../traced-words';
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 const PICTURE = { width: 150, height: 80 };
@@ -50,6 +51,7 @@ export function writeWorkSheet(
       section(
         'blank',
         'The sheet: cut and mark',
+        ...tracedWords(planned.flat.traced, say).map((sentence) => paragraph(theirs(sentence))),
         ...cutAndMark(blankOf(planned), {
           say,
           paths: blanks.map(({ path }) => path),
