@@ -4,7 +4,7 @@ import { boundsOf } from '../../../base/bounds';
 import type { Vertex } from '../../../base/drawing';
 import { outline as outlineLoop } from '../../../base/outline';
 import type { Point } from '../../../base/polygon';
-import { sideBetween, startingAt, sweepOf, type Side } from '../../../base/side';
+import { distanceTo, sideBetween, startingAt, sweepOf, type Side } from '../../../base/side';
 
 /** A place on the blank to mark out: mm along the bottom edge of the piece it is cut from, from its left corner, and up from that edge. */
 export interface MarkedPlace {
@@ -29,9 +29,9 @@ export interface Piece {
 const CORNER = Math.PI / 36;
 /** Sides that stray no further than this from the straight line between two places are straight, mm: a scribed line is as wide. */
 const STRAIGHT = 0.1;
-/** A curve longer than this gets places on its way, mm; that many. */
+/** A curve longer than this gets places on its way, mm: so many at least, and at most, that straight lines between them stray no further than that. */
 const SHORT = 12;
-const ON_THE_WAY = 3;
+const ON_THE_WAY = { least: 3, most: 25, stray: 1.4 } as const;
 /** A place this near the end of a line is that end, mm. */
 const SAME = 1e-3;
 
@@ -83,7 +83,7 @@ function numbered(runs: readonly (readonly Side[])[], piece: Piece): MarkedPlace
     return [
       { name, ...piece.from([at(run, 0).x, at(run, 0).y]), then },
       ...(then.kind === 'straight' ? [] : onTheWay(run)).map((place, step): MarkedPlace => ({
-        name: `${name}${'abc'[step] ?? ''}`,
+        name: `${name}${'abcdefghijklmnopqrstuvwxyz'[step] ?? ''}`,
         ...piece.from(place),
         then,
       })),
@@ -108,11 +108,25 @@ function onward(run: readonly Side[]): Onward {
   return turnsOnce ? { kind: 'arc', radius: 1 / Math.abs(first.curvature) } : { kind: 'curve' };
 }
 
-/** Places that part a curve's length evenly. */
+/** Places that part a curve's length evenly, the fewest that draw it. */
 function onTheWay(run: readonly Side[]): Point[] {
   const length = run.reduce((sum, side) => sum + side.length, 0);
   if (length < SHORT) return [];
-  return Array.from({ length: ON_THE_WAY }, (_, step) => placeAlong(run, (length * (step + 1)) / (ON_THE_WAY + 1)));
+  for (let count: number = ON_THE_WAY.least; ; count++) {
+    const places = Array.from({ length: count }, (_, step) => placeAlong(run, (length * (step + 1)) / (count + 1)));
+    if (count === ON_THE_WAY.most || strayOf(run, places) < ON_THE_WAY.stray) return places;
+  }
+}
+
+/** How far the sides of a run stray from the straight lines between its ends and the places on its way, mm. */
+function strayOf(run: readonly Side[], places: readonly Point[]): number {
+  const [first, last] = [at(run, 0), startingAt(at(run, run.length - 1), 1)];
+  const all = [[first.x, first.y] as const, ...places, [last.x, last.y] as const];
+  const lines = all
+    .slice(1)
+    .map(([x, y], index) => sideBetween({ x: at(all, index)[0], y: at(all, index)[1], bulge: 0 }, { x, y }));
+  const looked = run.flatMap((side) => [0, 0.25, 0.5, 0.75].map((share) => startingAt(side, share)));
+  return Math.max(...looked.map((place) => Math.min(...lines.map((line) => distanceTo(line, place)))));
 }
 
 function placeAlong(run: readonly Side[], way: number): Point {
