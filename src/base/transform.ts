@@ -1,3 +1,4 @@
+import { boundsOf } from './bounds';
 import type { Drawing, Shape } from './drawing';
 
 /** A turn by `angle` (radians, counter-clockwise) about the origin, then a shift, mm. */
@@ -34,6 +35,12 @@ export function moveDrawing(drawing: Drawing, move: Move): Drawing {
       }
     }),
   };
+}
+
+/** The drawing moved so that nothing of it lies left of or below the origin, and something at either: as a machine's table is measured from its corner. */
+export function inCorner(drawing: Drawing): Drawing {
+  const { minX, minY } = boundsOf(drawing);
+  return moveDrawing(drawing, { dx: -minX, dy: -minY, angle: 0 });
 }
 
 /** The drawing with every length multiplied by `factor`: places, radii and heights of text; bulges and angles stay. */

@@ -6,6 +6,7 @@ import { formatDiameter, type LengthUnit } from '../base/units';
 import { drawParts } from '../drawing/parts';
 import { labelLength } from '../drawing/parts/lengths';
 import type { Part } from '../drawing/parts/part';
+import { inCorner } from '../base/transform';
 import { writeBoardPdf } from './pdf/board-pdf';
 import { writeTemplates, type Template } from './pdf/pdf';
 import { drawPieces, layOutPieces } from './pieces';
@@ -49,13 +50,15 @@ export async function makeFiles(
   const parts = drawPieces(planned, tables);
   const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
   const boards = layOutPieces(parts, planned, tables, watch);
+  // A machine is told where a part's corner is, and a drawing of one part begins there.
+  const placed = parts.map((part) => ({ ...part, drawing: inCorner(part.drawing) }));
   const drawings = [
-    ...parts.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
+    ...placed.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
     ...boards.map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),
     ...aids.map(({ id, kind, title, drawing }) => ({
       path: `${kind === 'blank' ? 'blank' : 'aids'}/${id}`,
       title: `${job.title}: ${title}`,
-      drawing,
+      drawing: inCorner(drawing),
     })),
   ];
   const templates = templatesOf(planned, { parts, aids }, tables);
@@ -78,8 +81,8 @@ export async function makeFiles(
       mime: 'text/html',
     },
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
-    ...(job.cut.with === 'jigsaw' ? await boardPrints(boards, planned, tables, font) : []),
-    ...writeOperations(operationRows(parts, planned, tables.tools), job.units),
+    ...(await boardPrints(boards, planned, tables, font)),
+    ...writeOperations(operationRows(placed, planned, tables.tools), { sizes: job.units, places: written.units }),
     ...solidFiles({ parts: drawParts({ layout, bend, job, joints }, tables), layout, bend, joints }, job.title),
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
@@ -113,7 +116,7 @@ export function templatesOf(
   ];
 }
 
-/** Boards to have printed whole and glued on, for a saw to follow; a machine reads their drawings itself. */
+/** Boards to have printed whole: glued on for a saw to follow, or laid under a machine's work to check it by. */
 async function boardPrints(
   boards: readonly LaidOut[],
   { job }: Buildable,

@@ -2,39 +2,44 @@ import { MM_PER_INCH, type LengthUnit } from '../base/units';
 import type { OutputFile } from '../base/drawing';
 import type { OperationRow } from '../drawing/tooling/operations';
 
-/** The steps of cutting as a table and as data: what no drawing's layer name says. CSV by RFC 4180; numbers in the job's unit, to a thousandth of a mm. */
-export function writeOperations(rows: readonly OperationRow[], units: LengthUnit): OutputFile[] {
+/** In what units the steps are written: sizes in the job's, places in that of the drawings' numbers. */
+export interface OperationUnits {
+  readonly sizes: LengthUnit;
+  readonly places: LengthUnit;
+}
+
+/** The steps of cutting as a table and as data: what no drawing's layer name says. CSV by RFC 4180; numbers to a thousandth of a mm. */
+export function writeOperations(rows: readonly OperationRow[], { sizes, places }: OperationUnits): OutputFile[] {
   if (rows.length === 0) return [];
   const head = [
     'part',
     'operation',
     'count',
-    `size ${units}`,
-    `depth ${units}`,
+    `size ${sizes}`,
+    `depth ${sizes}`,
     'tool',
     'note',
-    `x ${units}`,
-    `y ${units}`,
+    `x ${places}`,
+    `y ${places}`,
   ];
-  const rounded = (mm: number | null): number | null =>
-    mm === null ? null : units === 'mm' ? Number(mm.toFixed(3)) : Number((mm / MM_PER_INCH).toFixed(5));
-  const number = (mm: number | null): string => (mm === null ? '' : String(rounded(mm)));
-  const lines = rows.map(({ part, operation, count, size, depth, tool, note, at }) => [
-    part,
-    operation,
-    String(count),
-    number(size),
-    number(depth),
-    tool,
-    note,
-    number(at?.[0] ?? null),
-    number(at?.[1] ?? null),
+  const size = (mm: number | null): number | null => (mm === null ? null : rounded(mm, sizes));
+  const place = (mm: number): number => rounded(mm, places);
+  const text = (value: number | null): string => (value === null ? '' : String(value));
+  const lines = rows.map(({ at, ...row }) => [
+    row.part,
+    row.operation,
+    String(row.count),
+    text(size(row.size)),
+    text(size(row.depth)),
+    row.tool,
+    row.note,
+    ...(at ? at.map((mm) => text(place(mm))) : ['', '']),
   ]);
   const data = rows.map(({ at, ...row }) => ({
     ...row,
-    size: rounded(row.size),
-    depth: rounded(row.depth),
-    at: at && at.map(rounded),
+    size: size(row.size),
+    depth: size(row.depth),
+    at: at && at.map(place),
   }));
   return [
     {
@@ -44,10 +49,14 @@ export function writeOperations(rows: readonly OperationRow[], units: LengthUnit
     },
     {
       path: 'operations.json',
-      content: `${JSON.stringify({ unit: units, operations: data }, null, 2)}\n`,
+      content: `${JSON.stringify({ unit: sizes, placeUnit: places, operations: data }, null, 2)}\n`,
       mime: 'application/json',
     },
   ];
+}
+
+function rounded(mm: number, units: LengthUnit): number {
+  return units === 'mm' ? Number(mm.toFixed(3)) : Number((mm / MM_PER_INCH).toFixed(5));
 }
 
 function quote(text: string): string {

@@ -68,7 +68,7 @@ export function writeSvg(
     },
     [
       el('title', {}, [title]),
-      el('desc', {}, ['Unit: mm. Drawn at 1:1; print or cut at 100 %.']),
+      el('desc', {}, ['Drawn at 1:1; print or cut at 100 %.']),
       ...groups(drawing, frameOf(bounds, margin, decimals), colours),
       ...(bar ? [bar.group] : []),
     ],

@@ -55,21 +55,32 @@ describe.each(starters)('files of %s', async (name) => {
       ]),
     ];
     expect(read.circles).toHaveLength(wanted.length);
+    // Line A on the centre line is `ears` from the left edge and half of the greater width up.
+    const { ears, length, widthFrom, widthTo } = plan.spine;
+    const slope = (widthTo - widthFrom) / length;
+    const centre = Math.max(widthFrom - slope * ears, widthTo + slope * ears) / 2;
     for (const hole of wanted) {
       const near = read.circles.filter(
         (circle) =>
           circle.layer === hole.layer &&
-          Math.hypot(circle.x - hole.x, circle.y - hole.y) < 1e-4 &&
+          Math.hypot(circle.x - ears - hole.x, circle.y - centre - hole.y) < 1e-4 &&
           Math.abs(circle.radius - hole.radius) < 1e-4,
       );
       expect(near, JSON.stringify(hole)).toHaveLength(1);
     }
     const [outline] = read.polylines;
-    expect(
-      outline?.vertices
-        .map(({ x, y }) => Math.abs(y) - (x < 1 ? (plan.spine?.widthFrom ?? NaN) : (plan.spine?.widthTo ?? NaN)) / 2)
-        .every((gap) => Math.abs(gap) < 1e-4),
-    ).toBe(true);
+    for (const { x, y } of outline?.vertices ?? []) {
+      const half = (x < 1 ? widthFrom - slope * ears : widthTo + slope * ears) / 2;
+      expect(Math.abs(Math.abs(y - centre) - half)).toBeLessThan(1e-4);
+    }
+    expect(outline?.vertices).toHaveLength(4);
+  });
+
+  it('every drawing begins at its lower left corner: nothing of it below 0, something at 0', () => {
+    for (const { path, content } of files.filter((each) => /^(?:parts|aids|blank)\/.*\.dxf$/u.test(each.path))) {
+      const low = /\$EXTMIN\r\n10\r\n(.*)\r\n20\r\n(.*)\r\n30/u.exec(textOf(content))?.slice(1).map(Number);
+      expect(low, path).toEqual([0, 0]);
+    }
   });
 
   it('boards hold every part once and nothing more but their own edges and slanted hatching', () => {

@@ -6,6 +6,8 @@
 Expected shapes are put together here from the plan's numbers alone, and moved by half the beam where a laser cuts: outlines outward,
 openings inward. A job passes when
   - there is a drawing for every board, or for every layer of it, and no other;
+  - every part's drawing begins at its lower left corner: nothing of it below 0, something at 0. What follows is measured from the part's own
+    origin (line A on the spine's centre line, the middle of a round edge, the middle of a backing station's edge), found by the outline's box;
   - every outline runs at that distance from the expected one all the way round: round edges by their radius, tabs, notches, and the
     wood that stands in a router's groove;
   - holes, countersinks of the drawn face, slots and dowel holes are where and as wide as they should be, and there are no others;
@@ -18,6 +20,7 @@ openings inward. A job passes when
 Prints a line a job, then "N passed, N failed". Exit code 1 where one failed or none was found.
 """
 
+import copy
 import csv
 import json
 import math
@@ -63,6 +66,22 @@ class Side:
         return self.radius * self.turn if self.centre else math.dist(self.start, self.end)
 
 
+    def box(self):
+        """Left, low, right, high; of a round side its own quarter points too."""
+        ends = [self.start, self.end]
+        if self.centre:
+            x, y = self.centre
+            ends += [point for turn in range(4) for point in [(x + self.radius * math.cos(turn * math.pi / 2), y + self.radius * math.sin(turn * math.pi / 2))]
+                     if (turn * math.pi / 2 - self.first) % (2 * math.pi) <= self.turn]
+        xs, ys = zip(*ends)
+        return min(xs), min(ys), max(xs), max(ys)
+
+    def from_place(self, x, y):
+        """The same side, measured from a place."""
+        moved = lambda point: point and (point[0] - x, point[1] - y)
+        return Side(moved(self.start), moved(self.end), moved(self.centre))
+
+
 def straight(corners):
     """Sides from corner to corner and back to the first."""
     return [Side(a, b) for a, b in zip(corners, corners[1:] + corners[:1]) if math.dist(a, b) > 1e-9]
@@ -95,10 +114,29 @@ class Drawing:
                 self.loops[layer].append(sides_of(entity))
 
 
+def seen_from(drawing, x, y):
+    """The drawing measured from a place."""
+    moved = copy.copy(drawing)
+    moved.circles = defaultdict(list, {layer: [(a - x, b - y, d) for a, b, d in circles] for layer, circles in drawing.circles.items()})
+    moved.loops = defaultdict(list, {layer: [[side.from_place(x, y) for side in loop] for loop in loops] for layer, loops in drawing.loops.items()})
+    moved.lines = defaultdict(list, {layer: [tuple((a - x, b - y) for a, b in line) for line in lines] for layer, lines in drawing.lines.items()})
+    return moved
+
+
+def corner_faults(drawing):
+    """All of it lies to the right of and above the origin, and reaches both axes."""
+    boxes = [box_of(loop) for loops in drawing.loops.values() for loop in loops]
+    boxes += [(x - d / 2, y - d / 2) for circles in drawing.circles.values() for x, y, d in circles]
+    boxes += [(min(a[0], b[0]), min(a[1], b[1])) for lines in drawing.lines.values() for a, b in lines]
+    for axis, low in (("x", min(box[0] for box in boxes)), ("y", min(box[1] for box in boxes))):
+        if abs(low) > TOLERANCE:
+            yield f"begins at {axis} = {low:.4f}"
+
+
 def box_of(sides):
-    """Left, low, right, high of a loop of straight sides."""
-    xs, ys = zip(*(side.start for side in sides))
-    return min(xs), min(ys), max(xs), max(ys)
+    """Left, low, right, high of a loop."""
+    left, low, right, high = zip(*(side.box() for side in sides))
+    return min(left), min(low), max(right), max(high)
 
 
 def same(what, expected, found):
@@ -193,6 +231,8 @@ class Job:
             depth = self.cut["grooveDepth"]
             edge = [(-radius, 0), (-radius, -depth), (radius, -depth), (radius, 0)]
         straights = straight(edge)[:-1]
+        left, _, _, high = box_of(drawing.loops["outline"][0])
+        drawing = seen_from(drawing, left + radius + self.moved, high - radius - self.moved)
         yield from outline_faults(drawing, [*straights, Side((radius, 0), (-radius, 0), (0.0, 0.0))], self.moved)
         # The round edge once more, by its radius alone.
         rounds = [(*side.centre, side.radius) for side in drawing.loops["outline"][0] if side.centre and side.radius > max(self.moved, TOLERANCE) * 2]
@@ -202,6 +242,8 @@ class Job:
     def backing_faults(self, drawing, backing, layer):
         edge = [(-behind, along) for along, behind in self.behind(backing["width"] / 2, backing["name"])]
         half, depth = backing["width"] / 2, backing["depth"]
+        _, low, right, _ = box_of(drawing.loops["outline"][0])
+        drawing = seen_from(drawing, right - depth - self.moved, low + half + self.moved)
         yield from outline_faults(drawing, straight([*edge, (depth, half), (depth, -half)]), self.moved)
         yield from same("dowel hole", [(depth, offset, diameter) for offset, depth, diameter in self.dowels(backing["name"])], drawing.circles["hole"])
 
@@ -213,6 +255,8 @@ class Job:
         spine = self.plan["spine"]
         start, end = -spine["ears"], spine["length"] + spine["ears"]
         slots = [slot for stack in self.stacks.values() for slot in stack["slots"]]
+        left, low, _, high = box_of(drawing.loops["outline"][0])
+        drawing = seen_from(drawing, left + self.moved - start, (low + high) / 2)
         corners = [(start, -self.half(start)), (end, -self.half(end)), *self.notches(slots, "to"), (end, self.half(end)), (start, self.half(start)), *self.notches(slots, "from")[::-1]]
         yield from outline_faults(drawing, straight(corners), self.moved)
 
@@ -269,6 +313,9 @@ class Job:
         block = self.plan["block"]
         outline = drawing.loops["outline"][0]
         rounds = [index for index, side in enumerate(outline) if side.centre and side.radius > max(self.moved, TOLERANCE) * 2]
+        if rounds:
+            drawing = seen_from(drawing, *outline[rounds[0]].centre)
+            outline = drawing.loops["outline"][0]
         yield from same("round edge", [(0, 0, layer["radius"] + self.moved)], [(*outline[index].centre, outline[index].radius) for index in rounds])
         legs = [outline[index + step - len(outline)].length() for index in rounds for step in (1, -1)]
         yield from same("leg edge", [(block["legs"]["held"],), (block["legs"]["free"],)], [(leg,) for leg in legs])
@@ -286,7 +333,7 @@ class Job:
         if set(self.parts) != set(self.expected):
             yield f"parts drawn and not planned, or planned and not drawn: {sorted(set(self.parts) ^ set(self.expected))}"
         for name in sorted(set(self.parts) & set(self.expected)):
-            yield from (f"{name}: {fault}" for fault in self.expected[name][1](self.parts[name]))
+            yield from (f"{name}: {fault}" for fault in (*corner_faults(self.parts[name]), *self.expected[name][1](self.parts[name])))
         yield from self.board_faults()
         yield from self.operation_faults()
 
@@ -310,11 +357,13 @@ class Job:
         with table.open(newline="", encoding="utf-8") as lines:
             rows = list(csv.DictReader(lines, strict=True))
         unit = "mm" if rows and "size mm" in rows[0] else "in"
-        number = lambda text: None if text == "" else float(text) * (1 if unit == "mm" else 25.4)
+        place_unit = "mm" if rows and "x mm" in rows[0] else "in"
+        number = lambda text, unit=unit: None if text == "" else float(text) * (1 if unit == "mm" else 25.4)
         told = [{**{key: row[key] for key in ("part", "operation", "tool", "note")}, "count": int(row["count"]), "size": number(row[f"size {unit}"]), "depth": number(row[f"depth {unit}"]),
-                 "at": None if row[f"x {unit}"] == "" else [number(row[f"x {unit}"]), number(row[f"y {unit}"])]} for row in rows]
-        scaled = lambda value: value if value is None or unit == "mm" else [one * 25.4 for one in value] if isinstance(value, list) else value * 25.4
-        same = [{**row, **{key: scaled(row[key]) for key in ("size", "depth", "at")}} for row in json.loads(data.read_text())["operations"]]
+                 "at": None if row[f"x {place_unit}"] == "" else [number(row[f"{axis} {place_unit}"], place_unit) for axis in "xy"]} for row in rows]
+        scaled = lambda value, unit: value if value is None or unit == "mm" else [one * 25.4 for one in value] if isinstance(value, list) else value * 25.4
+        written = json.loads(data.read_text())
+        same = [{**row, **{key: scaled(row[key], written["unit"]) for key in ("size", "depth")}, "at": scaled(row["at"], written["placeUnit"])} for row in written["operations"]]
         if same != told:
             yield "operations.json says something else than operations.csv"
         if {row["part"] for row in told} != set(self.parts):

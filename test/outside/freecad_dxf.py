@@ -7,7 +7,7 @@ FreeCAD 0.20's DXF importer, headless, one process for all files, each layer as 
   - the outlines, holes and grooves arrive as closed wires, of which faces can be made, as many as the file says;
   - a part's outline has the area, and the round edge the radius, that plan.json gives: a spine as a trapezium less its notches, a
     station as half a circle and what stands behind it, a backing station as a rectangle and its tabs; moved by half a laser's beam;
-  - the spine's and the stations' round holes are where plan.json has them, and as wide;
+  - the spine's and the stations' round holes are where plan.json has them, measured from the outline, and as wide;
   - the overall dimension written on a part is its greatest extent.
 Inches are told from $INSUNITS in the file: FreeCAD scales by it, so all is compared in mm.
 Writes to REPORT, since FreeCAD prints its own progress, a line for each file that fails and a count for each folder, then
@@ -151,7 +151,10 @@ def part_faults(name, drawn, plan):
     # A bit's rounded-out corners are in the open at the ends of a station's edge and inside a backing station nowhere: areas are as planned.
     if abs(face.Area - area) > 1e-5 * area + 0.01:
         yield f"area {face.Area:.3f} mm2, planned {area:.3f}"
-    yield from same("hole", [(x, y, diameter - 2 * plan.moved) for x, y, diameter in holes], drawn.circles("hole"))
+    if box.XMin < -NEAR or box.YMin < -NEAR:
+        yield f"begins at {box.XMin:.4f}, {box.YMin:.4f}"
+    across, up = plan.origin(name, (box.XMin, box.YMin, box.XMax, box.YMax))
+    yield from same("hole", [(x + across, y + up, diameter - 2 * plan.moved) for x, y, diameter in holes], drawn.circles("hole"))
     if radius:
         rounds = [edge.Curve.Radius for edge in outline.Edges if isinstance(edge.Curve, Part.Circle) and edge.Curve.Radius > 5]
         if len(rounds) < 1 or any(abs(one - radius - plan.moved) > NEAR for one in rounds):

@@ -14,6 +14,18 @@ class PlannedParts:
         self.moved = self.cut["kerf"] / 2 if self.laser else 0
         self.stacks = {stack["name"]: stack for stack in self.cut["boards"]} if self.laser else {}
 
+    def origin(self, name, box):
+        """Where a part's own origin lies in its drawing, from the (left, low, right, high) of its outline: holes are measured from it."""
+        left, low, right, high = box
+        board = name.partition("-")[0]
+        _, _, radius = self.expected(name)
+        if board == "spine":
+            return left + self.moved + self.plan["spine"]["ears"], (low + high) / 2
+        if radius:
+            return left + radius + self.moved, high - radius - self.moved
+        depth = next(one["depth"] for one in self.plan["backings"] if one["name"] == board)
+        return right - self.moved - depth, (low + high) / 2
+
     def behind(self, name):
         """Area added behind the straight edge by tabs less the notches beside them."""
         tabs = self.stacks[name]["tabs"] if self.laser else []

@@ -1,5 +1,6 @@
 import { at } from '../../base/at';
 import type { Drawing, OutputFile } from '../../base/drawing';
+import { inCorner } from '../../base/transform';
 import { fileName } from '../../base/file-name';
 import { drawPanelBlank } from '../../drawing/panel/blank';
 import { sayFindings } from '../../findings/say';
@@ -88,9 +89,7 @@ function blankDrawings(planned: BuildablePanel): { readonly path: string; readon
   return hands.flatMap((hand) =>
     faces.map((face) => ({
       path: `blank/${job.panel.pair ? `blank-${hand}` : 'blank'}${face === 'other' ? '-other-face' : ''}`,
-      drawing: {
-        shapes: drawPanelBlank(blank, { hand, face, units: job.units }),
-      },
+      drawing: inCorner({ shapes: drawPanelBlank(blank, { hand, face, units: job.units }) }),
     })),
   );
 }

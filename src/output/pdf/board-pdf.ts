@@ -4,7 +4,8 @@ import { addPageTo, beginDocument, endDocument } from './document';
 import { dressForPaper, printDressed } from './dress';
 import { BARS, drawLevelBar, drawUprightBar, heavyBox } from './furniture';
 import { wrap, type Lettering } from './lettering';
-import { LONGEST_PAGE, type Rect } from './paper';
+import { isPrintable, shownOf } from './board-page';
+import type { Rect } from './paper';
 import type { Pen } from './pen';
 
 /** What is printed beside a board's drawing. */
@@ -19,8 +20,6 @@ export interface BoardTitle {
 /** Blank paper round everything, and room left of the drawing for the upright bars, mm. */
 const EDGE = 10;
 const SIDE = 14;
-/** How far the print reaches past the parts, where the board goes on, mm. */
-const PAST = 12;
 /** The narrowest page that holds bars and words, and the lowest that holds the upright bars, mm. */
 const LEAST = { width: 150, height: 115 };
 /** The heavy frame of words and level bars at the foot: its own line, what is left inside it, and from it to the drawing, mm. */
@@ -38,16 +37,17 @@ const WRONG = 'Is it not? This print is not to be used.';
 
 /**
  * The parts of one board at exactly 1:1 as a PDF of one page, for a print shop: as much of the board as parts lie on, from its lower left
- * corner. Null where that is longer than a PDF's page can be. `font` as for the templates.
+ * corner. Null where it is not {@link isPrintable}. `font` as for the templates.
  */
 export async function writeBoardPdf(
-  { drawing, used, length, width }: LaidOut,
+  board: LaidOut,
   { title, name, units }: BoardTitle,
   font: Uint8Array,
 ): Promise<Uint8Array | null> {
   const document = await beginDocument(font);
   const { letters } = document;
-  const shown = { width: Math.min(length, used.length + PAST), height: Math.min(width, used.width + PAST) };
+  if (!isPrintable(board)) return null;
+  const shown = shownOf(board);
   const wide = Math.max(LEAST.width, shown.width + 1);
   const foot = layOutFoot(`${title}: ${name}`, SIDE + wide, letters);
   const frame: Rect = {
@@ -57,12 +57,11 @@ export async function writeBoardPdf(
     height: Math.max(LEAST.height, shown.height + 1),
   };
   const page = { width: frame.x + frame.width + EDGE, height: frame.y + frame.height + EDGE };
-  if (Math.max(page.width, page.height) > LONGEST_PAGE) return null;
   addPageTo(document, page, (pen) => {
     const clip = { x: frame.x - 1, y: frame.y - 1, width: shown.width + 1.5, height: shown.height + 1.5 };
     printDressed(
       pen,
-      dressForPaper(drawing, units, letters),
+      dressForPaper(board.drawing, units, letters),
       { place: { angle: 0, dx: frame.x, dy: frame.y }, frame: clip },
       letters,
     );

@@ -1,6 +1,7 @@
 import { findBoard } from '../../tables/look-up';
 import type { LaidOut } from '../../drawing/boards/laid-out';
 import { html, type HtmlElement } from '../html';
+import { isPrintable } from '../pdf/board-page';
 import { alike, pieceNames, pieceRow } from './cut-list';
 import { drawBoard } from './board-drawing';
 import { isHatched } from './jigsaw-marks';
@@ -42,7 +43,7 @@ function boardFigure(shop: Shop, board: LaidOut): HtmlElement {
     html('strong', {}, `${name.charAt(0).toUpperCase()}${name.slice(1)}`),
     `, ${size(board.width)} × ${size(board.length)}. Used from the heavy end to the dashed line: ${used} of its length, ${Math.round(100 * board.used.share)}\u00a0% of that stretch is parts. `,
     broken ? 'Only the used end is drawn: the board goes on past the zigzag line. ' : '',
-    `Drawn about 1:${frame.scale} on paper; full size in boards/${board.id}.`,
+    `Drawn about 1:${frame.scale} on paper; full size in boards/${board.id}${isPrintable(board) ? '' : ', as SVG and DXF only: it is longer than one PDF page can be'}.`,
   );
   const ids = new Set(board.placements.map(({ part }) => part));
   const placed = parts.filter(({ id }) => ids.has(id));

@@ -162,7 +162,7 @@ describe('a router’s drawings', () => {
     expect(rows).toContainEqual(
       expect.objectContaining({ part: 'spine', operation: 'hole', size: 38, tool: 'straight bit 6 mm' }),
     );
-    const [csv, json] = writeOperations(rows, 'mm');
+    const [csv, json] = writeOperations(rows, { sizes: 'mm', places: 'mm' });
     const lines = String(csv?.content).trimEnd().split('\r\n');
     expect(lines.length).toBe(rows.length + 1);
     expect(lines[0]).toBe('part,operation,count,size mm,depth mm,tool,note,x mm,y mm');
@@ -173,11 +173,20 @@ describe('a router’s drawings', () => {
 
   it('operations of an inch job are in inches', () => {
     const planned = planStarter('plain-curve-inch', cutWith('router'));
-    const [csv, json] = writeOperations(operationRows(drawPieces(planned, tables), planned, tables.tools), 'in');
+    const [csv, json] = writeOperations(operationRows(drawPieces(planned, tables), planned, tables.tools), {
+      sizes: 'in',
+      places: 'in',
+    });
     const text = `${String(csv?.content)}\n${String(json?.content)}`;
     expect(text).toContain('part,operation,count,size in,depth in,tool,note,x in,y in\r\n');
     expect(text).toContain('"unit": "in"');
     expect(text).not.toMatch(/\bmm\b/u);
+    // A drawing in mm is found by its own numbers, and says so.
+    const [inMm] = writeOperations(operationRows(drawPieces(planned, tables), planned, tables.tools), {
+      sizes: 'in',
+      places: 'mm',
+    });
+    expect(String(inMm?.content).split('\r\n')[0]).toBe('part,operation,count,size in,depth in,tool,note,x mm,y mm');
     // The spine's outline is cut through its board.
     const { thickness } = planned.plan.spine;
     expect(text).toMatch(new RegExp(`^spine,outline,1,,${Number((thickness / 25.4).toFixed(5))},`, 'mu'));
