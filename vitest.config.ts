@@ -1,14 +1,20 @@
 import { defineConfig } from 'vitest/config';
 
+/** Tests that put stand-ins in place of modules: each in a world of its own. All others share what is loaded once for each worker. */
+const standIns = ['test/cli/files.test.ts', 'test/tables/tables.test.ts'];
+
 export default defineConfig({
   test: {
-    include: ['test/**/*.test.ts'],
     globalSetup: ['test/helpers/build.ts'],
-    setupFiles: ['test/helpers/setup.ts'],
     passWithNoTests: false,
-    testTimeout: 180_000,
-    hookTimeout: 180_000,
     maxWorkers: 2,
     reporters: ['default', './test/helpers/groups-reporter.ts'],
+    projects: [
+      { extends: true, test: { name: 'shared', include: ['test/**/*.test.ts'], exclude: standIns, isolate: false } },
+      { extends: true, test: { name: 'alone', include: standIns } },
+    ],
+    setupFiles: ['test/helpers/setup.ts'],
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
   },
 });

@@ -4,7 +4,8 @@ import { Readable } from 'node:stream';
 import { describe, expect, it } from 'vitest';
 import { clean, cleanButOurs } from '../../src/cli/clean';
 import { run } from '../../src/cli/program';
-import { bendbuck, freshFolder } from '../helpers/program';
+import { freshFolder } from '../helpers/fresh-folder';
+import { bendbuck } from '../helpers/program';
 
 /** ECMA-48: controls of both sets; Unicode Standard Annex #9: what turns the direction of writing. */
 const ACTS = /(?![\n\t])[\p{Cc}\u202A-\u202E\u2066-\u2069]/u;

@@ -19,7 +19,8 @@ import type { OutputFile } from '../../src/base/drawing';
 import { InternalError } from '../../src/base/errors';
 import { storeNew, storeSet } from '../../src/cli/files';
 import { EXIT } from '../../src/cli/io';
-import { freshFolder, snapshot } from '../helpers/program';
+import { freshFolder } from '../helpers/fresh-folder';
+import { snapshot } from '../helpers/program';
 
 /** What changes the disk, each call let through by a gate that a test may shut. */
 interface Gate {

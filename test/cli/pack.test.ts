@@ -2,7 +2,7 @@ import { execFileSync, spawn } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { freshFolder } from '../helpers/program';
+import { freshFolder } from '../helpers/fresh-folder';
 
 const folder = freshFolder();
 const npm = (args: readonly string[], cwd = folder): string =>

@@ -4,7 +4,8 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serve } from '../../src/cli/page';
-import { bendbuck, freshFolder, start } from '../helpers/program';
+import { freshFolder } from '../helpers/fresh-folder';
+import { bendbuck, start } from '../helpers/program';
 
 const html = readFileSync('dist/bendbuck.html', 'utf8');
 

@@ -3,7 +3,8 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFil
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/output/plan/plan';
-import { bendbuck, freshFolder, snapshot, spawned, start } from '../helpers/program';
+import { freshFolder } from '../helpers/fresh-folder';
+import { bendbuck, snapshot, spawned, start } from '../helpers/program';
 
 const STARTER = readFileSync('templates/plain-curve.yaml', 'utf8');
 const FOLDER = 'workshop-shelf-front-edge';

@@ -2,7 +2,8 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/output/plan/plan';
-import { bendbuck, freshFolder } from '../helpers/program';
+import { freshFolder } from '../helpers/fresh-folder';
+import { bendbuck } from '../helpers/program';
 
 const TAPERED = readFileSync('templates/tapered-two-runs.yaml', 'utf8');
 const INCH = readFileSync('templates/plain-curve-inch.yaml', 'utf8');

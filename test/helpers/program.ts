@@ -1,9 +1,7 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { Readable } from 'node:stream';
-import { afterAll } from 'vitest';
 import { run } from '../../src/cli/program';
 
 const MAIN = resolve('dist/main.js');
@@ -45,17 +43,6 @@ export function spawned(cwd: string, args: readonly string[], input?: string): R
 /** Starts the real program and does not wait. */
 export function start(cwd: string, args: readonly string[]): ReturnType<typeof spawn> {
   return spawn(process.execPath, [MAIN, ...args], { cwd });
-}
-
-const made: string[] = [];
-// Asked for as the file is loaded: from inside a test it would never be called.
-afterAll(() => made.forEach((folder) => rmSync(folder, { recursive: true, force: true })));
-
-/** A fresh folder, gone after the tests of the file. */
-export function freshFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), 'bendbuck-test-'));
-  made.push(folder);
-  return folder;
 }
 
 /** Every file below a folder with its bytes, by path. */

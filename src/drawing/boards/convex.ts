@@ -1,4 +1,5 @@
 import { at } from '../../base/at';
+import { InternalError } from '../../base/errors';
 
 /** A place or a step on the board, mm. */
 export interface Point {
@@ -6,13 +7,15 @@ export interface Point {
   readonly y: number;
 }
 
-/** Corners from the bottom up, y growing at every step; kept as bare numbers, as layouts look along millions of them. */
+/** Corners from the bottom up, y growing at every step; kept as bare numbers of one kind (Float64Array), as layouts look along millions of them. */
 export interface Chain {
-  readonly x: readonly number[];
-  readonly y: readonly number[];
+  readonly x: Numbers;
+  readonly y: Numbers;
   /** How far the side up to each corner goes along x for a step up y; 0 for the first. */
-  readonly slope: readonly number[];
+  readonly slope: Numbers;
 }
+
+type Numbers = ArrayLike<number>;
 
 /** A convex polygon as the chains of corners on its two sides: where a level line enters and leaves it is one look along each. */
 export interface Convex {
@@ -63,9 +66,11 @@ export function convexOf(corners: readonly Point[]): Convex {
 
 function chainOf(x: readonly number[], y: readonly number[]): Chain {
   return {
-    x,
-    y,
-    slope: x.map((to, index) => (index === 0 ? 0 : (to - at(x, index - 1)) / (at(y, index) - at(y, index - 1)))),
+    x: Float64Array.from(x),
+    y: Float64Array.from(y),
+    slope: Float64Array.from(x, (to, index) =>
+      index === 0 ? 0 : (to - at(x, index - 1)) / (at(y, index) - at(y, index - 1)),
+    ),
   };
 }
 
@@ -73,8 +78,8 @@ function boxed(left: Chain, right: Chain): Convex {
   return {
     left,
     right,
-    minX: Math.min(...left.x),
-    maxX: Math.max(...right.x),
+    minX: Math.min(...Array.from(left.x)),
+    maxX: Math.max(...Array.from(right.x)),
     minY: at(left.y, 0),
     maxY: at(left.y, -1),
   };
@@ -82,8 +87,8 @@ function boxed(left: Chain, right: Chain): Convex {
 
 /** Turned by half a turn about the origin. */
 export function turnedOver({ left, right }: Convex): Convex {
-  const over = ({ x, y }: Chain): Chain =>
-    chainOf(x.map((value) => -value).reverse(), y.map((value) => -value).reverse());
+  const turned = (values: Numbers): number[] => Array.from(values, (value) => -value).reverse();
+  const over = ({ x, y }: Chain): Chain => chainOf(turned(x), turned(y));
   return boxed(over(right), over(left));
 }
 
@@ -105,20 +110,31 @@ export function noFit(fixed: Convex, movingTurnedOver: Convex): Convex {
 /** Two chains' sides in order of direction: turning left (1) up a right chain, turning right (-1) up a left one. */
 function joined(a: Chain, b: Chain, turn: 1 | -1): Chain {
   const [lastA, lastB] = [a.x.length - 1, b.x.length - 1];
-  const x = [at(a.x, 0) + at(b.x, 0)];
-  const y = [at(a.y, 0) + at(b.y, 0)];
-  const slope = [0];
+  const [x, y, slope] = [0, 1, 2].map(() => new Float64Array(lastA + lastB + 1)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  x[0] = numberAt(a.x, 0) + numberAt(b.x, 0);
+  y[0] = numberAt(a.y, 0) + numberAt(b.y, 0);
   let i = 0;
   let j = 0;
   while (i < lastA || j < lastB) {
-    const isNext = j === lastB || (i < lastA && turn * (at(b.slope, j + 1) - at(a.slope, i + 1)) <= 0);
+    const isNext = j === lastB || (i < lastA && turn * (numberAt(b.slope, j + 1) - numberAt(a.slope, i + 1)) <= 0);
     if (isNext) i += 1;
     else j += 1;
-    x.push(at(a.x, i) + at(b.x, j));
-    y.push(at(a.y, i) + at(b.y, j));
-    slope.push((isNext ? a.slope[i] : b.slope[j]) as number);
+    x[i + j] = numberAt(a.x, i) + numberAt(b.x, j);
+    y[i + j] = numberAt(a.y, i) + numberAt(b.y, j);
+    slope[i + j] = isNext ? numberAt(a.slope, i) : numberAt(b.slope, j);
   }
   return { x, y, slope };
+}
+
+/** What a chain's list holds at an index. A look of its own: it meets no other kind of list, which makes it several times as quick as `at`. */
+function numberAt(list: Numbers, index: number): number {
+  const found = list[index];
+  if (found === undefined) throw new InternalError(`no corner ${index} in a chain of ${list.length}`);
+  return found;
 }
 
 /** Number of the side a level within the chain's own lies on: of its upper corner. */
@@ -127,7 +143,7 @@ export function sideAt({ y }: Chain, level: number): number {
   let high = y.length - 1;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if (at(y, middle) <= level) low = middle;
+    if (numberAt(y, middle) <= level) low = middle;
     else high = middle;
   }
   return high;
@@ -135,5 +151,41 @@ export function sideAt({ y }: Chain, level: number): number {
 
 /** Where a chain is at a level, by the side up to corner number `side`, mm. */
 export function chainAt({ x, y, slope }: Chain, level: number, side: number): number {
-  return at(x, side - 1) + at(slope, side) * (level - at(y, side - 1));
+  return numberAt(x, side - 1) + numberAt(slope, side) * (level - numberAt(y, side - 1));
+}
+
+/** Where a chain is at a level within its own, mm. */
+export function levelAt(chain: Chain, level: number): number {
+  return chainAt(chain, level, sideAt(chain, level));
+}
+
+/** A chain and where it is shifted. */
+export type PlacedChain = readonly [Chain, Point];
+
+/** Looks at every place where one chain crosses another between two levels: both are straight between the levels of their corners. */
+export function eachCrossing(
+  [a, atA]: PlacedChain,
+  [b, atB]: PlacedChain,
+  [low, high]: readonly [number, number],
+  look: (x: number, y: number) => void,
+): void {
+  let i = sideAt(a, low - atA.y);
+  let j = sideAt(b, low - atB.y);
+  let level = low;
+  let gap = atA.x + chainAt(a, low - atA.y, i) - atB.x - chainAt(b, low - atB.y, j);
+  for (;;) {
+    const endA = atA.y + numberAt(a.y, i);
+    const endB = atB.y + numberAt(b.y, j);
+    const next = Math.min(high, endA, endB);
+    const nextGap = atA.x + chainAt(a, next - atA.y, i) - atB.x - chainAt(b, next - atB.y, j);
+    if (gap < 0 !== nextGap < 0) {
+      const crossing = level + ((next - level) * gap) / (gap - nextGap);
+      look(atA.x + chainAt(a, crossing - atA.y, i), crossing);
+    }
+    if (next >= high) return;
+    if (endA <= next) i += 1;
+    if (endB <= next) j += 1;
+    level = next;
+    gap = nextGap;
+  }
 }

@@ -10,9 +10,13 @@ interface Box {
 const ALONG = 32;
 const ACROSS = 16;
 
+/** An empty cell's boxes. */
+const NONE: readonly never[] = [];
+
 /** Boxes by the cells of an even grid they reach into, so that only those about a place are looked at. */
 export class Grid<Boxed extends Box> {
-  readonly #cells: Boxed[][] = Array.from({ length: ALONG * ACROSS }, () => []);
+  /** Those with any box alone are filled. */
+  readonly #cells: (Boxed[] | undefined)[] = new Array<undefined>(ALONG * ACROSS);
   readonly #range: Box;
 
   /** `range` holds every place that will be asked for. */
@@ -21,13 +25,14 @@ export class Grid<Boxed extends Box> {
     for (const box of boxes) {
       const [right, top] = [this.#column(box.maxX), this.#row(box.maxY)];
       for (let column = this.#column(box.minX); column <= right; column++)
-        for (let row = this.#row(box.minY); row <= top; row++) this.#cells[column * ACROSS + row]?.push(box);
+        for (let row = this.#row(box.minY); row <= top; row++)
+          (this.#cells[column * ACROSS + row] ??= []).push(box);
     }
   }
 
   /** The boxes that may hold a place. */
   at(x: number, y: number): readonly Boxed[] {
-    return this.#cells[this.#column(x) * ACROSS + this.#row(y)] ?? [];
+    return this.#cells[this.#column(x) * ACROSS + this.#row(y)] ?? NONE;
   }
 
   #column(x: number): number {

@@ -1,4 +1,4 @@
-import { chainAt, sideAt } from './convex';
+import { levelAt } from './convex';
 import type { Obstacle, Range } from './obstacle';
 
 /** Cells along and across: of a full board's no-fit polygons each covers many. */
@@ -44,20 +44,18 @@ export class Shade {
   #cover({ shape, x, y, minY, maxY }: Obstacle, touch: number): void {
     const { minX: startX, minY: startY } = this.#range;
     const first = Math.max(0, Math.ceil((minY + touch - startY) / this.#cellY));
+    const levelOf = (row: number): number => startY + row * this.#cellY - y;
+    let [left, right] = [NaN, NaN];
     for (let row = first; row < ACROSS; row++) {
-      const [low, high] = [startY + row * this.#cellY - y, startY + (row + 1) * this.#cellY - y];
+      const high = levelOf(row + 1);
       if (high + y > maxY - touch) return;
-      const left = Math.max(
-        chainAt(shape.left, low, sideAt(shape.left, low)),
-        chainAt(shape.left, high, sideAt(shape.left, high)),
-      );
-      const right = Math.min(
-        chainAt(shape.right, low, sideAt(shape.right, low)),
-        chainAt(shape.right, high, sideAt(shape.right, high)),
-      );
-      const from = Math.max(0, Math.ceil((x + left + touch - startX) / this.#cellX));
-      const to = Math.min(ALONG, Math.floor((x + right - touch - startX) / this.#cellX));
+      if (row === first) [left, right] = [levelAt(shape.left, levelOf(row)), levelAt(shape.right, levelOf(row))];
+      const [nextLeft, nextRight] = [levelAt(shape.left, high), levelAt(shape.right, high)];
+      const from = Math.max(0, Math.ceil((x + Math.max(left, nextLeft) + touch - startX) / this.#cellX));
+      const to = Math.min(ALONG, Math.floor((x + Math.min(right, nextRight) - touch - startX) / this.#cellX));
       if (from < to) this.#open.fill(1, row * (ALONG + 1) + from + 1, row * (ALONG + 1) + to + 1);
+      left = nextLeft;
+      right = nextRight;
     }
   }
 

@@ -1,5 +1,5 @@
 import { at } from '../../base/at';
-import { chainAt, sideAt, type Chain, type Point } from './convex';
+import { eachCrossing, levelAt } from './convex';
 import { Grid } from './grid';
 import type { Obstacle, Range } from './obstacle';
 import { Shade } from './shade';
@@ -75,10 +75,6 @@ function covers(obstacle: Obstacle, px: number, py: number): boolean {
   return dx > levelAt(shape.left, dy) + TOUCH && dx < levelAt(shape.right, dy) - TOUCH;
 }
 
-function levelAt(chain: Chain, level: number): number {
-  return chainAt(chain, level, sideAt(chain, level));
-}
-
 type Look = (x: number, y: number) => void;
 
 /** Where an obstacle's edge meets the range's near end and its two sides. */
@@ -120,32 +116,7 @@ function crossings(a: Obstacle, b: Obstacle, look: Look): void {
   look(a.x + levelAt(a.shape.right, high - a.y), high);
   look(b.x + levelAt(b.shape.right, high - b.y), high);
   const between = [low, high] as const;
-  cross([a.shape.right, a], [b.shape.right, b], between, look);
-  cross([a.shape.right, a], [b.shape.left, b], between, look);
-  cross([b.shape.right, b], [a.shape.left, a], between, look);
-}
-
-type PlacedChain = readonly [Chain, Point];
-
-/** Where one chain crosses another between two levels: both are straight between the levels of their corners. */
-function cross([a, atA]: PlacedChain, [b, atB]: PlacedChain, [low, high]: readonly [number, number], look: Look): void {
-  let i = sideAt(a, low - atA.y);
-  let j = sideAt(b, low - atB.y);
-  let level = low;
-  let gap = atA.x + chainAt(a, low - atA.y, i) - atB.x - chainAt(b, low - atB.y, j);
-  for (;;) {
-    const endA = atA.y + at(a.y, i);
-    const endB = atB.y + at(b.y, j);
-    const next = Math.min(high, endA, endB);
-    const nextGap = atA.x + chainAt(a, next - atA.y, i) - atB.x - chainAt(b, next - atB.y, j);
-    if (gap < 0 !== nextGap < 0) {
-      const at = level + ((next - level) * gap) / (gap - nextGap);
-      look(atA.x + chainAt(a, at - atA.y, i), at);
-    }
-    if (next >= high) return;
-    if (endA <= next) i += 1;
-    if (endB <= next) j += 1;
-    level = next;
-    gap = nextGap;
-  }
+  eachCrossing([a.shape.right, a], [b.shape.right, b], between, look);
+  eachCrossing([a.shape.right, a], [b.shape.left, b], between, look);
+  eachCrossing([b.shape.right, b], [a.shape.left, a], between, look);
 }
