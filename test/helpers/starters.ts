@@ -4,6 +4,7 @@ import { planPanel, type BuildablePanel, type PlannedPanel } from '../../src/out
 import { planJob, type Buildable, type Planned } from '../../src/output/pipeline';
 import { loadTables } from '../../src/tables/bundled';
 import { loadPanelRules } from '../../src/tables/panel-rules';
+import { frozen } from './frozen';
 
 export const tables = loadTables();
 export const panelRules = loadPanelRules();
@@ -25,15 +26,25 @@ function namesIn(folder: string): string[] {
 }
 
 /** A starter job worked out; `change` edits its text first. */
-export function planStarter(name: string, change: (text: string) => string = (text) => text): Buildable {
+export function planStarter(name: string, change?: (text: string) => string): Buildable {
   const planned = tryStarter(name, change);
   if (!planned.buildable) throw new Error(JSON.stringify(planned.findings, null, 2));
   return planned;
 }
 
-/** The same, whether or not the form can be built. */
+const known = new Map<string, Planned>();
+
+/** The same, whether or not the form can be built. Each text is worked out once for all who ask, hence nobody may change what comes of it: it is frozen. */
 export function tryStarter(name: string, change: (text: string) => string = (text) => text): Planned {
-  const { job, findings } = parseJob(change(readFileSync(`templates/${name}.yaml`, 'utf8')), tables);
+  const text = change(readFileSync(`templates/${name}.yaml`, 'utf8'));
+  const planned = known.get(text) ?? frozen(planText(text));
+  known.set(text, planned);
+  return planned;
+}
+
+/** A job's text worked out afresh. */
+export function planText(text: string): Planned {
+  const { job, findings } = parseJob(text, tables);
   if (!job) throw new Error(JSON.stringify(findings, null, 2));
   return planJob(job, tables, findings);
 }

@@ -25,8 +25,7 @@ export class Grid<Boxed extends Box> {
     for (const box of boxes) {
       const [right, top] = [this.#column(box.maxX), this.#row(box.maxY)];
       for (let column = this.#column(box.minX); column <= right; column++)
-        for (let row = this.#row(box.minY); row <= top; row++)
-          (this.#cells[column * ACROSS + row] ??= []).push(box);
+        for (let row = this.#row(box.minY); row <= top; row++) (this.#cells[column * ACROSS + row] ??= []).push(box);
     }
   }
 

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import type { Text } from '../../../src/base/drawing';
 import { drawParts } from '../../../src/drawing/parts';
 import { withOverall } from '../../../src/drawing/parts/overall';
-import { drawPieces } from '../../../src/output/pieces';
 import { writeDxf } from '../../../src/output/dxf';
 import { cutWith } from '../../helpers/for-tool';
 import { readDxf } from '../../helpers/read-dxf';
+import { piecesOf } from '../../helpers/laid-out';
 import { planStarter, starters, tables } from '../../helpers/starters';
 
 /** Millimetres in the units the words end with. */
@@ -27,7 +27,7 @@ function greatest(dxf: string): number {
 
 describe.each(starters)('the overall dimension on every part of %s', (name) => {
   it('is written once, in the job’s unit, and is the greatest extent another reader finds', () => {
-    const parts = drawPieces(planStarter(name), tables);
+    const parts = piecesOf(planStarter(name));
     expect(parts.length).toBeGreaterThan(3);
     for (const part of parts) {
       const written = writeDxf(part.drawing);

@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Line, Loop } from '../../../src/base/drawing';
 import { flattenLoop } from '../../../src/base/flatten';
-import { drawPieces } from '../../../src/output/pieces';
-import { layOutBoards } from '../../../src/drawing/boards';
 import { hatchNarrowWaste } from '../../../src/drawing/boards/hatch';
 import { reliefCuts } from '../../../src/drawing/tooling/relief-cuts';
 import { inWood, loopsUnder, type Ring } from '../../helpers/as-cut';
+import { boardsOf, piecesOf } from '../../helpers/laid-out';
 import { planStarter, tables } from '../../helpers/starters';
 
 const cut = { with: 'jigsaw', turn: 20, gap: 8, border: 10, colours: {} } as const;
@@ -56,7 +55,7 @@ describe('relief cuts', () => {
 
   it('are drawn on a small form’s stations and keep clear of the next part on the board', () => {
     const planned = planStarter('tapered-two-runs', (text) => `${text}\ncut: { turn: 60 }\n`);
-    const stations = drawPieces(planned, tables).filter(({ kind }) => kind === 'station');
+    const stations = piecesOf(planned).filter(({ kind }) => kind === 'station');
     for (const { drawing } of stations) {
       const [{ vertices }] = loopsUnder(drawing, 'outline') as [Loop];
       const ring: Ring = flattenLoop(vertices, 1e-3);
@@ -78,8 +77,8 @@ describe('relief cuts', () => {
 
 describe('hatching', () => {
   const planned = planStarter('thick-steel');
-  const parts = drawPieces(planned, tables);
-  const boards = layOutBoards(parts, tables);
+  const parts = piecesOf(planned);
+  const boards = boardsOf(planned);
 
   it('stands in the waste between two parts that are near each other, on no part, and nowhere else', () => {
     let strokes = 0;

@@ -29,8 +29,31 @@ const lengthOf = (path: PathD): number =>
     0,
   );
 
-/** Where our moved loop and clipper2-ts's own offset of the loop wanted differ, mm² for each mm of outline. */
+const known = new Map<string, number>();
+
+/** Where our moved loop and clipper2-ts's own offset of the loop wanted differ, mm² for each mm of outline; loops alike but for their place are asked about once. */
 function difference(nominal: Loop, drawn: Loop, by: number): number {
+  const [origin] = nominal.vertices;
+  if (!origin) throw new Error('a loop of no corners');
+  const atOrigin = ({ vertices, ...rest }: Loop): Loop => ({
+    ...rest,
+    vertices: vertices.map(({ x, y, bulge }) => ({
+      x: rounded(x - origin.x),
+      y: rounded(y - origin.y),
+      bulge,
+    })),
+  });
+  const [wanted, moved] = [atOrigin(nominal), atOrigin(drawn)];
+  const key = JSON.stringify([wanted.vertices, moved.vertices, by]);
+  const found = known.get(key) ?? differenceAtOrigin(wanted, moved, by);
+  known.set(key, found);
+  return found;
+}
+
+/** As finely as clipper2-ts is told to look, mm. */
+const rounded = (value: number): number => Number(value.toFixed(DECIMALS));
+
+function differenceAtOrigin(nominal: Loop, drawn: Loop, by: number): number {
   const theirs: PathsD = Clipper.inflatePathsD(
     [pathOf(nominal)],
     by,

@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { loopArea } from '../../../src/base/area';
 import { flattenLoop } from '../../../src/base/flatten';
 import type { Loop, Vertex } from '../../../src/base/drawing';
-import { drawPieces } from '../../../src/output/pieces';
 import { placeBridges } from '../../../src/drawing/tooling/bridges';
 import { operationRows } from '../../../src/drawing/tooling/operations';
 import { relieveCorners } from '../../../src/drawing/tooling/relieve-corners';
 import { writeOperations } from '../../../src/output/operations';
 import { loopsUnder } from '../../helpers/as-cut';
 import { cutWith } from '../../helpers/for-tool';
+import { piecesOf } from '../../helpers/laid-out';
 import { planStarter, starters, tables } from '../../helpers/starters';
 
 const loop = (operation: 'outline' | 'hole', points: readonly (readonly [number, number])[]): Loop => ({
@@ -91,7 +91,7 @@ describe('a router’s drawings', () => {
   for (const name of starters) {
     it(`${name}: closed outlines, circles and engraved strokes only; grooves as deep and wide as the plan says`, () => {
       const planned = planStarter(name, cutWith('router'));
-      const parts = drawPieces(planned, tables);
+      const parts = piecesOf(planned);
       const { cut } = planned.plan;
       if (cut?.with !== 'router') throw new Error('not routed');
       for (const { drawing } of parts)
@@ -115,7 +115,7 @@ describe('a router’s drawings', () => {
 
   it('bridges stand on straight sides, two at least, in the bit’s path outside the part', () => {
     const planned = planStarter('tapered-two-runs', cutWith('router'));
-    for (const { id, drawing } of drawPieces(planned, tables)) {
+    for (const { id, drawing } of piecesOf(planned)) {
       const outline = loopsUnder(drawing, 'outline')[0]!;
       const bridges = placeBridges(outline, tables.tools);
       expect(bridges.length, id).toBeGreaterThanOrEqual(2);
@@ -136,7 +136,7 @@ describe('a router’s drawings', () => {
 
   it('operations say tool and depth, part by part, inside before outside; as CSV and as data', () => {
     const planned = planStarter('tapered-two-runs', cutWith('router'));
-    const rows = operationRows(drawPieces(planned, tables), planned, tables.tools);
+    const rows = operationRows(piecesOf(planned), planned, tables.tools);
     const spine = rows.filter(({ part }) => part === 'spine').map(({ operation }) => operation);
     expect([...new Set(spine)]).toEqual(['label', 'countersink', 'groove', 'hole', 'outline', 'bridge']);
     expect(rows).toContainEqual(
@@ -168,12 +168,12 @@ describe('a router’s drawings', () => {
     expect(lines[0]).toBe('part,operation,count,size mm,depth mm,tool,note,x mm,y mm');
     expect((JSON.parse(String(json?.content)) as { operations: unknown[] }).operations.length).toBe(rows.length);
     const byHand = planStarter('tapered-two-runs');
-    expect(operationRows(drawPieces(byHand, tables), byHand, tables.tools)).toEqual([]);
+    expect(operationRows(piecesOf(byHand), byHand, tables.tools)).toEqual([]);
   });
 
   it('operations of an inch job are in inches', () => {
     const planned = planStarter('plain-curve-inch', cutWith('router'));
-    const [csv, json] = writeOperations(operationRows(drawPieces(planned, tables), planned, tables.tools), {
+    const [csv, json] = writeOperations(operationRows(piecesOf(planned), planned, tables.tools), {
       sizes: 'in',
       places: 'in',
     });

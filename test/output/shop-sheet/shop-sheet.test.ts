@@ -2,15 +2,13 @@ import { parse, parseFragment, type DefaultTreeAdapterTypes as Tree } from 'pars
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/base/findings';
 import { finding } from '../../../src/findings/finding';
-import { drawPieces } from '../../../src/output/pieces';
 import type { Buildable } from '../../../src/output/pipeline';
-import { layOutBoards } from '../../../src/drawing/boards';
 import { writeShopSheet, type ShopSheetOptions } from '../../../src/output/shop-sheet';
+import { boardsOf, piecesOf } from '../../helpers/laid-out';
 import { planStarter, starters, tables } from '../../helpers/starters';
 
 function sheetFor(planned: Buildable, options?: ShopSheetOptions): string {
-  const parts = drawPieces(planned, tables);
-  return writeShopSheet(planned, { parts: parts, boards: layOutBoards(parts, tables) }, tables, options);
+  return writeShopSheet(planned, { parts: piecesOf(planned), boards: boardsOf(planned) }, tables, options);
 }
 
 type Node = Tree.ChildNode;

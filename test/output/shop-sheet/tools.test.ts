@@ -4,13 +4,12 @@ import { describe, expect, it } from 'vitest';
 import { finding } from '../../../src/findings/finding';
 import { sayFinding } from '../../../src/findings/say';
 import type { Plan } from '../../../src/output/plan/plan';
-import { drawPieces } from '../../../src/output/pieces';
 import type { Buildable } from '../../../src/output/pipeline';
-import { layOutBoards } from '../../../src/drawing/boards';
 import { hatchNarrowWaste } from '../../../src/drawing/boards/hatch';
 import { writeShopSheet } from '../../../src/output/shop-sheet';
 import { measuresIn } from '../../../src/output/shop-sheet/measures';
 import { cutWith, tools } from '../../helpers/for-tool';
+import { boardsOf, piecesOf } from '../../helpers/laid-out';
 import { planStarter, starters, tables } from '../../helpers/starters';
 
 const childrenOf = (node: Tree.Node): Tree.ChildNode[] => ('childNodes' in node ? node.childNodes : []);
@@ -31,11 +30,18 @@ interface Page {
   readonly steps: readonly (readonly [string, string])[];
 }
 
+const known = new Map<Buildable, Page>();
+
 function pageOf(starter: string, tool: keyof typeof tools, change: (text: string) => string = (text) => text): Page {
   const planned = planStarter(starter, (text) => change(cutWith(tool)(text)));
-  const parts = drawPieces(planned, tables);
-  const boards = layOutBoards(parts, tables, { offcuts: planned.job.offcuts, ...planned.job.cut });
-  const document = parse(writeShopSheet(planned, { parts: parts, boards: boards }, tables, { units: 'mm' }));
+  const page = known.get(planned) ?? writtenPage(planned);
+  known.set(planned, page);
+  return page;
+}
+
+function writtenPage(planned: Buildable): Page {
+  const given = { parts: piecesOf(planned), boards: boardsOf(planned) };
+  const document = parse(writeShopSheet(planned, given, tables, { units: 'mm' }));
   return {
     planned,
     plan: planned.plan,
@@ -309,7 +315,7 @@ describe('other ways to cut', () => {
       if (!planned.layout || !planned.plan.spine) throw new Error('cannot be built');
       const eared = { ...planned, layout: { ...planned.layout, spine: { ...planned.layout.spine, ears: 90 } } };
       const said = (one: Buildable): string =>
-        textOf(parse(writeShopSheet(one, { parts: drawPieces(planned, tables), boards: [] }, tables, { units: 'mm' })));
+        textOf(parse(writeShopSheet(one, { parts: piecesOf(planned), boards: [] }, tables, { units: 'mm' })));
       expect(said(eared)).toContain(
         `Draw line A square across the front of the spine, 90.0 mm from its A end, and line B, ${mm(planned.plan.spine.length)} further`,
       );
@@ -336,7 +342,7 @@ describe('other ways to cut', () => {
     ] as const;
     const planned = { ...page.planned, findings: found.map(([one]) => one) };
     const messages = found.map(([one, where]) => ({ where, message: sayFinding(one, { units: 'mm' }).message }));
-    const document = parse(writeShopSheet(planned, { parts: drawPieces(page.planned, tables), boards: [] }, tables));
+    const document = parse(writeShopSheet(planned, { parts: piecesOf(page.planned), boards: [] }, tables));
     const said = stepsOf(document);
     for (const { where, message } of messages)
       expect(said.filter(([, words]) => words.includes(message)).map(([title]) => title)).toEqual([
@@ -364,8 +370,8 @@ describe('a jigsaw’s lines in the waste', () => {
   it('hatching is explained where there is any', () => {
     const { planned, text } = pageOf('tapered-two-runs', 'jigsaw');
     expect(text).not.toMatch(/[Hh]atching/u);
-    const parts = drawPieces(planned, tables);
-    const boards = layOutBoards(parts, tables, { offcuts: [], ...planned.job.cut }).map((board) =>
+    const parts = piecesOf(planned);
+    const boards = boardsOf(planned).map((board) =>
       hatchNarrowWaste(board, parts, tables.tools.narrowWaste, tables.tools.hatchSpacing),
     );
     const hatched = textOf(parse(writeShopSheet(planned, { parts: parts, boards: boards }, tables)));

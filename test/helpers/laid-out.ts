@@ -1,0 +1,33 @@
+import { layOutBoards } from '../../src/drawing/boards';
+import type { LaidOut } from '../../src/drawing/boards/laid-out';
+import type { Part } from '../../src/drawing/parts/part';
+import { makeFiles } from '../../src/output/files';
+import type { OutputFile } from '../../src/base/drawing';
+import { drawPieces } from '../../src/output/pieces';
+import type { Buildable } from '../../src/output/pipeline';
+import { font } from './font';
+import { frozen } from './frozen';
+import { tables } from './starters';
+
+/** Something worked out once of each planned job, for all tests that ask. */
+function once<Made>(make: (planned: Buildable) => Made): (planned: Buildable) => Made {
+  const known = new WeakMap<Buildable, Made>();
+  return (planned) => {
+    const made = known.get(planned) ?? make(planned);
+    known.set(planned, made);
+    return made;
+  };
+}
+
+/** A job's pieces as its tool needs them. */
+export const piecesOf: (planned: Buildable) => readonly Part[] = once((planned) => frozen(drawPieces(planned, tables)));
+
+/** The pieces on boards, no narrow waste hatched. */
+export const boardsOf: (planned: Buildable) => readonly LaidOut[] = once((planned) =>
+  frozen(layOutBoards(piecesOf(planned), tables, { offcuts: planned.job.offcuts, ...planned.job.cut })),
+);
+
+/** All that `make` stores for a job. */
+export const filesOf: (planned: Buildable) => Promise<readonly OutputFile[]> = once((planned) =>
+  makeFiles(planned, { tables, font }),
+);
