@@ -27,6 +27,16 @@ export const boardsOf: (planned: Buildable) => readonly LaidOut[] = once((planne
   frozen(layOutBoards(piecesOf(planned), tables, { offcuts: planned.job.offcuts, ...planned.job.cut })),
 );
 
+/** The files with their bytes as text: lists of numbers are compared one by one, which takes seconds. */
+export function asText(
+  files: readonly OutputFile[],
+): { readonly path: string; readonly mime: string; readonly content: string }[] {
+  return files.map(({ content, ...rest }) => ({
+    ...rest,
+    content: typeof content === 'string' ? content : Buffer.from(content).toString('base64'),
+  }));
+}
+
 /** All that `make` stores for a job. */
 export const filesOf: (planned: Buildable) => Promise<readonly OutputFile[]> = once((planned) =>
   makeFiles(planned, { tables, font }),

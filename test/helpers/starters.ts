@@ -56,9 +56,19 @@ export function planPanelStarter(name: string, change?: (text: string) => string
   return planned;
 }
 
-/** The same, whether or not it can be made. */
+const knownPanels = new Map<string, PlannedPanel>();
+
+/** The same, whether or not it can be made; each once, as the jobs are. */
 export function tryPanelStarter(name: string, change: (text: string) => string = (text) => text): PlannedPanel {
-  const parsed = parseFile(change(readFileSync(`templates/panels/${name}.yaml`, 'utf8')), tables);
+  const text = change(readFileSync(`templates/panels/${name}.yaml`, 'utf8'));
+  const key = `${name}\n${text}`;
+  const planned = knownPanels.get(key) ?? frozen(planPanelText(name, text));
+  knownPanels.set(key, planned);
+  return planned;
+}
+
+function planPanelText(name: string, text: string): PlannedPanel {
+  const parsed = parseFile(text, tables);
   if (parsed.kind !== 'panel') throw new Error(`${name} is no panel`);
   if (!parsed.job) throw new Error(JSON.stringify(parsed.findings));
   return planPanel(parsed.job, { tables, rules: panelRules, drawing: drawingOf(name) }, parsed.findings);

@@ -28,6 +28,8 @@ export function makeLettering(font: PDFFont): Lettering {
   const printable = (text: string): string =>
     [...text.normalize('NFC').replaceAll(UNPRINTABLE, ' ')].map(show).join('');
   const cache = new Map<string, number>();
+  // A text said again, on another page or along a ruler, keeps its codes: finding them is most of the work.
+  const codes = new Map<string, string>();
   const laidOut = (text: string): number => {
     const width = cache.get(text) ?? font.widthOfTextAtSize(text, 1 / CAPITAL);
     cache.set(text, width);
@@ -40,7 +42,11 @@ export function makeLettering(font: PDFFont): Lettering {
     printable,
     width,
     measure: (text, height) => width(printable(text), height),
-    encode: (text) => font.encodeText(text).toString(),
+    encode: (text) => {
+      const code = codes.get(text) ?? font.encodeText(text).toString();
+      codes.set(text, code);
+      return code;
+    },
   };
 }
 
