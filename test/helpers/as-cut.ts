@@ -38,17 +38,15 @@ export function asCut(drawing: Drawing, kerf: number): Ring[] {
 /** Where a straight line through the rings' plane runs in wood: stretches of x at height y, or of y at place x. */
 export function inWood(rings: readonly Ring[], along: 'x' | 'y', at: number): [number, number][] {
   const [run, across]: [0 | 1, 0 | 1] = along === 'x' ? [0, 1] : [1, 0];
-  const crossings = rings.flatMap((ring) =>
-    ring.flatMap((from, index): number[] => {
-      const to = ring[(index + 1) % ring.length] ?? from;
-      const [p, q] = [
-        { run: from[run], across: from[across] },
-        { run: to[run], across: to[across] },
-      ];
-      if (p.across > at === q.across > at) return [];
-      return [p.run + ((at - p.across) / (q.across - p.across)) * (q.run - p.run)];
-    }),
-  );
+  const crossings: number[] = [];
+  for (const ring of rings) {
+    let from = ring.at(-1);
+    for (const to of ring) {
+      if (from && from[across] > at !== to[across] > at)
+        crossings.push(from[run] + ((at - from[across]) / (to[across] - from[across])) * (to[run] - from[run]));
+      from = to;
+    }
+  }
   const sorted = crossings.sort((a, b) => a - b);
   return sorted.flatMap((low, index): [number, number][] => (index % 2 === 0 ? [[low, sorted[index + 1] ?? low]] : []));
 }

@@ -1,5 +1,6 @@
 import type { Point } from '../../base/polygon';
 import type { Point3 } from '../picture/vector';
+import { CornerIndex } from './corner-index';
 import { MeshBuilder, type Mesh } from './mesh';
 import { partedBy, regionsOf, ringsOf, triangulate, withCorners, type Region } from './region';
 
@@ -79,7 +80,7 @@ export class Extruder {
 function facesOf(loops: Board['loops'], pockets: Board['pockets']): Faces {
   const whole = regionsOf(loops);
   const parted = pockets.length > 0 ? partedBy(whole, pockets) : { outside: whole, inside: [] };
-  const all = [...whole, ...parted.outside, ...parted.inside].flatMap(ringsOf).flat();
+  const all = new CornerIndex([...whole, ...parted.outside, ...parted.inside].flatMap(ringsOf).flat());
   const numbers = new Map<string, number>();
   const corners: Point[] = [];
   const numberOf = (point: Point): number => {

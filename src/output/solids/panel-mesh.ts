@@ -7,6 +7,7 @@ import { flatAt, foldPanel, toSpace, type Bend, type Folded, type Panel, type Pi
 import { loopLength } from '../../base/way';
 import { MESH_CHORD_ERROR } from './form-meshes';
 import { MeshBuilder, type Mesh } from './mesh';
+import { CornerIndex } from './corner-index';
 import { partedBy, regionsOf, ringsOf, triangulate, withCorners, type Region } from './region';
 
 const SHEET_COLOUR = '#9fb2c2';
@@ -79,7 +80,7 @@ function flatTriangles(panel: Panel): Triangle[] {
       .map(({ outline, holes }) => ({ outline: snapped(outline), holes: holes.map(snapped).filter(isWide) }))
       .filter(({ outline }) => isWide(outline)),
   }));
-  const corners = pieces.flatMap(({ regions }) => regions.flatMap(ringsOf)).flat();
+  const corners = new CornerIndex(pieces.flatMap(({ regions }) => regions.flatMap(ringsOf)).flat());
   return pieces.flatMap(({ piece, regions }) =>
     withCorners(regions, corners)
       .flatMap(triangulate)

@@ -56,9 +56,8 @@ function fromPaths(paths: PathsD): Region[] {
     .map((outline) => ({ outline, holes: holes.filter(([corner]) => corner && isInside(corner, outline)) }));
 }
 
-/** The regions with every one of these corners that lies on a side of theirs put into it. */
-export function withCorners(regions: readonly Region[], corners: readonly Point[]): Region[] {
-  const known = new CornerIndex(corners);
+/** The regions with every one of the known corners that lies on a side of theirs put into it. */
+export function withCorners(regions: readonly Region[], known: CornerIndex): Region[] {
   const fill = (ring: readonly Point[]): Point[] =>
     ring.flatMap((from, index) => {
       const to = ring[(index + 1) % ring.length] ?? from;

@@ -39,8 +39,10 @@ function stressAt(section: Section, strain: number): number {
   const hardening = section.hardening;
   if (!hardening) return section.planeYield;
   let [low, high] = [0, strain];
-  for (let step = 0; step < 200; step++) {
+  for (;;) {
     const plastic = (low + high) / 2;
+    // No number is left between the two.
+    if (plastic === low || plastic === high) break;
     const stress =
       hardening.planeStrength * (hardening.initialStrain + (2 / Math.sqrt(3)) * plastic) ** hardening.exponent;
     if (stress / section.planeModulus + plastic < strain) low = plastic;

@@ -50,6 +50,7 @@ function expectApart({ placed }: Assembled, levels: readonly number[]): void {
         const near = a.boxes.flatMap((box) =>
           b.boxes.filter((other) => overlap(box, other)).map((other) => [box, other] as const),
         );
+        if (near.length === 0) continue;
         const shared = near.reduce(
           (sum, [p, q]) => sum + areaOf(polygonClipping.intersection([ringOf(p)], [ringOf(q)])),
           0,
