@@ -1,7 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { bendbuck, freshFolder } from '../helpers/program';
+import { freshFolder } from '../helpers/fresh-folder';
+import { bendbuck } from '../helpers/program';
 
 const JOB = readFileSync('templates/panels/traced-deflector.yaml', 'utf8');
 const DRAWING = readFileSync('templates/panels/traced-deflector.svg', 'utf8');

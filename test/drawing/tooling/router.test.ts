@@ -182,7 +182,7 @@ describe('a router’s drawings', () => {
     expect(text).toContain('"unit": "in"');
     expect(text).not.toMatch(/\bmm\b/u);
     // A drawing in mm is found by its own numbers, and says so.
-    const [inMm] = writeOperations(operationRows(drawPieces(planned, tables), planned, tables.tools), {
+    const [inMm] = writeOperations(operationRows(piecesOf(planned), planned, tables.tools), {
       sizes: 'in',
       places: 'mm',
     });
