@@ -187,7 +187,7 @@ function tidy(value: number): number {
 }
 
 function printAdvice(bend: BendPlan, units: LengthUnit): string {
-  const { radius, width, length, held, bent, left } = adviseTrial(bend);
+  const { radius, width, length, held, bent, left } = adviseTrial(bend, units);
   const round = (mm: number): string => printLength(mm, units);
   const [unit, digits] = units === 'in' ? [MM_PER_INCH, 1000] : [1, 100];
   // Up, so that a width stays wide enough.

@@ -31,7 +31,7 @@ const LETTERS = 4;
 /** A trial strip and the disc to bend it round, 1:1; nothing where the job's strips are bent and measured already. */
 export function drawTrial(bend: BendPlan, job: Job, tables: Tables): Aid[] {
   if (job.trials.length > 0) return [];
-  const advice = adviseTrial(bend);
+  const advice = adviseTrial(bend, job.units);
   const { layers, thickness } = discLayers(advice, job, tables);
   const turn = `${toDegrees(advice.bent).toFixed(0)}°`;
   return [

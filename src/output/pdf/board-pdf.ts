@@ -26,11 +26,10 @@ const LEAST = { width: 150, height: 115 };
 const FRAME = { line: 0.8, padding: 3, away: 3 };
 const LEADING = 1.7;
 const LEVEL_PITCH = 6.2;
-const UPRIGHT_PITCH = 5.4;
 
 const TO_THE_PRINTER = [
   'PRINT AT EXACTLY 100 %, ONE PAGE. Nothing is to be fitted, shrunk or centred.',
-  'Lay a steel rule on all four bars before you glue this on a board: a bar wrong, level or upright, and the print is not to be used.',
+  'Lay a steel rule on both bars before you glue this on a board: a bar wrong, level or upright, and the print is not to be used.',
   'The dash-dotted corner, lower left, is the board’s. The rest of the board, where no part lies, is not printed.',
 ];
 const WRONG = 'Is it not? This print is not to be used.';
@@ -49,7 +48,7 @@ export async function writeBoardPdf(
   if (!isPrintable(board)) return null;
   const shown = shownOf(board);
   const wide = Math.max(LEAST.width, shown.width + 1);
-  const foot = layOutFoot(`${title}: ${name}`, SIDE + wide, letters);
+  const foot = layOutFoot({ name: `${title}: ${name}`, units }, SIDE + wide, letters);
   const frame: Rect = {
     x: EDGE + SIDE,
     y: EDGE + foot.height + FRAME.away,
@@ -66,13 +65,13 @@ export async function writeBoardPdf(
       letters,
     );
     foot.draw(pen);
-    for (const [index, bar] of BARS.entries()) drawUprightBar(pen, bar, [EDGE + index * UPRIGHT_PITCH, frame.y], WRONG);
+    drawUprightBar(pen, BARS[units], [EDGE + 3, frame.y], WRONG);
   });
   return endDocument(document, `${title}: ${name}`);
 }
 
 function layOutFoot(
-  name: string,
+  { name, units }: { readonly name: string; readonly units: LengthUnit },
   width: number,
   letters: Lettering,
 ): { readonly height: number; readonly draw: (pen: Pen) => void } {
@@ -80,14 +79,13 @@ function layOutFoot(
     ({ text, height }) => wrap(letters, text, height, width - 2 * FRAME.padding).map((line) => ({ line, height })),
   );
   const written = lines.reduce((sum, { height }) => sum + height * LEADING, 0);
-  const height = written + BARS.length * LEVEL_PITCH + 2 * FRAME.padding;
+  const height = written + LEVEL_PITCH + 2 * FRAME.padding;
   return {
     height,
     draw: (pen) => {
       heavyBox(pen, { x: EDGE, y: EDGE, width, height }, FRAME.line);
       const left = EDGE + FRAME.padding;
-      for (const [index, bar] of BARS.entries())
-        drawLevelBar(pen, bar, [left, EDGE + FRAME.padding + (1 - index) * LEVEL_PITCH], WRONG);
+      drawLevelBar(pen, BARS[units], [left, EDGE + FRAME.padding], WRONG);
       let y = EDGE + height - FRAME.padding;
       for (const { line, height: letter } of lines) {
         pen.text(line, [left, y - letter], letter);

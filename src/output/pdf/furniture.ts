@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from '../../base/units';
+import { MM_PER_INCH, type LengthUnit } from '../../base/units';
 import { shorten, type Lettering } from './lettering';
 import { FOOT_BAND, type Page, type Rect } from './paper';
 import type { Pen } from './pen';
@@ -12,15 +12,17 @@ export interface PageNames {
   readonly names: string;
   readonly number: number;
   readonly pages: number;
+  readonly units: LengthUnit;
 }
 
-/** What the bars must measure: 100 mm and 4 in. */
-export const BARS = [
-  { length: 100, name: '100 mm' },
-  { length: 4 * MM_PER_INCH, name: '4 in' },
-] as const;
+/** What a bar must measure, in the job's unit. */
+export const BARS = {
+  mm: { length: 100, name: '100 mm' },
+  in: { length: 4 * MM_PER_INCH, name: '4 in' },
+} as const;
 export const BAR_WIDTH = 1.4;
-const BAR_PITCH = { level: 6.2, upright: 5.4 };
+/** From the foot's lower edge to its level bar, and from its left edge to its upright one. */
+const BAR_IN = { up: 3.1, across: 2.5 };
 /** How far the stroke at either end of a bar stands out, where a rule is read. */
 const BAR_END = 1;
 const MAP = { width: 24, height: 23 };
@@ -42,7 +44,7 @@ const PAIR_AT = {
   bottom: [RING + 0.5, 0.7, 'start'],
 } as const;
 
-type Bar = (typeof BARS)[number];
+type Bar = (typeof BARS)[LengthUnit];
 
 /** What to do where a bar of the templates is not as long as it says. */
 const WRONG = 'Is it not? Page 1 says what to do.';
@@ -68,13 +70,16 @@ export function drawUprightBar(pen: Pen, bar: Bar, [x, y]: readonly [number, num
 }
 
 /** Check bars, names and a line between them and the drawing. */
-export function drawFoot(pen: Pen, page: Page, { title, names, number, pages }: PageNames, letters: Lettering): void {
+export function drawFoot(
+  pen: Pen,
+  page: Page,
+  { title, names, number, pages, units }: PageNames,
+  letters: Lettering,
+): void {
   const { margin, frame } = page;
   const [left, bottom, right] = [margin, margin, page.width - margin];
-  for (const [index, bar] of BARS.entries()) {
-    drawLevelBar(pen, bar, [left, bottom + (1 - index) * BAR_PITCH.level]);
-    drawUprightBar(pen, bar, [left + 0.5 + index * BAR_PITCH.upright, frame.y]);
-  }
+  drawLevelBar(pen, BARS[units], [left, bottom + BAR_IN.up]);
+  drawUprightBar(pen, BARS[units], [left + BAR_IN.across, frame.y]);
   const room = right - MAP.width - GAP - left;
   pen.text(shorten(letters, names, 3, room), [left, bottom + 20.5], 3);
   pen.text(shorten(letters, title, 2.3, room - PAGE_ROOM), [left, bottom + 15], 2.3);

@@ -48,7 +48,7 @@ export async function writeTemplates(
   const addPage = (page: Page, names: string, number: number, draw: (pen: Pen) => void): void => {
     addPageTo(document, page, (pen) => {
       draw(pen);
-      drawFoot(pen, page, { title: job.title, names, number, pages }, letters);
+      drawFoot(pen, page, { title: job.title, names, number, pages, units: job.units }, letters);
     });
   };
   for (const [index, cover] of front.entries())

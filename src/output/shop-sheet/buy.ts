@@ -34,7 +34,7 @@ export function buyList(shop: Shop): HtmlElement[] {
 function metalRows({ bend, job, say }: Shop): Row[] {
   const { width, height, mass } = sizeBlank(bend, developBlank(bend));
   const { metal, section } = bend;
-  const strip = adviseTrial(bend);
+  const strip = adviseTrial(bend, job.units);
   const name = `${metal.name}, ${say.thickness(section.thickness)}`;
   return [
     [

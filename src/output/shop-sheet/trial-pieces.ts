@@ -19,7 +19,7 @@ const UNTOOLED = {
 export function trialPieces({ bend, job, tables, say, board }: Shop): HtmlElement[] {
   const aids = drawTrial(bend, job, tables);
   if (aids.length === 0) return [];
-  const advice = adviseTrial(bend);
+  const advice = adviseTrial(bend, job.units);
   const { layers } = discLayers(advice, job, tables);
   return [
     table(
