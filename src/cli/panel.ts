@@ -2,6 +2,7 @@ import { hasErrors, type Finding } from '../base/findings';
 import { sayFindings } from '../findings/say';
 import type { Parsed } from '../job/parse';
 import type { PanelJob } from '../job/panel/read';
+import { finishWords } from '../output/panel/finish/words';
 import { noPanelPlan, toPanelPlan, type PanelPlan } from '../output/panel/panel-plan';
 import { planPanel, type PlannedPanel } from '../output/panel/plan-panel';
 import { stepWords } from '../output/panel/step-words';
@@ -70,10 +71,12 @@ function panelText(planned: PlannedPanel & { readonly buildable: true }, units: 
       `\n${number}. ${bend}: ${title}\n${sentences.map((sentence) => `   - ${sentence}\n`).join('')}`,
   );
   const traced = tracedWords(planned.flat.traced, say).map((line) => `${line}\n`);
-  return `${planned.job.title}\n\n${traced.length > 0 ? `${traced.join('')}\n` : ''}Forms\n${forms.join('')}${steps.join('')}\n`.replaceAll(
-    '\u00a0',
-    ' ',
-  );
+  return `${planned.job.title}\n\n${traced.length > 0 ? `${traced.join('')}\n` : ''}Forms\n${forms.join('')}${steps.join('')}\n${finishWords(
+    planned.finish,
+    say,
+  )
+    .map((line) => `${line}\n`)
+    .join('')}\n`.replaceAll('\u00a0', ' ');
 }
 
 /** `make` of a panel: every file in a folder of its own, or nothing at all. */

@@ -21,7 +21,12 @@ export interface Range {
 const EXAMPLE = { length: 38.1, force: 200 } as const;
 
 /** Names that are in none of a table's rows, by table. */
-const UNKNOWN = { metal: 'unknown-metal', board: 'unknown-board', screw: 'unknown-screw' } as const;
+const UNKNOWN = {
+  metal: 'unknown-metal',
+  board: 'unknown-board',
+  screw: 'unknown-screw',
+  fastener: 'unknown-fastener',
+} as const;
 
 /** Characters that leave no mark on paper. */
 const INVISIBLE = /[\p{Cf}\p{Z}]/gu;

@@ -113,6 +113,9 @@ const inward = (
   lever: 260,
 });
 
+const BOARD = 'board';
+const SEAM = (on: string): string => `{ on: ${on}, lap: 1, fastener: rivet-1/8, count: 6 }`;
+
 export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
   'seam-corner': seam({}, loop([0, 0], [300, 0], [300, 300])),
   'seam-diameter': seam({ fastener: fastener('M8'), lap: 60, ends: 30, spacing: { count: 4 } }),
@@ -159,6 +162,13 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
     ).findings,
   'no-such-edge': () => edgeWork(hooked, ['side'], 'edges.cap').findings,
   'leg-or-height': fromFile('tray', (text) => text.replace('leg: 60', 'leg: 60, height: 90')),
+  'unknown-fastener': deflector(BOARD, 'seams: [{ on: deck, lap: 30, fastener: bolt-99, count: 5 }]\nboard'),
+  'count-or-pitch': deflector(BOARD, 'seams: [{ on: deck, lap: 30, fastener: M4, count: 5, pitch: 40 }]\nboard'),
+  'no-such-rim': deflector(BOARD, 'trim: { after: [bow.rim] }\nboard'),
+  'seams-crowded': fromFile('hood-side', (text) =>
+    text.replace('clamps', `seams: [${['top', 'back'].map(SEAM).join(', ')}]\nclamps`),
+  ),
+  'trim-before-next': fromFile('hood-side', (text) => text.replace('clamps', 'trim: { after: [long.rim] }\nclamps')),
   'file-or-corners': deflector('mockup: sharp', 'corners: [[0, 0], [9, 0], [9, 9]]\n  mockup: sharp'),
   'drawing-outside': deflector('file: traced', 'file: ../traced'),
   'drawing-kind': deflector('deflector.svg', 'deflector.png'),

@@ -137,6 +137,7 @@ export const jobFindings = {
   'unknown-metal': unknown('metal'),
   'unknown-board': unknown('board'),
   'unknown-screw': unknown('screw'),
+  'unknown-fastener': unknown('fastener'),
   'unknown-colour': error({ got: 'text', names: 'list' }, ({ got, names }, { at }) => ({
     message: `${at} is no colour: ${got}`,
     hint: 'write a name from the list, or #rrggbb',

@@ -1,7 +1,30 @@
-import { error, warning } from '../entry';
+import { error, note, warning } from '../entry';
 
 /** What is wrong with seams and with panels that are joined by them. */
 export const seamFindings = {
+  'count-or-pitch': error({}, () => ({
+    message: 'a seam has either a count or a pitch',
+    hint: 'give `count`, how many holes, or `pitch`, how far apart they are at most',
+  })),
+  'seams-crowded': error(
+    { first: 'text', second: 'text', gap: 'length', least: 'length' },
+    ({ first, second, gap, least }) => ({
+      message: `where the seams on ${first} and ${second} come near one another their holes stand ${gap} apart`,
+      hint: 'begin one of them further from its end (`ends`)',
+      got: gap,
+      allowed: `at least ${least}`,
+    }),
+  ),
+  'no-such-rim': error({ rim: 'text', known: 'list' }, ({ rim, known }) => ({
+    message: `no leg has a rim called ${rim}`,
+    hint: 'name the rim of a leg that no other bend stands on',
+    got: rim,
+    allowed: known,
+  })),
+  'trim-before-next': note({ bend: 'text', extra: 'length' }, ({ bend, extra }) => ({
+    message: `${extra} is left on for ${bend}: it is looked at as trimmed in the bends after it`,
+    hint: 'trim it before the next bend',
+  })),
   'seam-corner': error({ edge: 'text' }, ({ edge }) => ({
     message: `the edge ${edge} turns a corner or bends tighter than its lap: one row of holes cannot follow it`,
     hint: 'give each side of the corner a seam of its own',

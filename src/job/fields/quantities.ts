@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { toDegrees, toRadians } from '../../base/angle';
 import { colourNames, parseColour } from '../../base/colour';
 import { ANGLE_TEXT, formatDiameter, formatForce } from '../../base/units';
+import { loadFasteners } from '../../tables/fasteners';
 import type { Tables } from '../../tables/tables';
 import { pathText, type Path } from '../path';
 import type { Reader } from '../reader';
@@ -152,7 +153,7 @@ interface Row {
 
 /** The id of a row of one of the tables; `kind` is what a row is called. */
 function row(
-  kind: 'metal' | 'board' | 'screw',
+  kind: 'metal' | 'board' | 'screw' | 'fastener',
   rows: (tables: Tables) => readonly Row[],
   shapes: readonly z.ZodType[] = [z.string()],
 ): Quantity<string> {
@@ -172,6 +173,7 @@ function row(
 export const metal = row('metal', ({ metals }) => metals, [z.string(), z.number()]);
 export const board = row('board', ({ boards }) => boards);
 export const screw = row('screw', ({ screws }) => screws, [z.string(), z.number()]);
+export const fastener = row('fastener', () => loadFasteners().fasteners);
 
 /** A colour of the drawings’ lines, as #rrggbb. */
 export const colour: Quantity<string> = {

@@ -4,6 +4,7 @@ import { block, field, list, type Read } from '../fields/field';
 import { commonFields } from '../fields/index';
 import { isBlock } from '../reader';
 import { formChoice } from './form-choice';
+import { edgeWork, seams, trim } from './finish';
 import { lengthByName, lengthShape, written } from './keyed';
 import { outline } from './outline';
 import { entriesAt, placesAt, placeShape } from './places';
@@ -170,16 +171,18 @@ const pair = field({
   unless: false,
 });
 
+const finish = { trim, seams, edges: edgeWork };
+
 /** The job file of a panel built up from a base described: what every job may say, and the panel. */
 export const panelFields = block(
   { help: 'A panel with several bends, and the forms to bend it on', required: true },
-  { ...commonFields, base, bends, corners: cornerChoices, pair },
+  { ...commonFields, base, bends, corners: cornerChoices, pair, ...finish },
 );
 
 /** The same of a panel on an outline of the maker's own. */
 export const tracedFields = block(
   { help: 'A panel with several bends on your own outline, and the forms to bend it on', required: true },
-  { ...commonFields, outline, bends: tracedBends, pair },
+  { ...commonFields, outline, bends: tracedBends, pair, ...finish },
 );
 
 export type GivenPanel = Read<typeof panelFields>;

@@ -3,7 +3,7 @@ import type { PanelBlank } from '../../drawing/panel/blank';
 import type { BuildablePanel } from './plan-panel';
 
 /** The blank of a panel with every bend as its step makes it: what is drawn and what is marked out are the same. */
-export function blankOf({ panel, bends, order }: BuildablePanel): PanelBlank {
+export function blankOf({ panel, finish, bends, order }: BuildablePanel): PanelBlank {
   return {
     panel,
     bends: bends.map(({ step, alone }, index): BlankBend => ({
@@ -12,7 +12,7 @@ export function blankOf({ panel, bends, order }: BuildablePanel): PanelBlank {
       form: step.use.body.name,
       pulled: { cone: alone.bend.form, wrap: alone.bend.wrap.chosen },
     })),
-    trim: null,
-    seams: [],
+    trim: finish.trim && finish.trim.cut,
+    seams: finish.seams,
   };
 }

@@ -30,6 +30,33 @@ export interface PlanPanelPart {
   readonly mass: number;
   /** How a traced outline came by its size; null for a panel built up. */
   readonly traced: PlanTraced | null;
+  readonly seams: readonly PlanSeam[];
+  /** What is cut before the bends, and the lines it is trimmed to after; null where nothing is left on. */
+  readonly trim: PlanTrim | null;
+  readonly edges: PlanEdges | null;
+}
+
+export interface PlanSeam {
+  readonly on: string;
+  readonly fastener: string;
+  readonly hole: number;
+  readonly drill: 'now' | 'match';
+  readonly lap: number;
+  readonly length: number;
+  readonly pitch: number;
+  /** Row after row. */
+  readonly holes: readonly Point[];
+}
+
+export interface PlanTrim {
+  readonly cut: readonly Point[];
+  readonly lines: readonly (readonly Point[])[];
+  readonly leftOn: readonly { readonly bend: string; readonly side: 'base' | 'leg'; readonly extra: number }[];
+}
+
+export interface PlanEdges {
+  readonly caps: readonly { readonly edge: string; readonly length: number }[];
+  readonly deburr: number;
 }
 
 export interface PlanTraced {
@@ -118,9 +145,34 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
       pair: job.panel.pair,
       mass: massOf(planned),
       traced: planned.flat.traced && tracedPart(planned.flat.traced),
+      ...finishPart(planned),
     },
     forms: forms.map(({ name: called, runs, planned: form }) => ({ name: called, runs, plan: form.plan })),
     findings,
+  };
+}
+
+function finishPart({
+  finish: { seams, trim, edges },
+  panel,
+}: BuildablePanel): Pick<PlanPanelPart, 'seams' | 'trim' | 'edges'> {
+  return {
+    seams: seams.map(({ seam, length, pitch, rows }) => ({
+      on: seam.on,
+      fastener: seam.fastener.id,
+      hole: seam.fastener.hole,
+      drill: seam.drill,
+      lap: seam.lap,
+      length,
+      pitch,
+      holes: rows.flat().map(({ x, y }) => [x, y] as const),
+    })),
+    trim: trim && {
+      cut: flattenLoop(trim.cut.cut.vertices, CHORD),
+      lines: trim.cut.trim.map((run) => flattenLoop(run, CHORD)),
+      leftOn: trim.leftOn.map(({ bend, side, extra }) => ({ bend: at(panel.bends, bend).name, side, extra })),
+    },
+    edges: edges && { caps: edges.caps, deburr: edges.deburr },
   };
 }
 

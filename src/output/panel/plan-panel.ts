@@ -16,6 +16,7 @@ import {
 import type { PanelRules } from '../../tables/panel-rules';
 import type { Tables } from '../../tables/tables';
 import type { Buildable } from '../pipeline';
+import { edgesAndSeams, leftOnAndMetal, type PanelFinish } from './finish/finish';
 import { flatOf } from './flat-of';
 import type { FlatPanel } from './flat-panel';
 import { formsOf, usesOf } from './forms';
@@ -48,6 +49,8 @@ export interface BuildablePanel {
   readonly panel: Panel;
   /** The net outline with its edges named, and how it was traced. */
   readonly flat: FlatPanel;
+  /** What is left on and trimmed, seams, edges, the metal it is cut from. */
+  readonly finish: PanelFinish;
   readonly bends: readonly PanelBend[];
   readonly order: readonly Step[];
   readonly forms: readonly PanelForm[];
@@ -83,6 +86,8 @@ export function planPanel(
   const flat = built.value;
   if (!flat || hasErrors(soFar)) return refuse(soFar);
   const { panel } = flat;
+  const early = edgesAndSeams(job, flat);
+  if (hasErrors(early.findings)) return refuse([...soFar, ...early.findings]);
   const ways = panel.bends.map((bend) => waysToMake(job, panel, bend, tables));
   const stuck = ways.flatMap(({ base, leg }, index) =>
     base.buildable || leg.buildable ? [] : inBend(base.findings, index),
@@ -103,15 +108,19 @@ export function planPanel(
   const forms = tried.flatMap(({ name, runs, planned }) => (planned.buildable ? [{ name, runs, planned }] : []));
   const byName = new Map(forms.map(({ name, planned }) => [name, planned]));
   const stood = standAgain(panel, steps, { alone, forms: byName, shop, rules });
+  const late = leftOnAndMetal(job, flat, { order: stood.steps, pulls: alone.map(({ bend }) => bend) });
   const findings = [
     ...ordered,
+    ...early.findings,
     ...failed,
     ...stood.findings,
+    ...late.findings,
     ...alone.flatMap((one, index) => inBend(one.findings, index)),
   ];
   if (hasErrors(findings)) return refuse(findings);
   const bends = panel.bends.map((bend, index) => bendMade(bend, stepOf(stood.steps, index), at(alone, index)));
-  return { buildable: true, job, panel, flat, bends, order: stood.steps, forms, findings: unlike(findings) };
+  const finish = { ...early.value, ...late.value };
+  return { buildable: true, job, panel, flat, finish, bends, order: stood.steps, forms, findings: unlike(findings) };
 }
 
 function stepOf(steps: readonly Step[], index: number): Step {

@@ -1,5 +1,6 @@
 import { at } from '../../base/at';
 import { toRadians } from '../../base/angle';
+import { trimWords } from './finish/words';
 import type { Measures } from '../shop-sheet/measures';
 import type { BuildablePanel, PanelBend } from './plan-panel';
 
@@ -65,8 +66,14 @@ function wordsOf(
       `Pull ${pull.with === 'bare' ? 'by hand' : `with the ${pull.with}`}, ${say.force(pull.handForce)} at ${say.length(pull.lever)} from where the sheet leaves the form, until it stands at ${ends}; it leaves the form at a wrap of ${say.angle(toRadians(sums.wrap.chosen))}.`,
       `Let it back slowly. The finished angle is ${say.angle(bend.angle)} from flat: check it with the gauge before the next step.`,
       OFF[step.off],
+      ...trimmed(planned, step.bend, say),
     ],
   };
+}
+
+function trimmed({ finish, panel }: BuildablePanel, bend: number, say: Measures): string[] {
+  const words = trimWords(finish.trim, panel, bend, say);
+  return words === null ? [] : [words];
 }
 
 function overhangs(

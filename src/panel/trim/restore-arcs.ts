@@ -37,14 +37,26 @@ function bulgeBetween(arc: Side, from: Place, to: Place): number {
   return Math.tan((sweepOf(arc) * (shareAt(arc, to) - shareAt(arc, from))) / 4);
 }
 
-/** Corners between sides that run straight on, taken out. */
+/** Corners between sides that run straight on, and corners twice, taken out. */
 export function withoutIdleCorners(vertices: readonly Vertex[]): Vertex[] {
-  return vertices.filter((vertex, index) => {
-    const before = vertices.at(index - 1) ?? vertex;
+  const once = vertices.filter((vertex, index) => {
     const next = vertices[(index + 1) % vertices.length] ?? vertex;
-    if (before.bulge !== 0 || vertex.bulge !== 0) return true;
-    const side = sideBetween(before, next);
-    const end = startingAt(side, 1);
-    return distanceTo(side, vertex) > ON || Math.hypot(end.x - before.x, end.y - before.y) < ON;
+    return Math.hypot(next.x - vertex.x, next.y - vertex.y) > TWICE;
   });
+  // From what is kept before it: two corners beside one another may each be idle by the other's place.
+  return once.reduce<Vertex[]>((kept, vertex, index) => {
+    const before = kept.at(-1) ?? once.at(-1) ?? vertex;
+    const next = once[(index + 1) % once.length] ?? vertex;
+    if (before.bulge !== 0 || vertex.bulge !== 0 || !isBetween(vertex, before, next)) kept.push(vertex);
+    return kept;
+  }, []);
+}
+
+/** Corners nearer to one another than this, mm, are one. */
+const TWICE = 1e-4;
+
+function isBetween(vertex: Place, before: Place, next: Place): boolean {
+  const side = sideBetween({ ...before, bulge: 0 }, next);
+  const end = startingAt(side, 1);
+  return distanceTo(side, vertex) <= ON && Math.hypot(end.x - before.x, end.y - before.y) >= ON;
 }

@@ -80,7 +80,11 @@ function viewOf(
   return { scale, onPaper, paper: (place) => onPaper(piece.from(place)) };
 }
 
-function drawn({ outline, lines, roots }: MarkingOut, { scale, paper }: View): Element[] {
+function drawn({ outline, lines, roots, holes, seams, trims }: MarkingOut, { scale, paper }: View): Element[] {
+  const drilled = seams.flatMap(({ rows, seam }) =>
+    rows.flat().map(({ x, y }) => ({ at: [x, y] as const, diameter: seam.fastener.hole })),
+  );
+  const lightly = [...trims, ...seams.map(({ lapLine }) => lapLine)];
   return [
     el('path', {
       d: path(flattenLoop(outline, STRAY * scale).map(paper), true),
@@ -89,7 +93,15 @@ function drawn({ outline, lines, roots }: MarkingOut, { scale, paper }: View): E
       'stroke-width': '0.35',
     }),
     ...lines.flatMap((each) => drawLine(each, paper)),
-    ...roots.map(({ at, diameter }) => {
+    ...lightly.map((run) =>
+      el('path', {
+        d: path(flattenLoop(run, STRAY * scale).map(paper), false),
+        fill: 'none',
+        stroke: PEN.thin,
+        'stroke-width': '0.2',
+      }),
+    ),
+    ...[...roots, ...holes, ...drilled].map(({ at, diameter }) => {
       const [cx, cy] = paper(at);
       const r = num(Math.max(0.5, diameter / 2 / scale));
       return el('circle', { cx: num(cx), cy: num(cy), r, fill: '#ffffff', stroke: PEN.part, 'stroke-width': '0.2' });

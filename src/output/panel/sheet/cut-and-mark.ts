@@ -1,4 +1,6 @@
 import { at } from '../../../base/at';
+import type { Vertex } from '../../../base/drawing';
+import type { Point } from '../../../base/polygon';
 import type { Panel } from '../../../panel';
 import type { PanelBlank } from '../../../drawing/panel/blank';
 import { html, type HtmlElement } from '../../html';
@@ -39,6 +41,8 @@ export function cutAndMark(
     ...rootSteps(marks, say),
     outlineTable(marks, say),
     lineTable(marks, blank.panel, say),
+    ...holeTables(marks, say),
+    ...trimAndLapLines(marks, say),
     paragraph(
       `Pencil, not a scriber: a scribed line starts a crack. ${
         blank.panel.bends.some(({ turn }) => turn === 'down')
@@ -79,6 +83,64 @@ function rootSteps({ roots, piece }: MarkingOut, say: Measures): HtmlElement[] {
       }),
     ),
   ];
+}
+
+function holeTables({ holes, otherHoles, seams, piece }: MarkingOut, say: Measures): HtmlElement[] {
+  const places = (place: Point): string => {
+    const { along, up } = piece.from(place);
+    return `${say.length(along)}, ${say.length(up)}`;
+  };
+  const rows = seams.flatMap(({ seam, rows: each, count, pitch }) =>
+    each.map((row) => {
+      const [first, last] = [at(row, 0), at(row, row.length - 1)];
+      return [
+        seam.on,
+        String(count),
+        places([first.x, first.y]),
+        places([last.x, last.y]),
+        say.length(pitch),
+        seam.drill === 'now' ? seam.fastener.drill : 'mark only',
+      ];
+    }),
+  );
+  return [
+    ...(holes.length > 0
+      ? [
+          table(
+            'Holes of the outline',
+            ['Hole', 'along, up', 'across'],
+            holes.map(({ name, at: middle, diameter }) => [name, places(middle), say.length(diameter)]),
+          ),
+        ]
+      : []),
+    ...(otherHoles > 0 ? [paragraph(`Holes that are not round, ${otherHoles}: trace them from the drawing.`)] : []),
+    ...(rows.length > 0
+      ? [
+          table(
+            'Rows of holes along seams',
+            ['On', 'holes', 'first: along, up', 'last: along, up', 'apart', 'drill'],
+            rows,
+          ),
+        ]
+      : []),
+  ];
+}
+
+function trimAndLapLines({ trims, seams, piece }: MarkingOut, say: Measures): HtmlElement[] {
+  const row = (what: string, run: readonly Vertex[]): string[] => {
+    const [first, last] = [at(run, 0), at(run, run.length - 1)].map(({ x, y }) => piece.from([x, y]));
+    const isStraight = run.length === 2 && at(run, 0).bulge === 0;
+    return [
+      isStraight ? what : `${what}, with a bend in it: trace it from the drawing`,
+      first ? `${say.length(first.along)}, ${say.length(first.up)}` : '',
+      last ? `${say.length(last.along)}, ${say.length(last.up)}` : '',
+    ];
+  };
+  const rows = [
+    ...trims.map((run) => row('trim to here once the bend is made', run)),
+    ...seams.map(({ seam, lapLine }) => row(`${seam.on}: lap line, where the other panel’s edge lies`, lapLine)),
+  ];
+  return rows.length > 0 ? [table('Trim and lap lines', ['what', 'from: along, up', 'to: along, up'], rows)] : [];
 }
 
 function outlineTable({ places }: MarkingOut, say: Measures): HtmlElement {

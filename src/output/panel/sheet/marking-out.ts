@@ -3,6 +3,8 @@ import type { Vertex } from '../../../base/drawing';
 import type { Point } from '../../../base/polygon';
 import { bendLines, type FlatLine } from '../../../drawing/panel/bend-lines';
 import type { PanelBlank } from '../../../drawing/panel/blank';
+import type { SeamLayout } from '../../../panel/seams/seam';
+import { asCircle } from '../../../panel/trace/outline';
 import { outlinePlaces, pieceFor, type MarkedPlace, type Piece } from './places';
 
 /** A line to draw with a pencil: a letter that no other has, and what it is. */
@@ -28,10 +30,16 @@ export interface MarkingOut {
   readonly places: readonly MarkedPlace[];
   readonly lines: readonly MarkedLine[];
   readonly roots: readonly MarkedHole[];
+  /** Holes that the outline came with: round ones, and how many others there are. */
+  readonly holes: readonly MarkedHole[];
+  readonly otherHoles: number;
+  readonly seams: readonly SeamLayout[];
+  /** Lines to trim to once a bend is made. */
+  readonly trims: readonly (readonly Vertex[])[];
 }
 
 /** What is marked on a blank, measured from the piece's lower left corner, the marked face up. */
-export function markingOut({ panel, bends, trim }: PanelBlank): MarkingOut {
+export function markingOut({ panel, bends, trim, seams }: PanelBlank): MarkingOut {
   const outline = trim?.cut.vertices ?? panel.outline;
   const piece = pieceFor(outline);
   const lines = panel.bends.flatMap((bend, index): Omit<MarkedLine, 'name'>[] => {
@@ -42,6 +50,7 @@ export function markingOut({ panel, bends, trim }: PanelBlank): MarkingOut {
       ...(takeOff ? [{ what: 'take-off', bend: index, ends: takeOff } as const] : []),
     ];
   });
+  const round = panel.holes.flatMap((hole) => asCircle(hole) ?? []);
   return {
     outline,
     piece,
@@ -54,6 +63,10 @@ export function markingOut({ panel, bends, trim }: PanelBlank): MarkingOut {
     roots: panel.corners
       .flatMap(({ root }) => (root ? [root] : []))
       .map((root, index) => ({ name: `H${index + 1}`, ...root })),
+    holes: round.map(({ x, y, radius }, index) => ({ name: `D${index + 1}`, at: [x, y], diameter: 2 * radius })),
+    otherHoles: panel.holes.length - round.length,
+    seams,
+    trims: trim?.trim ?? [],
   };
 }
 

@@ -7,6 +7,7 @@ import { measuresIn, type Measures } from '../../shop-sheet/measures';
 import { caution, flowing, inchNote, keepFractions, paragraph, section, table, theirs } from '../../shop-sheet/pieces';
 import { STYLE } from '../../shop-sheet/style';
 import { drawPanel } from '../picture';
+import { finishWords } from '../finish/words';
 import { blankOf } from '../panel-blank';
 import { massOf } from '../panel-plan';
 import type { BuildablePanel } from '../plan-panel';
@@ -61,6 +62,11 @@ export function writeWorkSheet(
       ),
       section('bends', 'Bend by bend', ...bendSteps(planned, say)),
       flowing('corners', 'Corners', ...cornerSteps(planned, say)),
+      flowing(
+        'seams',
+        'Seams and edges',
+        ...finishWords(planned.finish, say).map((sentence) => paragraph(theirs(sentence))),
+      ),
     ),
   );
   return writeHtml(html('html', { lang: 'en' }, head(job.title), keepFractions(body)));
