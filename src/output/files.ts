@@ -142,7 +142,7 @@ function isPrinted(id: string, blanks: Job['paper']['blanks']): boolean {
 }
 
 /** Where one hand is printed, how the other comes of it. */
-function otherHand(blanks: Job['paper']['blanks']): string[] {
+export function otherHand(blanks: Job['paper']['blanks']): string[] {
   return blanks === 'both'
     ? []
     : [

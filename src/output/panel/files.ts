@@ -3,13 +3,15 @@ import type { Drawing, OutputFile } from '../../base/drawing';
 import { inCorner } from '../../base/transform';
 import { fileName } from '../../base/file-name';
 import { drawPanelBlank } from '../../drawing/panel/blank';
+import type { PanelJob } from '../../job/panel/read';
 import { sayFindings } from '../../findings/say';
 import type { Tables } from '../../tables/tables';
 import { coloursFor } from '../colour';
 import { writeDxf } from '../dxf';
-import { makeFiles, type FileOptions } from '../files';
+import { makeFiles, otherHand, type FileOptions } from '../files';
 import { planText } from '../plan/plan-text';
 import { panelSolidFiles } from '../solids';
+import { writeTemplates, type Template } from '../pdf/pdf';
 import { writeSvg } from '../svg';
 import { blankOf } from './panel-blank';
 import { toPanelPlan } from './panel-plan';
@@ -24,6 +26,7 @@ export async function makePanelFiles(
 ): Promise<OutputFile[]> {
   const { job, forms, findings } = planned;
   const blanks = blankDrawings(planned);
+  const templates = blankTemplates(blanks, job);
   const colours = coloursFor(job.cut.colours);
   const folders = unlikeNames(forms.map(({ name }) => fileName(name)));
   const written = {
@@ -33,7 +36,7 @@ export async function makePanelFiles(
   };
   const made = await Promise.all(
     forms.map(async ({ planned: form }, index) => {
-      const files = await makeFiles(form, given, options);
+      const files = await makeFiles(form, given, { ...options, ofPanel: true });
       // The panel's blank stands for all its bends.
       return files
         .filter(({ path }) => !path.startsWith('blank/'))
@@ -54,6 +57,15 @@ export async function makePanelFiles(
         mime: 'image/svg+xml',
       },
     ]),
+    ...(templates.length === 0
+      ? []
+      : [
+          {
+            path: 'templates.pdf',
+            content: await writeTemplates(templates, job.paper, job, given.font),
+            mime: 'application/pdf',
+          },
+        ]),
     { path: 'order-of-work.html', content: writeWorkSheet(planned, blanks), mime: 'text/html' },
     {
       path: 'plan.json',
@@ -63,6 +75,24 @@ export async function makePanelFiles(
     ...panelSolidFiles(planned.panel, job.title),
     ...made.flat(),
   ];
+}
+
+/** The blanks to lay on the sheet and prick through: those of the hand the job has printed. */
+function blankTemplates(
+  blanks: readonly PanelBlankDrawing[],
+  { paper: { blanks: printed }, panel: { pair } }: PanelJob,
+): Template[] {
+  return blanks
+    .filter(({ hand }) => printed === 'both' || hand === printed)
+    .map(({ path, hand, drawing }) => ({
+      id: path,
+      title: `Blank, ${hand}`,
+      notes: [
+        'Lay it on the sheet, prick every corner, line end and place of a curve through, and join the pricks.',
+        ...(pair ? otherHand(printed) : []),
+      ],
+      drawing,
+    }));
 }
 
 /** Names told apart, on disks that take small and large letters for the same too: the second `a` is `a-2`. */
@@ -79,7 +109,14 @@ function unlikeNames(names: readonly string[]): string[] {
 /** Decimals of the blank's SVG: read again it is the same within 10⁻⁶ mm. */
 const FINE = 8;
 
-function blankDrawings(planned: BuildablePanel): { readonly path: string; readonly drawing: Drawing }[] {
+/** One face of a blank for one hand. */
+interface PanelBlankDrawing {
+  readonly path: string;
+  readonly hand: 'left' | 'right';
+  readonly drawing: Drawing;
+}
+
+function blankDrawings(planned: BuildablePanel): PanelBlankDrawing[] {
   const { panel, job } = planned;
   const blank = blankOf(planned);
   const hands = job.panel.pair ? (['left', 'right'] as const) : (['left'] as const);
@@ -89,6 +126,7 @@ function blankDrawings(planned: BuildablePanel): { readonly path: string; readon
   return hands.flatMap((hand) =>
     faces.map((face) => ({
       path: `blank/${job.panel.pair ? `blank-${hand}` : 'blank'}${face === 'other' ? '-other-face' : ''}`,
+      hand,
       drawing: inCorner({ shapes: drawPanelBlank(blank, { hand, face, units: job.units }) }),
     })),
   );

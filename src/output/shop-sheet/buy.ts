@@ -31,18 +31,22 @@ export function buyList(shop: Shop): HtmlElement[] {
   ];
 }
 
-function metalRows({ bend, job, say }: Shop): Row[] {
+function metalRows({ bend, job, say, ofPanel }: Shop): Row[] {
   const { width, height, mass } = sizeBlank(bend, developBlank(bend));
   const { metal, section } = bend;
   const strip = adviseTrial(bend, job.units);
   const name = `${metal.name}, ${say.thickness(section.thickness)}`;
   return [
-    [
-      name,
-      `${say.atLeast(width)} × ${say.atLeast(height)}`,
-      '1 for each part',
-      `${say.mass(mass)} each, leverage included`,
-    ],
+    ...(ofPanel
+      ? []
+      : [
+          [
+            name,
+            `${say.atLeast(width)} × ${say.atLeast(height)}`,
+            '1 for each part',
+            `${say.mass(mass)} each, leverage included`,
+          ] as const,
+        ]),
     ...(job.trials.length > 0
       ? []
       : [

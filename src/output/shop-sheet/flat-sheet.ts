@@ -6,7 +6,13 @@ import { paragraph, table } from './pieces';
 import type { Shop } from './shop';
 
 /** Corners of the flat sheet and the lines to mark on it, measured from the held leg's edge and its corner at A. */
-export function flatSheet({ bend, say }: Shop): HtmlElement[] {
+export function flatSheet({ bend, say, ofPanel }: Shop): HtmlElement[] {
+  if (ofPanel)
+    return [
+      paragraph(
+        'This form bends one edge of a panel. What to cut, the lines to mark and the order of the bends stand in order-of-work.html; the blank is drawn in “blank”, and at 1:1 for paper in the panel’s templates.pdf.',
+      ),
+    ];
   const { outline, tangents, trims } = developBlank(bend);
   const { held } = bend.legs;
   const corners = outline.map(({ x, y }): Point => [x, y + held]);

@@ -7,12 +7,12 @@ import type { Buildable } from '../pipeline';
 import { measuresIn, type SheetUnits } from './measures';
 import type { Shop } from './shop';
 
-/** Everything the shop sheet may speak of, from what was worked out; `tables`: in the job's units (`tablesIn`), `units`: those to write in. */
+/** Everything the shop sheet may speak of, from what was worked out; `tables`: in the job's units (`tablesIn`), `units`: those to write in; `ofPanel`: see {@link Shop}. */
 export function gather(
   { job, bend, layout, joints, plan, findings }: Buildable,
   { parts, boards }: Pick<Shop, 'parts' | 'boards'>,
   tables: Tables,
-  units: SheetUnits,
+  { units, ofPanel }: { readonly units: SheetUnits; readonly ofPanel: boolean },
 ): Shop {
   const spine = boardOf(job.board.spine, tables);
   const screw =
@@ -30,6 +30,7 @@ export function gather(
     tables,
     say: measuresIn(units),
     screw,
+    ofPanel,
     board: {
       spine,
       stations: boardOf(job.board.stations, tables),

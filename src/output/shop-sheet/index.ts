@@ -24,6 +24,8 @@ import { trialPieces } from './trial-pieces';
 export interface ShopSheetOptions {
   /** Units to write in; the job's where not given. */
   readonly units?: SheetUnits;
+  /** Whether the bend is one of a panel; no where not given. */
+  readonly ofPanel?: boolean;
 }
 
 /** No script, nothing fetched: a browser holds the file to it. */
@@ -40,7 +42,10 @@ export function writeShopSheet(
   options: ShopSheetOptions = {},
 ): string {
   const { units } = built.job;
-  const shop = gather(built, cut, tablesIn(tables, units), options.units ?? units);
+  const shop = gather(built, cut, tablesIn(tables, units), {
+    units: options.units ?? units,
+    ofPanel: options.ofPanel ?? false,
+  });
   return writeHtml(html('html', { lang: 'en' }, head(shop), keepFractions(body(shop))));
 }
 

@@ -27,4 +27,6 @@ export interface Shop {
   readonly board: { readonly spine: Board; readonly stations: Board; readonly backing: Board };
   /** The one screw size of the form. */
   readonly screw: Screw;
+  /** Whether the bend is one of a panel, whose blank and order of work are the panel's own. */
+  readonly ofPanel: boolean;
 }

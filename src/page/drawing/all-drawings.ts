@@ -36,7 +36,7 @@ const MARGIN = 5;
 export function shopOf(form: Form): Shop {
   const { units } = form.job;
   const cut = { parts: form.parts, boards: layOutPieces(form.parts, form.planned, tables) };
-  return gather(form.planned, cut, tablesIn(tables, units), units);
+  return gather(form.planned, cut, tablesIn(tables, units), { units, ofPanel: false });
 }
 
 /** Every drawing of a form, dimensioned ones first. */

@@ -63,6 +63,13 @@ describe.each(panelStarters)('the starter panel %s', (name) => {
     expect(new Set(paths).size).toBe(paths.length);
     expect(paths).toEqual(expect.arrayContaining(['order-of-work.html', 'plan.json']));
     for (const form of planned.forms) expect(paths).toContain(`forms/${form.name}/templates.pdf`);
+    // The blank on paper, for those who prick it through: the panel's, not one for each form.
+    expect(paths.filter((path) => path.includes('blank'))).toEqual(paths.filter((path) => path.startsWith('blank/')));
+    expect(paths).toContain('templates.pdf');
+    for (const { path, content } of first.filter((file) => file.path.endsWith('shop-sheet.html'))) {
+      expect(content, path).toContain('stand in order-of-work.html');
+      expect(content, path).not.toContain('Flat sheet: lines and where they end');
+    }
   });
 });
 
