@@ -52,7 +52,8 @@ const inline = async (entry) => {
 const [script, look] = [await inline('src/page/main.tsx'), await inline('src/page/look/element.ts')];
 const style = readFileSync('src/page/style.css', 'utf8');
 const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
-const policy = `default-src 'none'; script-src ${hash(script)} ${hash(look)}; style-src ${hash(style)}; img-src data:; connect-src 'self'; base-uri 'none'; form-action 'none'`;
+// The one worker is the page's own script once more, from a blob of the page.
+const policy = `default-src 'none'; script-src ${hash(script)} ${hash(look)}; style-src ${hash(style)}; img-src data:; connect-src 'self'; worker-src blob:; base-uri 'none'; form-action 'none'`;
 const parts = { POLICY: policy, STYLE: style, SCRIPT: script, LOOK: look };
 const html = readFileSync('src/page/index.html', 'utf8').replaceAll(
   /%(POLICY|STYLE|SCRIPT|LOOK)%/g,

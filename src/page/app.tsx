@@ -1,19 +1,20 @@
-import { at } from '../base/at';
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { BenchButton } from './bench/bench-button';
 import { Beside } from './compare/beside';
 import { Cut } from './cut';
+import type { AppProps } from './page';
+import { benchSteps } from './bench/bench-steps';
 import { useAddress } from './address';
 import { useAfterPause } from './after-pause';
 import { NoFormYet } from './no-form-yet';
 import {
   changed,
   draftFrom,
-  fromAddress,
   jobFileFrom,
   readDraft,
   textAt,
+  toAddress,
   type Draft,
   type DraftPath,
   type Opened,
@@ -27,23 +28,23 @@ import { keptText } from './files/kept-text';
 import { useWatchedJob } from './files/watch-job';
 import { OpenFile, type Source } from './open-file';
 import { Plots } from './plots';
-import { starters } from './starters';
+import { StarterChoice } from './starter-choice';
 import { useTabTitle } from './tab-title';
 import { Take } from './take';
 import { Tour } from './tour/tour';
 import { View } from './view';
 import { Words } from './words';
-import { work, type Form } from './work';
+import { tables, work, type Form } from './work';
+import { jobFields } from '../job/fields/index';
 import { pathText } from '../job/path';
-import { PrintSheet } from './print-sheet';
+import { PrintSheet, sheetOf } from './print-sheet';
+import font from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf';
+import { makeFiles } from '../output/files';
 
-/** The whole page: one draft, worked out at every change; what follows from it is shown in the order of the work. */
-export function App(): JSX.Element {
-  const [given] = useState(() => fromAddress(location.hash));
-  const [refused, setRefused] = useState(
-    given?.problem ? `The job in the address was not opened: ${given.problem}` : '',
-  );
-  const [history, setHistory] = useState(() => begin<Draft>(given?.draft ?? draftFrom(at(starters, 0).text)));
+/** The page for one bend: one draft, worked out at every change; what follows from it is shown in the order of the work. */
+export function App({ given, leave, back }: AppProps): JSX.Element {
+  const [refused, setRefused] = useState(given.refused);
+  const [history, setHistory] = useState(() => begin<Draft>(draftFrom(given.text)));
   const [pinned, setPinned] = useState<Draft | null>(null);
   const draft = history.present;
   const worked = useMemo(() => work(draft), [draft]);
@@ -55,12 +56,13 @@ export function App(): JSX.Element {
   useTabTitle(textAt(draft, ['title']));
 
   // The text the job came from, whose comments and order are kept, and the file it stands in.
-  const [source, setSource] = useState<Source | null>(null);
-  const [original, setOriginal] = useState(() => (given?.draft ? given.text : at(starters, 0).text));
+  const [source, setSource] = useState<Source | null>(given.source);
+  const [original, setOriginal] = useState(given.text);
   const [onDisk, setOnDisk] = useState<string | null>(null);
 
   const replace = (next: Draft, place: string): void => setHistory((held) => settle(edit(held, next, place)));
-  const take = (opened: Opened, name: string, place: string): void => {
+  const take = (opened: Opened, name: string, place: string, from: Source | null = null): void => {
+    if ('panel' in opened || 'drawing' in opened) return leave(opened, from, jobFileFrom(draft));
     setRefused(opened.problem === null ? '' : `${name} was not opened: ${opened.problem}`);
     if (!opened.draft) return;
     replace(opened.draft, place);
@@ -68,15 +70,18 @@ export function App(): JSX.Element {
     setOnDisk(null);
   };
   const open = (opened: Opened, from: Source): void => {
-    take(opened, from.name, 'open');
-    if (opened.draft) setSource(from);
+    take(opened, from.name, 'open', from);
+    if (opened.draft) setSource(from.isStarter ? null : from);
   };
   useWatchedJob((text) => {
     const untouched = jobFileFrom(draft) === jobFileFrom(draftFrom(original));
     if (untouched) take(readDraft(text), 'The job on disk', 'disk');
     else setOnDisk(text);
   });
-  useAddress(draft, (opened) => take(opened, 'The job in the address', 'address'));
+  useAddress(
+    useMemo(() => toAddress(draft), [draft]),
+    (opened) => take(opened, 'The job in the address', 'address'),
+  );
   useEffect(() => {
     const keys = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -92,12 +97,6 @@ export function App(): JSX.Element {
 
   const change = (path: DraftPath, value: Draft | string | undefined): void =>
     setHistory((held) => edit(held, changed(held.present, path, value), pathText(path)));
-  const start = (name: string): void => {
-    const starter = starters.find((one) => one.name === name);
-    if (!starter) return;
-    take(readDraft(starter.text), starter.name, 'open');
-    setSource(null);
-  };
   const swap = (): void => {
     if (!pinned) return;
     replace(pinned, 'swap');
@@ -109,15 +108,7 @@ export function App(): JSX.Element {
         <h1>bendbuck</h1>
         <p>The form to bend it on, springback included.</p>
         <nav aria-label="Job">
-          <label for="starter">Start from</label>
-          <select id="starter" value="" onChange={(event) => start(event.currentTarget.value)}>
-            <option value="">choose a starter</option>
-            {starters.map(({ name, what }) => (
-              <option key={name} value={name}>
-                {what}
-              </option>
-            ))}
-          </select>
+          <StarterChoice open={open} />
           <OpenFile open={open} />
           <button type="button" disabled={history.past.length === 0} onClick={() => setHistory(undo)}>
             Undo
@@ -125,7 +116,8 @@ export function App(): JSX.Element {
           <button type="button" disabled={history.future.length === 0} onClick={() => setHistory(redo)}>
             Redo
           </button>
-          <BenchButton form={form} text={worked.text} stale={stale} />
+          <BenchButton make={form && !stale ? () => benchSteps(form) : null} of={form} text={worked.text} />
+          {back}
           <Tour form={form} />
         </nav>
         {refused === '' ? null : (
@@ -157,6 +149,7 @@ export function App(): JSX.Element {
       <Glance form={form} findings={worked.findings} stale={greyed} />
       <main>
         <Fields
+          root={jobFields}
           form={form}
           draft={draft}
           findings={worked.findings}
@@ -170,11 +163,18 @@ export function App(): JSX.Element {
           {form ? <Plots form={form} stale={greyed} /> : null}
           {form ? <Cut form={form} stale={greyed} /> : null}
           <Beside pinned={pinned} draft={draft} form={form} stale={stale} pin={setPinned} swap={swap} />
-          <Take worked={worked} stale={stale} kept={() => keptText(original, draft, worked.text)} source={source} />
+          <Take
+            make={form && !stale ? () => makeFiles(form.planned, { tables, font }) : null}
+            of={worked}
+            title={form?.job.title ?? 'job'}
+            text={worked.text}
+            kept={() => keptText(original, draft, worked.text)}
+            source={source}
+          />
           <Words />
         </div>
       </main>
-      {form ? <PrintSheet form={form} /> : null}
+      {form ? <PrintSheet write={() => sheetOf(form)} /> : null}
     </>
   );
 }

@@ -1,4 +1,6 @@
 import { MM_PER_INCH, parseLength, toFractionalInches, type LengthUnit } from '../base/units';
+import type { Block } from '../job/fields/field';
+import { jobFields } from '../job/fields/index';
 import { fieldAt } from '../job/fields/look';
 import { changed, type Draft, type DraftPath } from './draft';
 
@@ -9,18 +11,19 @@ const EXACT = 1e-4;
  * The draft in another unit: lengths that carry none are written anew, so that the part stays what it is; what says its own unit, a gauge or a board's name
  * is left as typed. A fraction stays exact; other inches are given to 0.00001, mm to 0.0001.
  */
-export function inUnits(draft: Draft, from: LengthUnit, to: LengthUnit): Draft {
-  const whole = from === to ? draft : converted(draft, [], { from, to });
+export function inUnits(draft: Draft, from: LengthUnit, to: LengthUnit, root: Block = jobFields): Draft {
+  const whole = from === to ? draft : converted(draft, [], { from, to, root });
   return changed(typeof whole === 'string' ? {} : whole, ['units'], to);
 }
 
 interface Units {
   readonly from: LengthUnit;
   readonly to: LengthUnit;
+  readonly root: Block;
 }
 
 function converted(node: Draft | string, path: DraftPath, units: Units): Draft | string {
-  if (typeof node === 'string') return isLength(path) ? rewritten(node, units) : node;
+  if (typeof node === 'string') return isLength(path, units.root) ? rewritten(node, units) : node;
   if (Array.isArray(node))
     return (node as readonly (Draft | string)[]).map((entry, index) => converted(entry, [...path, index], units));
   return Object.fromEntries(
@@ -31,9 +34,15 @@ function converted(node: Draft | string, path: DraftPath, units: Units): Draft |
   );
 }
 
-function isLength(path: DraftPath): boolean {
-  const kind = fieldAt(path)?.kind.name;
-  return kind === 'length' || kind === 'thickness';
+/** What is written as a list or block of its own holds lengths, but where it is a mere factor. */
+function isLength(path: DraftPath, root: Block): boolean {
+  const kind = fieldAt(path, root)?.kind.name;
+  if (kind) return kind === 'length' || kind === 'thickness' || (kind === 'structure' && !isFactor(path));
+  return path.some((_, depth) => fieldAt(path.slice(0, depth), root)?.kind.name === 'structure');
+}
+
+function isFactor(path: DraftPath): boolean {
+  return path.at(-1) === 'scale';
 }
 
 /** A text without a unit reads otherwise in the other unit: that is how one is known. */

@@ -1,7 +1,8 @@
 import { kindOfEntry, listsOf, type PlacedList } from '../job/fields/look';
-import type { EntryKind } from '../job/fields/field';
+import type { Block, EntryKind } from '../job/fields/field';
+import { jobFields } from '../job/fields/index';
 import { pathFromText, pathText } from '../job/path';
-import { changed, nodeAt, textAt, type Draft } from './draft';
+import { changed, nodeAt, type Draft } from './draft';
 
 /** A draft as far as it counts. */
 export interface Counted {
@@ -10,8 +11,12 @@ export interface Counted {
   readonly asTyped: (path: string) => string;
 }
 
-/** Lists whose entries count only once they are whole, so that one can be filled in without the form going. */
-const waiting: readonly PlacedList[] = listsOf().filter(({ list }) => list.kinds.some(({ whole }) => whole !== null));
+/** Lists whose entries count only once they are whole, so that one can be filled in without the form going: of a panel, all of them. */
+function waitingIn(root: Block): readonly PlacedList[] {
+  return listsOf(root).filter(({ list }) => root !== jobFields || list.kinds.some(({ whole }) => whole !== null));
+}
+
+const waiting = waitingIn(jobFields);
 
 /** What an entry of a list is, by the keys it has in the draft. */
 export function kindAt({ path, list }: PlacedList, draft: Draft, index: number): EntryKind | undefined {
@@ -19,22 +24,29 @@ export function kindAt({ path, list }: PlacedList, draft: Draft, index: number):
 }
 
 /** Whether enough of an entry is filled in for it to count. */
-export function isWhole(placed: PlacedList, draft: Draft, index: number): boolean {
+export function isWhole(placed: PlacedList, draft: Draft, index: number, root: Block = jobFields): boolean {
   const kind = kindAt(placed, draft, index);
-  const under = kind?.key ?? null;
-  const at = [...placed.path, index, ...(under === null ? [] : [under])];
-  return kind?.whole?.((key) => textAt(draft, [...at, key]).trim() !== '') ?? true;
+  if (!kind) return true;
+  const at = [...placed.path, index, ...(kind.key === null ? [] : [kind.key])];
+  const has = (key: string): boolean => isFilled(nodeAt(draft, [...at, key]));
+  if (kind.whole) return kind.whole(has);
+  // Entries of a panel's own lists: whatever has to be there is.
+  return root === jobFields || Object.entries(kind.fields).every(([key, { required }]) => !required || has(key));
+}
+
+function isFilled(node: Draft | string | undefined): boolean {
+  return typeof node === 'string' ? node.trim() !== '' : node !== undefined;
 }
 
 /** The draft without entries that are not whole, and without those at the paths in `out`, such as `trials[1]`. */
-export function countedOf(draft: Draft, out: ReadonlySet<string> = new Set()): Counted {
+export function countedOf(draft: Draft, out: ReadonlySet<string> = new Set(), root: Block = jobFields): Counted {
   let counted = draft;
   const kept = new Map<string, readonly number[]>();
-  for (const placed of waiting) {
+  for (const placed of root === jobFields ? waiting : waitingIn(root)) {
     const entries = nodeAt(draft, placed.path);
     if (!Array.isArray(entries)) continue;
     const places = entries.flatMap((_, index) =>
-      isWhole(placed, draft, index) && !out.has(pathText([...placed.path, index])) ? [index] : [],
+      isWhole(placed, draft, index, root) && !out.has(pathText([...placed.path, index])) ? [index] : [],
     );
     kept.set(pathText(placed.path), places);
     if (places.length === entries.length) continue;

@@ -4,6 +4,7 @@ import { boundsOf } from '../base/bounds';
 import type { Part } from '../drawing/parts/part';
 import { coloursFor } from '../output/colour';
 import { drawingGroups } from '../output/svg';
+import { allDrawings } from './drawing/all-drawings';
 import { toNode } from './drawing/to-node';
 import { Viewer } from './drawing/viewer';
 import { showLength } from './know';
@@ -36,7 +37,9 @@ export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Elemen
           />
         ))}
       </ul>
-      {looked === null ? null : <Viewer form={form} first={looked} close={() => setLooked(null)} />}
+      {looked === null ? null : (
+        <Viewer make={() => allDrawings(form)} of={form} first={looked} close={() => setLooked(null)} />
+      )}
     </section>
   );
 }

@@ -5,6 +5,8 @@ import { decodeJob } from '../job/decode';
 import { parseJob } from '../job/parse';
 import { readSource } from '../job/source';
 import { loadTables } from '../tables/bundled';
+import type { Block } from '../job/fields/field';
+import { jobFields } from '../job/fields/index';
 import { fieldAt, nodeAtPath } from '../job/fields/look';
 import type { QuantityName } from '../job/fields/quantity';
 
@@ -57,10 +59,18 @@ export function changed(
   return block;
 }
 
-/** What a text gave: a draft, or why it is refused, in the job reader's words. */
+/** What a file gave: the draft of one bend, a panel's job, a drawing to make a panel of, or why it is refused, in the job reader's words. */
 export type Opened =
   | { readonly draft: Draft; readonly text: string; readonly problem: null }
+  | { readonly draft: null; readonly panel: string; readonly problem: null }
+  | { readonly draft: null; readonly drawing: OpenedDrawing; readonly problem: null }
   | { readonly draft: null; readonly problem: string };
+
+/** A drawing of an outline, as it stands in its file. */
+export interface OpenedDrawing {
+  readonly name: string;
+  readonly text: string;
+}
 
 /**
  * A draft from a job file's text, read as the command line reads it: what that cannot take apart (a key written twice, a bracket left
@@ -69,20 +79,18 @@ export type Opened =
 export function readDraft(text: string): Opened {
   const { source, findings } = readSource(text);
   if (!source) return refuse(findings);
-  if (isPanel(source.data)) return { draft: null, problem: PANEL };
+  if (isPanel(source.data)) return { draft: null, panel: text, problem: null };
   const read = toDraft(source.data);
   if (read === undefined && text.trim() !== '') return refuse(parseJob(text, loadTables()).findings);
-  const whole = read === undefined ? {} : spread(read, []);
+  const whole = read === undefined ? {} : spread(read, [], jobFields);
   return typeof whole === 'object' && !Array.isArray(whole)
     ? { draft: whole, text, problem: null }
     : refuse(parseJob(text, loadTables()).findings);
 }
 
-const PANEL =
-  'it is the job of a whole panel, and the page shows one bend: work it out with `bendbuck plan` and `bendbuck make`';
-
+/** As the job reader tells them apart: a panel has a base, or an outline of its own. */
 function isPanel(data: unknown): boolean {
-  return typeof data === 'object' && data !== null && Object.hasOwn(data, 'base');
+  return typeof data === 'object' && data !== null && (Object.hasOwn(data, 'base') || Object.hasOwn(data, 'outline'));
 }
 
 /** The same for a file's bytes. */
@@ -103,8 +111,10 @@ export function draftFrom(text: string): Draft {
   return readDraft(text).draft ?? {};
 }
 
-function toDraft(value: unknown): Draft | string | undefined {
-  if (Array.isArray(value)) return value.flatMap((entry) => toDraft(entry) ?? []);
+/** Plain data with every leaf as text. */
+export function toDraft(value: unknown): Draft | string | undefined {
+  if (Array.isArray(value))
+    return value.map((entry) => toDraft(entry)).filter((entry): entry is Draft | string => entry !== undefined);
   if (typeof value === 'object' && value !== null) {
     const read = Object.entries(value).map(([key, entry]) => [key, toDraft(entry)] as const);
     return Object.fromEntries(read.flatMap(([key, entry]) => (entry === undefined ? [] : [[key, entry]])));
@@ -115,17 +125,18 @@ function toDraft(value: unknown): Draft | string | undefined {
 }
 
 /** One value in place of a block is shown in each of the fields it stands for: one radius as both ends of it. */
-function spread(node: Draft | string, path: DraftPath): Draft | string {
-  const described = nodeAtPath(path);
+export function spread(node: Draft | string, path: DraftPath, root: Block): Draft | string {
+  const described = nodeAtPath(path, root);
   if (typeof node === 'string')
     return described?.node === 'block' && described.short.length > 0
       ? Object.fromEntries(described.short.map((key) => [key, node]))
       : node;
-  if (Array.isArray(node)) return [...(node as readonly (Draft | string)[])];
+  if (Array.isArray(node))
+    return (node as readonly (Draft | string)[]).map((entry, index) => spread(entry, [...path, index], root));
   return Object.fromEntries(
     Object.entries(node as Readonly<Record<string, Draft | string>>).map(([key, entry]) => [
       key,
-      spread(entry, [...path, key]),
+      spread(entry, [...path, key], root),
     ]),
   );
 }
@@ -136,31 +147,31 @@ export function jobFileFrom(draft: Draft): string {
 }
 
 /** The same as plain data. */
-export function dataFrom(draft: Draft): unknown {
-  return toData(draft, []) ?? {};
+export function dataFrom(draft: Draft, root: Block = jobFields): unknown {
+  return toData(draft, [], root) ?? {};
 }
 
-function toData(node: Draft | string, path: DraftPath): unknown {
+function toData(node: Draft | string, path: DraftPath, root: Block): unknown {
   if (typeof node === 'string') {
     const text = node.trim();
     if (text === '') return undefined;
-    const kind = fieldAt(path)?.kind.name;
+    const kind = fieldAt(path, root)?.kind.name;
     if (kind === 'yes-no') return text === 'true' ? true : text === 'false' ? false : text;
     return DECIMAL.test(text) && !(kind && NAMES.includes(kind)) ? Number(text) : text;
   }
   if (Array.isArray(node))
-    return (node as readonly (Draft | string)[]).map((entry, index) => toData(entry, [...path, index]) ?? {});
+    return (node as readonly (Draft | string)[]).map((entry, index) => toData(entry, [...path, index], root) ?? {});
   const block = Object.entries(node as Readonly<Record<string, Draft | string>>).flatMap(([key, entry]) => {
-    const value = toData(entry, [...path, key]);
+    const value = toData(entry, [...path, key], root);
     return value === undefined ? [] : [[key, value] as const];
   });
   if (block.length === 0) return undefined;
-  return inShort(Object.fromEntries(block), path);
+  return inShort(Object.fromEntries(block), path, root);
 }
 
 /** One value in place of a block that says no more than it. */
-function inShort(data: Readonly<Record<string, unknown>>, path: DraftPath): unknown {
-  const node = nodeAtPath(path);
+function inShort(data: Readonly<Record<string, unknown>>, path: DraftPath, root: Block): unknown {
+  const node = nodeAtPath(path, root);
   const short = node?.node === 'block' ? node.short : [];
   const values = Object.values(data);
   const alike = values.length === short.length && short.every((key) => key in data && data[key] === values[0]);
@@ -172,7 +183,12 @@ const NAMES: readonly QuantityName[] = ['text', 'choice', 'row', 'colour'];
 
 /** The part of the address that carries a draft, and back. */
 export function toAddress(draft: Draft): string {
-  return `#job=${encodeURIComponent(jobFileFrom(draft))}`;
+  return textToAddress(jobFileFrom(draft));
+}
+
+/** The same for a job file's text. */
+export function textToAddress(text: string): string {
+  return `#job=${encodeURIComponent(text)}`;
 }
 
 /** What an address carries; null where it carries no job. */

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { readOpened, type Open } from './open-file';
 
-/** A job file dropped anywhere on the page is opened as if it were chosen; while one hovers, the page says so. */
+/** A job file or a drawing dropped anywhere on the page is opened as if it were chosen; while one hovers, the page says so. */
 export function DropFile({ open }: { open: Open }): JSX.Element | null {
   const [hovers, setHovers] = useState(false);
   useEffect(() => {
@@ -31,5 +31,7 @@ export function DropFile({ open }: { open: Open }): JSX.Element | null {
       removeEventListener('drop', drop);
     };
   }, [open]);
-  return hovers ? <div class="drop-here">Drop the job file to open it</div> : null;
+  return hovers ? (
+    <div class="drop-here">Drop a job file, or an SVG or DXF drawing of an outline, to open it</div>
+  ) : null;
 }

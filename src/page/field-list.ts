@@ -1,6 +1,7 @@
 import { cuttingTools } from '../job/cutting-tool';
 import { fieldsOf, listsOf, nodeAtPath, type PlacedList } from '../job/fields/look';
-import type { EntryKind, Field } from '../job/fields/field';
+import type { Block, EntryKind, Field } from '../job/fields/field';
+import { jobFields } from '../job/fields/index';
 import { groups, type Group, type GroupName } from '../job/fields/groups';
 import type { Choice } from '../job/fields/quantity';
 import type { Setting } from '../job/setting';
@@ -17,41 +18,46 @@ export interface Row {
 
 /** A part of the form: its rows, and the lists that are shown in it. */
 export interface Section extends Group {
-  readonly name: GroupName;
+  readonly name: GroupName | 'panel';
   readonly rows: readonly Row[];
   readonly lists: readonly PlacedList[];
 }
 
-const placed = fieldsOf();
-const lists = listsOf();
+/** What of a panel's job belongs to no other part of the form. */
+const PANEL = { name: 'panel', title: 'Panel', begins: 'always' } as const;
 
-/** The form: every field the job file has, in the order of the work. */
-export const sections: readonly Section[] = Object.entries(groups).flatMap(([name, group]): Section[] => {
-  const rows = placed.filter((each) => each.group === name);
-  const within = lists.filter(({ list }) => list.group === name);
-  return [
-    {
-      ...group,
-      name: name as GroupName,
-      rows: rows.map(({ path, field }) => ({ path, field, label: field.label })),
-      lists: within,
-    },
-  ];
-});
+/** The form: every field a job file has, in the order of the work; what a panel alone has follows the sheet. */
+export function sectionsOf(root: Block): readonly Section[] {
+  const [placed, lists] = [fieldsOf(root), listsOf(root)];
+  const rowsOf = (group: GroupName | undefined): Row[] =>
+    placed.filter((each) => each.group === group).map(({ path, field }) => ({ path, field, label: field.label }));
+  const panel: Section = { ...PANEL, rows: rowsOf(undefined), lists: [] };
+  return Object.entries(groups)
+    .flatMap(([name, group]): Section[] => {
+      const own: Section = {
+        ...group,
+        name: name as GroupName,
+        rows: rowsOf(name as GroupName),
+        lists: lists.filter(({ list }) => list.group === name),
+      };
+      return name === 'sheet' ? [own, panel] : [own];
+    })
+    .filter(({ rows, lists: within }) => rows.length + within.length > 0);
+}
+
+/** The form of one bend's job. */
+export const sections = sectionsOf(jobFields);
 
 /** The rows of one entry of a list, by what it is. */
 export function rowsOfEntry({ path }: PlacedList, { one, key: under, fields }: EntryKind, index: number): Row[] {
-  return Object.entries(fields).flatMap(([key, field]): Row[] =>
-    field.node === 'field'
-      ? [
-          {
-            path: [...path, index, ...(under === null ? [] : [under]), key],
-            field,
-            label: `${one} ${index + 1}: ${field.label}`,
-          },
-        ]
-      : [],
-  );
+  const entry = [...path, index, ...(under === null ? [] : [under])];
+  const below = (inner: EntryKind['fields'], at: DraftPath): Row[] =>
+    Object.entries(inner).flatMap(([key, node]): Row[] => {
+      if (node.node === 'list') return [];
+      if (node.node === 'block') return below(node.fields, [...at, key]);
+      return [{ path: [...at, key], field: node, label: `${one} ${index + 1}: ${node.label}` }];
+    });
+  return below(fields, entry);
 }
 
 /** What a new entry of a kind begins with. */

@@ -5,11 +5,13 @@ import { inUnits } from './convert-units';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
 import { pathText } from '../job/path';
 import { isWhole, kindAt } from './counted';
+import { isStructured, StructuredInput } from './structured';
 import { TrialEffect } from './trial-effect';
 import type { Form } from './work';
 import { homeOf } from '../job/fields/label';
 import type { PlacedList } from '../job/fields/look';
-import type { EntryKind, Field } from '../job/fields/field';
+import type { Block, EntryKind, Field } from '../job/fields/field';
+import { jobFields } from '../job/fields/index';
 import {
   choicesOf,
   cutFor,
@@ -17,6 +19,7 @@ import {
   isFor,
   rowsOfEntry,
   sections,
+  sectionsOf,
   settingOf,
   shownText,
   type Row,
@@ -32,6 +35,18 @@ export interface FieldsProps {
   readonly settle: () => void;
   /** The form as last worked out; null before there was one. */
   readonly form: Form | null;
+  /** The job file described: of one bend, or of a panel. */
+  readonly root: Block;
+}
+
+const ofBend = { root: jobFields, sections } as const;
+const known = new Map<Block, readonly Section[]>();
+
+/** The parts of a described job file's form, made once. */
+function sectionsFor(root: Block): readonly Section[] {
+  const held = root === ofBend.root ? ofBend.sections : (known.get(root) ?? sectionsOf(root));
+  known.set(root, held);
+  return held;
 }
 
 /** Section 1: what you are bending. */
@@ -41,7 +56,7 @@ export function Fields(props: FieldsProps): JSX.Element {
       <h2 id="bending" tabIndex={-1}>
         What you are bending
       </h2>
-      {sections.map((section) =>
+      {sectionsFor(props.root).map((section) =>
         section.begins === 'always' ? (
           <fieldset key={section.name}>
             <legend>{section.title}</legend>
@@ -95,25 +110,25 @@ function Fold({ title, open, children }: { title: string; open: boolean; childre
   );
 }
 
-function FieldRow({ row, draft, findings, change, replace, settle }: FieldsProps & { row: Row }): JSX.Element {
+function FieldRow({ row, draft, findings, change, replace, settle, root }: FieldsProps & { row: Row }): JSX.Element {
   const { field, path } = row;
   const name = pathText(path);
   const setting = settingOf(draft);
   const choices = choicesOf(field, setting);
   const value = shownText(field, textAt(draft, path), setting);
-  const mine = findings.filter((finding) => homeOf(finding.path) === name);
+  const mine = findings.filter((finding) => homeOf(finding.path, root) === name);
   const wrong = mine.some(({ level }) => level === 'error');
   const described = mine.length > 0 ? { 'aria-describedby': `${name}-says` } : {};
   const set = (event: TargetedEvent<HTMLInputElement | HTMLSelectElement>): void => {
     const typed = event.currentTarget.value;
-    if (name === 'units') replace(inUnits(draft, setting.units, typed === 'in' ? 'in' : 'mm'), name);
+    if (name === 'units') replace(inUnits(draft, setting.units, typed === 'in' ? 'in' : 'mm', root), name);
     else if (name === 'cut.with') change(['cut'], cutFor(draft, typed));
     else change(path, typed === '' && choices ? undefined : typed);
   };
-  const unless = field.unlessSaid?.(setting) ?? '';
+  const unless = (field.unlessSaid?.(setting) ?? '').replaceAll('`', '');
   const unit = unitOf(field, value === '' && /\d/u.test(unless) ? unless : value, setting.units);
   return (
-    <div class={wrong ? 'field wrong' : 'field'}>
+    <div class={`field${wrong ? ' wrong' : ''}${isStructured(field) ? ' wide' : ''}`}>
       <label for={name} title={`${field.help}.`}>
         {row.label}
       </label>
@@ -129,6 +144,16 @@ function FieldRow({ row, draft, findings, change, replace, settle }: FieldsProps
               </option>
             ))}
           </select>
+        ) : isStructured(field) ? (
+          <StructuredInput
+            id={name}
+            node={nodeAt(draft, path)}
+            set={(value) => change(path, value)}
+            settle={settle}
+            placeholder={unless === '' ? (field.example ?? '') : unless}
+            wrong={wrong}
+            described={described}
+          />
         ) : (
           <input
             id={name}
@@ -210,7 +235,7 @@ function List({ placed, ...props }: FieldsProps & { placed: PlacedList }): JSX.E
             {rowsOfEntry(placed, kind, index).map((row) => (
               <FieldRow key={pathText(row.path)} row={row} {...props} />
             ))}
-            {isWhole(placed, draft, index) ? null : <p class="quiet">Counts once it is filled in.</p>}
+            {isWhole(placed, draft, index, props.root) ? null : <p class="quiet">Counts once it is filled in.</p>}
             <button type="button" onClick={() => remove(index)}>
               Take {kind.one} {index + 1} out
             </button>

@@ -16,9 +16,7 @@ export function Glance({
   stale: boolean;
 }): JSX.Element {
   const editing = useInSight('bending');
-  const worst = (['error', 'warning', 'note'] as const).find((level) =>
-    findings.some((finding) => finding.level === level),
-  );
+  const worst = worstOf(findings);
   return (
     <div class={stale ? 'glance stale' : 'glance'} role="region" aria-label="At a glance">
       {form ? (
@@ -36,6 +34,11 @@ export function Glance({
   );
 }
 
+/** The worst level among findings; none where there are none. */
+export function worstOf(findings: readonly SaidFinding[]): SaidFinding['level'] | undefined {
+  return (['error', 'warning', 'note'] as const).find((level) => findings.some((finding) => finding.level === level));
+}
+
 /** A key figure by its first amount alone. */
 function Short({ name, form, id }: { name: string; form: Form; id: FigureId }): JSX.Element | null {
   const figure = figureIn(keyFigures(form.planned.plan), id);
@@ -49,7 +52,7 @@ function Short({ name, form, id }: { name: string; form: Form; id: FigureId }): 
 }
 
 /** `1 error, 2 warnings`. */
-function countText(findings: readonly SaidFinding[]): string {
+export function countText(findings: readonly SaidFinding[]): string {
   const counts = (['error', 'warning', 'note'] as const).map(
     (level) => [level, findings.filter((finding) => finding.level === level).length] as const,
   );
@@ -58,14 +61,14 @@ function countText(findings: readonly SaidFinding[]): string {
 }
 
 /** Scrolls to a place and takes the keyboard there; the address, which is the job's, is left alone. */
-function jumpTo(id: string): void {
+export function jumpTo(id: string): void {
   const target = document.getElementById(id);
   target?.focus({ preventScroll: true });
   target?.scrollIntoView();
 }
 
 /** Whether the section headed by `id` is on the screen. */
-function useInSight(id: string): boolean {
+export function useInSight(id: string): boolean {
   const [inSight, setInSight] = useState(true);
   useEffect(() => {
     const section = document.getElementById(id)?.closest('section');

@@ -2,6 +2,8 @@ import { Fragment, type JSX } from 'preact';
 import type { SaidFinding } from '../findings/say';
 import { formatForce, formatLength, toFractionalInches, type LengthUnit } from '../base/units';
 import { keyFigures, nameOf, sayFigure, type Printers } from '../output/plan/figures';
+import type { Block } from '../job/fields/field';
+import { jobFields } from '../job/fields/index';
 import { homeOf, labelOf } from '../job/fields/label';
 import type { Form } from './work';
 
@@ -23,19 +25,27 @@ export function Know({
       {form && stale ? <p class="quiet">The last form that could be built; your change is not in it yet.</p> : null}
       {form ? <Numbers form={form} stale={stale} /> : null}
       <Findings findings={findings} />
-      <p class="caution">
-        <strong>Mind:</strong> a bent sheet is a spring. Stand clear of its end and let it back slowly. Fix every clamp
-        before you pull; deburr edges, wear gloves; extract MDF dust and laser fumes. Local codes and licensed practice
-        come first.
-      </p>
+      <Mind />
     </section>
+  );
+}
+
+/** What one must mind with every bend. */
+export function Mind(): JSX.Element {
+  return (
+    <p class="caution">
+      <strong>Mind:</strong> a bent sheet is a spring. Stand clear of its end and let it back slowly. Fix every clamp
+      before you pull; deburr edges, wear gloves; extract MDF dust and laser fumes. Local codes and licensed practice
+      come first.
+    </p>
   );
 }
 
 /** Between the values of two ends, the only place where a line may break. */
 const BETWEEN = ' / ';
 
-function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
+/** The key figures of a form. */
+export function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
   const figures = keyFigures(form.planned.plan).filter(({ minor }) => !minor);
   const print = printersFor(form.job.units);
   return (
@@ -76,7 +86,14 @@ export function showLength(mm: number, units: 'mm' | 'in'): string {
   return near + formatLength(mm, units);
 }
 
-function Findings({ findings }: { findings: readonly SaidFinding[] }): JSX.Element {
+/** What was found, each with the way to its field. */
+export function Findings({
+  findings,
+  root = jobFields,
+}: {
+  findings: readonly SaidFinding[];
+  root?: Block;
+}): JSX.Element {
   return (
     <div class="findings" id="findings" role="status" aria-live="polite" tabIndex={-1}>
       {findings.length === 0 ? <p class="quiet">Nothing wrong, nothing doubtful.</p> : null}
@@ -87,8 +104,8 @@ function Findings({ findings }: { findings: readonly SaidFinding[] }): JSX.Eleme
             {finding.allowed === undefined || finding.allowed.length > 80 ? '' : ` (allowed: ${finding.allowed})`}
             {finding.hint === '' ? '' : ` — ${finding.hint}`}{' '}
             {finding.path === '' ? null : (
-              <button type="button" class="link" title={finding.path} onClick={() => goTo(finding.path)}>
-                {labelOf(finding.path)}
+              <button type="button" class="link" title={finding.path} onClick={() => goTo(finding.path, root)}>
+                {labelOf(finding.path, root)}
               </button>
             )}
           </li>
@@ -99,10 +116,10 @@ function Findings({ findings }: { findings: readonly SaidFinding[] }): JSX.Eleme
 }
 
 /** Puts the cursor into the field a finding speaks of, or the first one below it, opening what hides it. */
-function goTo(path: string): void {
+function goTo(path: string, root: Block): void {
   const entries = [...document.querySelectorAll<HTMLElement>('input[id], select[id]')];
   const found =
-    entries.find(({ id }) => id === (homeOf(path) ?? path)) ??
+    entries.find(({ id }) => id === (homeOf(path, root) ?? path)) ??
     entries.find(({ id }) => id.startsWith(path)) ??
     entries.find(({ id }) => path.startsWith(id));
   found?.closest('details')?.setAttribute('open', '');

@@ -2,7 +2,8 @@ import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { formatLength, type LengthUnit } from '../base/units';
 import type { LookElement } from './look/element';
-import { groups, type Group, type LookScene } from './look/scene';
+import { groups as allGroups, type Group, type LookScene } from './look/scene';
+import type { Stand } from './look/stand';
 
 const NAMES: Readonly<Record<Group, string>> = { sheet: 'sheet', boards: 'boards', bench: 'bench' };
 const PLACES = [
@@ -23,6 +24,12 @@ export interface Looking {
   readonly tell: (name: string) => string;
   /** What the picture shows, in words. */
   readonly says: string;
+  /** Where the cutting plane's way begins, mm; end A unless said. */
+  readonly from?: number;
+  /** What can be shown and hidden; all unless said. */
+  readonly groups?: readonly Group[];
+  /** Where one may stand at once, and what that is called. */
+  readonly places?: readonly (readonly [Stand, string])[];
 }
 
 /** Whether this browser can draw in three dimensions and the view's own script has come. */
@@ -44,7 +51,8 @@ function canDraw(): boolean {
 }
 
 /** The form in three dimensions: turn, move, draw nearer, cut through, touch, measure. */
-export function LookAt({ scene, dark, units, length, tell, says }: Looking): JSX.Element {
+export function LookAt(props: Looking): JSX.Element {
+  const { scene, dark, units, from = 0, length, tell, says, groups = allGroups, places = PLACES } = props;
   const holder = useRef<HTMLDivElement>(null);
   const look = useRef<LookElement | null>(null);
   const [hidden, setHidden] = useState<readonly Group[]>([]);
@@ -64,7 +72,7 @@ export function LookAt({ scene, dark, units, length, tell, says }: Looking): JSX
     element.dark = dark;
     element.scene = scene;
     element.hidden3 = hidden;
-    element.section = cut === null ? null : cut * length;
+    element.section = cut === null ? null : from + cut * length;
     element.measuring = measuring;
     element.tabIndex = 0;
     element.setAttribute('role', 'img');
@@ -87,7 +95,7 @@ export function LookAt({ scene, dark, units, length, tell, says }: Looking): JSX
     <div class="look">
       <div class="look-holder" ref={holder} />
       <div class="look-tools" role="group" aria-label="The picture">
-        {PLACES.map(([where, name]) => (
+        {places.map(([where, name]) => (
           <button key={where} type="button" onClick={() => look.current?.stand(where)}>
             {name}
           </button>
@@ -121,7 +129,7 @@ export function LookAt({ scene, dark, units, length, tell, says }: Looking): JSX
             step="0.005"
             value={cut}
             aria-label="Where it is cut through"
-            aria-valuetext={`${formatLength(cut * length, units)} from end A`}
+            aria-valuetext={`${formatLength(cut * length, units)} from ${places === PLACES ? 'end A' : 'the left'}`}
             onInput={(event) => setCut(Number(event.currentTarget.value))}
           />
         )}

@@ -1,6 +1,13 @@
 import './no-eval';
 import { render } from 'preact';
+import { serve } from './panel/worker';
 import { Whole } from './whole';
 
-const root = document.getElementById('app');
-if (root) render(<Whole />, root);
+/** Whether this script runs as the page's worker, where there is no page. */
+const isWorker = typeof document === 'undefined';
+
+if (isWorker) serve();
+else {
+  const root = document.getElementById('app');
+  if (root) render(<Whole />, root);
+}

@@ -6,7 +6,7 @@ import { STYLE } from '../output/shop-sheet/style';
 import { tables, type Form } from './work';
 
 /** What is printed is the shop sheet: made when the page is about to be printed, shown on paper only, in a tree of its own so that neither's style touches the other. */
-export function PrintSheet({ form }: { form: Form }): JSX.Element {
+export function PrintSheet({ write }: { write: () => string }): JSX.Element {
   const holder = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const fill = (): void => {
@@ -16,14 +16,7 @@ export function PrintSheet({ form }: { form: Form }): JSX.Element {
       const style = new CSSStyleSheet();
       style.replaceSync(STYLE.replace(/^html \{/mu, ':host {').replace(/^body \{/mu, '.body {'));
       shadow.adoptedStyleSheets = [style];
-      const page = new DOMParser().parseFromString(
-        writeShopSheet(
-          form.planned,
-          { parts: form.parts, boards: layOutPieces(form.parts, form.planned, tables) },
-          tables,
-        ),
-        'text/html',
-      );
+      const page = new DOMParser().parseFromString(write(), 'text/html');
       const body = document.createElement('div');
       body.className = 'body';
       body.append(...page.body.childNodes);
@@ -31,6 +24,11 @@ export function PrintSheet({ form }: { form: Form }): JSX.Element {
     };
     addEventListener('beforeprint', fill);
     return () => removeEventListener('beforeprint', fill);
-  }, [form]);
+  }, [write]);
   return <div class="paper" ref={holder} />;
+}
+
+/** A form's shop sheet. */
+export function sheetOf({ parts, planned }: Form): string {
+  return writeShopSheet(planned, { parts, boards: layOutPieces(parts, planned, tables) }, tables);
 }

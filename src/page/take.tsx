@@ -1,41 +1,40 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import font from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf';
 import { zipSync, type Zippable } from 'fflate';
 import type { OutputFile } from '../base/drawing';
 import { fileName } from '../base/file-name';
-import { makeFiles } from '../output/files';
 import { save } from './files/save';
 import { SaveJob } from './files/save-job';
 import type { Source } from './open-file';
-import { faultText, tables, type Worked } from './work';
+import { faultText } from './work';
+
+export interface TakeProps {
+  /** Draws every file; null where there is nothing to draw. */
+  readonly make: (() => Promise<readonly OutputFile[]>) | null;
+  /** What the files are of: once it changes, they are made anew. */
+  readonly of: unknown;
+  readonly title: string;
+  /** The job that was worked out. */
+  readonly text: string;
+  /** The job in the words of the file it came from. */
+  readonly kept: () => string;
+  readonly source: Source | null;
+}
 
 /** Section 5: what you take away. The same files, byte for byte, as the command line writes. */
-export function Take({
-  worked,
-  stale,
-  kept,
-  source,
-}: {
-  worked: Worked;
-  stale: boolean;
-  /** The job in the words of the file it came from. */
-  kept: () => string;
-  source: Source | null;
-}): JSX.Element {
-  const [made, setMade] = useState<{ readonly of: Worked; readonly files: readonly OutputFile[] } | null>(null);
+export function Take({ make: draw, of: worked, title, text, kept, source }: TakeProps): JSX.Element {
+  const [made, setMade] = useState<{ readonly of: unknown; readonly files: readonly OutputFile[] } | null>(null);
   const [busy, setBusy] = useState(false);
-  const [failed, setFailed] = useState<{ readonly of: Worked; readonly why: string } | null>(null);
-  const files = made?.of === worked ? made.files : null;
-  const { form, text } = worked;
-  const ready = form !== null && !stale;
+  const [failed, setFailed] = useState<{ readonly of: unknown; readonly why: string } | null>(null);
+  const files = made !== null && made.of === worked ? made.files : null;
+  const ready = draw !== null;
   /** Makes the files where they are not made yet, and hands them on; what fails is shown. */
   const make = async (use: (all: readonly OutputFile[]) => void = () => undefined): Promise<void> => {
-    if (!form) return;
+    if (!draw) return;
     setBusy(true);
     setFailed(null);
     try {
-      const all = files ?? (await makeFiles(form.planned, { tables, font }));
+      const all = files ?? (await draw());
       setMade({ of: worked, files: all });
       use(all);
     } catch (problem) {
@@ -44,7 +43,7 @@ export function Take({
       setBusy(false);
     }
   };
-  const name = fileName(form?.job.title ?? 'job');
+  const name = fileName(title);
   const takeZip = (): Promise<void> => make((all) => save(`${name}.zip`, zip(all, text), 'application/zip'));
   return (
     <section class="take" aria-labelledby="take">
@@ -63,7 +62,7 @@ export function Take({
       </p>
       {ready ? null : <p class="quiet">Mend what is wrong first; then the files can be made.</p>}
       {busy ? <p role="status">Drawing …</p> : null}
-      {failed?.of === worked ? (
+      {failed !== null && failed.of === worked ? (
         <p class="refused" role="alert">
           No files were made. {failed.why}
         </p>

@@ -1,13 +1,13 @@
 import type { JSX } from 'preact';
 import { useErrorBoundary } from 'preact/hooks';
-import { App } from './app';
+import { Page } from './page';
 import { faultText } from './work';
 
 /** The page, or, where showing it fails, why, and the way on: the job stays in the address. */
 export function Whole(): JSX.Element {
   const caught: readonly [unknown, () => void] = useErrorBoundary();
   const [problem, again] = caught;
-  if (problem === undefined) return <App />;
+  if (problem === undefined) return <Page />;
   return (
     <main>
       <div class="refused" role="alert">

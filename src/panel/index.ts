@@ -35,7 +35,7 @@ export type { Wrapped } from './fold/bend-motion';
 export type { Folded, Piece, SheetPlace } from './fold/fold';
 export { finishedWraps, foldPanel, pieceFinder, toSheet, toSpace } from './fold/fold';
 export type { Hand, HeldSide } from './form/hand';
-export { formPlacement, handOf, smallEnd } from './form/hand';
+export { formPlacement, handOf, heldFrame, smallEnd } from './form/hand';
 export type { FormNeed, FormOffer, SharedForm, Stretch } from './form/share-forms';
 export { fromSmallEnd, nearestStretch, ownForm, shareForms, withStretch } from './form/share-forms';
 export type {

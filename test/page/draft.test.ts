@@ -11,6 +11,7 @@ import {
   readDraft,
   readDraftFile,
   textAt,
+  textToAddress,
   toAddress,
 } from '../../src/page/draft';
 import { cutFor, isFor, sections } from '../../src/page/field-list';
@@ -35,9 +36,10 @@ describe('drafts', () => {
     });
   });
 
-  it('a panel’s job is refused in words: the page shows one bend', () => {
+  it('a panel’s job is opened as one, from a file and from an address', () => {
     const panel = readFileSync('templates/panels/tray.yaml', 'utf8');
-    expect(readDraft(panel)).toEqual({ draft: null, problem: expect.stringContaining('whole panel') as string });
+    expect(readDraft(panel)).toEqual({ draft: null, panel, problem: null });
+    expect(fromAddress(textToAddress(panel))).toEqual({ draft: null, panel, problem: null });
   });
 
   it('no address, however mangled, throws', () => {

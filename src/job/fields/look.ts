@@ -8,8 +8,8 @@ export function nodeAtPath(path: Path, root: Block = jobFields): Node | null {
 }
 
 /** The described field at a path; null where there is none. */
-export function fieldAt(path: Path): Field | null {
-  const found = nodeAtPath(path);
+export function fieldAt(path: Path, root: Block = jobFields): Field | null {
+  const found = nodeAtPath(path, root);
   return found?.node === 'field' ? found : null;
 }
 

@@ -6,7 +6,18 @@ import type { Setting } from '../setting';
 
 /** What a value is, which decides how it is written, read, shown and printed. */
 export type QuantityName =
-  'text' | 'choice' | 'row' | 'yes-no' | 'colour' | 'length' | 'thickness' | 'angle' | 'force' | 'ratio' | 'count';
+  | 'structure'
+  | 'text'
+  | 'choice'
+  | 'row'
+  | 'yes-no'
+  | 'colour'
+  | 'length'
+  | 'thickness'
+  | 'angle'
+  | 'force'
+  | 'ratio'
+  | 'count';
 
 /** One of the values a field may have, and what it is called at the bench. */
 export interface Choice {

@@ -21,7 +21,7 @@ export function written<Value>(
   return {
     node: 'field',
     ...words,
-    kind: { name: 'text', shapes: [shape], writing, choices: null, bounds: null },
+    kind: { name: 'structure', shapes: [shape], writing, choices: null, bounds: null },
     required,
     unlessSaid: required ? null : () => without,
     standard: null,

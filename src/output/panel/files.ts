@@ -110,13 +110,14 @@ function unlikeNames(names: readonly string[]): string[] {
 const FINE = 8;
 
 /** One face of a blank for one hand. */
-interface PanelBlankDrawing {
+export interface PanelBlankDrawing {
   readonly path: string;
   readonly hand: 'left' | 'right';
   readonly drawing: Drawing;
 }
 
-function blankDrawings(planned: BuildablePanel): PanelBlankDrawing[] {
+/** The panel’s blank for each hand, and each face that is marked. */
+export function blankDrawings(planned: BuildablePanel): PanelBlankDrawing[] {
   const { panel, job } = planned;
   const blank = blankOf(planned);
   const hands = job.panel.pair ? (['left', 'right'] as const) : (['left'] as const);

@@ -1,10 +1,19 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { Form } from '../work';
 import { Bench } from './bench';
+import type { BenchStep } from './bench-steps';
 
-/** The way to the bench; a page that is loaded again while there comes back there. `text`: the job's, by which its ticks are kept. */
-export function BenchButton({ form, text, stale }: { form: Form | null; text: string; stale: boolean }): JSX.Element {
+interface BenchProps {
+  /** Says the steps; null while there are none to take. */
+  readonly make: (() => readonly BenchStep[]) | null;
+  /** What they are of: they are said anew once it changes. */
+  readonly of: unknown;
+  /** The job's, by which its ticks are kept. */
+  readonly text: string;
+}
+
+/** The way to the bench; a page that is loaded again while there comes back there. */
+export function BenchButton({ make, of, text }: BenchProps): JSX.Element {
   const [open, setOpen] = useState(wasOpen);
   const put = (now: boolean): void => {
     setOpen(now);
@@ -12,10 +21,10 @@ export function BenchButton({ form, text, stale }: { form: Form | null; text: st
   };
   return (
     <>
-      <button type="button" disabled={!form || stale} onClick={() => put(true)}>
+      <button type="button" disabled={!make} onClick={() => put(true)}>
         At the bench
       </button>
-      {open && form && !stale ? <Bench form={form} text={text} close={() => put(false)} /> : null}
+      {open && make ? <Bench make={make} of={of} text={text} close={() => put(false)} /> : null}
     </>
   );
 }

@@ -2,17 +2,26 @@ import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { HtmlElement } from '../../output/html';
 import { htmlNode } from '../drawing/to-node';
-import type { Form } from '../work';
-import { benchSteps, type BenchStep } from './bench-steps';
+import type { BenchStep } from './bench-steps';
 import { useTicking } from './kept-ticks';
 import { useStayAwake } from './stay-awake';
 import { countDone, lineName, ticked, type Ticking } from './ticks';
 
 /** At the bench: the shop sheet one step a screen, ticked off line by line, the screen kept awake. */
-export function Bench({ form, text, close }: { form: Form; text: string; close: () => void }): JSX.Element {
+export function Bench({
+  make,
+  of,
+  text,
+  close,
+}: {
+  make: () => readonly BenchStep[];
+  of: unknown;
+  text: string;
+  close: () => void;
+}): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
-  const steps = useMemo(() => benchSteps(form), [form]);
+  const steps = useMemo(make, [of]);
   const [ticking, keep] = useTicking(text);
   const awake = useStayAwake();
   const at = Math.min(ticking.step, steps.length - 1);

@@ -26,7 +26,7 @@ export interface ViewedDrawing {
   readonly elements: readonly Element[];
 }
 
-export const groups = ['With dimensions', 'To cut', 'Boards', 'Blank, gauges, trial strips'] as const;
+export const groups = ['With dimensions', 'To cut', 'Boards', 'Blank, gauges, trial strips', 'Blank'] as const;
 export type Group = (typeof groups)[number];
 
 /** Blank border round a drawing, mm. */

@@ -1,16 +1,24 @@
 import type { JSX } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Form } from '../work';
-import { allDrawings, drawingOf, groups, type ViewedDrawing } from './all-drawings';
+import { drawingOf, groups, type ViewedDrawing } from './all-drawings';
 import { copy } from './copy';
 import { isDimension, wordsOf } from './legible';
 import { NEARER, Stage, type StageHandle } from './stage';
 
-/** Every drawing of the form over the whole window, one at a time, `first` (a part) to begin with. */
-export function Viewer({ form, first, close }: { form: Form; first: string; close: () => void }): JSX.Element {
+interface ViewerProps {
+  /** Draws what there is to see. */
+  readonly make: () => readonly ViewedDrawing[];
+  /** What it is of: it is drawn anew once that changes. */
+  readonly of: unknown;
+  readonly first: string;
+  readonly close: () => void;
+}
+
+/** Every drawing over the whole window, one at a time, `first` (a part, or a drawing) to begin with. */
+export function Viewer({ make, of, first, close }: ViewerProps): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
   const handle = useRef<StageHandle | null>(null);
-  const all = useMemo(() => allDrawings(form), [form]);
+  const all = useMemo(make, [of]);
   const [id, setId] = useState(() => drawingOf(first, all));
   const [told, setTold] = useState('');
   const at = Math.max(
@@ -77,17 +85,19 @@ function Choice({
 }): JSX.Element {
   return (
     <select aria-label="Drawing" value={id} onChange={(event) => choose(event.currentTarget.value)}>
-      {groups.map((group) => (
-        <optgroup key={group} label={group}>
-          {all
-            .filter((view) => view.group === group)
-            .map((view) => (
-              <option key={view.id} value={view.id}>
-                {view.name}
-              </option>
-            ))}
-        </optgroup>
-      ))}
+      {groups
+        .filter((group) => all.some((view) => view.group === group))
+        .map((group) => (
+          <optgroup key={group} label={group}>
+            {all
+              .filter((view) => view.group === group)
+              .map((view) => (
+                <option key={view.id} value={view.id}>
+                  {view.name}
+                </option>
+              ))}
+          </optgroup>
+        ))}
     </select>
   );
 }

@@ -19,7 +19,10 @@ export async function pickJobFile(): Promise<FileSystemFileHandle | null> {
   try {
     const [handle] =
       (await picker.showOpenFilePicker?.({
-        types: [{ description: 'Job files', accept: { 'application/yaml': ['.yaml', '.yml', '.json'] } }],
+        types: [
+          { description: 'Job files', accept: { 'application/yaml': ['.yaml', '.yml', '.json'] } },
+          { description: 'Drawings of an outline', accept: { 'image/svg+xml': ['.svg'], 'image/vnd.dxf': ['.dxf'] } },
+        ],
       })) ?? [];
     return handle ?? null;
   } catch {

@@ -1,4 +1,4 @@
-import { isCollection, isNode, parseDocument, type Document } from 'yaml';
+import { isCollection, isNode, isScalar, parse, parseDocument, type Document } from 'yaml';
 import { dataFrom, readDraft, type Draft } from '../draft';
 
 type Data = unknown;
@@ -14,6 +14,67 @@ export function keptText(original: string, draft: Draft, fresh: string): string 
   if (!read.draft || document.errors.length > 0 || !isCollection(document.contents)) return fresh;
   patch(document, [], dataFrom(read.draft), dataFrom(draft));
   return document.toString({ lineWidth: 0 });
+}
+
+/**
+ * A job file's text with what differs between `was`, which it says, and `is` brought into it. Where single values alone differ, nothing but their own letters
+ * is touched; else comments and order stay, not the spaces. Null where the text cannot be taken apart.
+ */
+export function patched(text: string, was: Data, is: Data): string | null {
+  const document = parseDocument(text);
+  if (document.errors.length > 0 || !isCollection(document.contents)) return null;
+  const edits = scalarEdits(document, [], was, is);
+  if (edits) return edits.sort((a, b) => b.from - a.from).reduce((held, one) => spliced(held, one), text);
+  patch(document, [], was, is);
+  return document.toString({ lineWidth: 0 });
+}
+
+/** Letters of a text to be replaced. */
+interface Edit {
+  readonly from: number;
+  readonly to: number;
+  readonly words: string;
+}
+
+function spliced(text: string, { from, to, words }: Edit): string {
+  return text.slice(0, from) + words + text.slice(to);
+}
+
+/** The single values that differ, as edits of the text; null where anything else does. */
+function scalarEdits(document: Document, path: Path, was: Data, is: Data): Edit[] | null {
+  if (same(was, is)) return [];
+  const keys = keysOf(was, is);
+  if (keys) {
+    const below = keys.map((key) => scalarEdits(document, [...path, key], entryAt(was, key), entryAt(is, key)));
+    return below.every((edits) => edits !== null) ? below.flat() : null;
+  }
+  const old = document.getIn(path, true);
+  const [from, to] = isScalar(old) ? (old.range ?? []) : [];
+  const words = isPlain(is) ? plainWords(is) : null;
+  return from !== undefined && to !== undefined && to > from && words !== null ? [{ from, to, words }] : null;
+}
+
+/** The keys of two blocks, or places of two lists, that have the same; null for any others. */
+function keysOf(was: Data, is: Data): readonly (string | number)[] | null {
+  if (Array.isArray(was) && Array.isArray(is)) return was.length === is.length ? was.map((_, index) => index) : null;
+  if (!isBlock(was) || !isBlock(is)) return null;
+  const keys = Object.keys(was);
+  return keys.length === Object.keys(is).length && keys.every((key) => Object.hasOwn(is, key)) ? keys : null;
+}
+
+function entryAt(data: Data, key: string | number): Data {
+  return Array.isArray(data) ? (data as readonly Data[])[Number(key)] : isBlock(data) ? data[String(key)] : undefined;
+}
+
+function isPlain(data: Data): data is string | number | boolean {
+  return typeof data === 'string' || typeof data === 'number' || typeof data === 'boolean';
+}
+
+/** A single value as it may stand anywhere in a file, in a list of one line too. */
+function plainWords(value: string | number | boolean): string {
+  const words = String(value);
+  const safe = typeof value !== 'string' || (/^[\w][\w ./%-]*$/u.test(words) && parse(words) === value);
+  return safe ? words : JSON.stringify(value);
 }
 
 /** Brings what stands at a path of the document from `was` to `is`, going no deeper than the file writes it. */

@@ -1,0 +1,165 @@
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { pathText } from '../../job/path';
+import { useAddress } from '../address';
+import { useAfterPause } from '../after-pause';
+import { BenchButton } from '../bench/bench-button';
+import { readDraft, textAt, textToAddress, type Opened } from '../draft';
+import { DropFile } from '../drop-file';
+import { Fields } from '../fields';
+import { useWatchedJob } from '../files/watch-job';
+import { begin, edit, redo, settle, undo } from '../history';
+import { OpenFile, type Source } from '../open-file';
+import type { AppProps } from '../page';
+import { PrintSheet } from '../print-sheet';
+import { StarterChoice } from '../starter-choice';
+import { useTabTitle } from '../tab-title';
+import { Take } from '../take';
+import { Words } from '../words';
+import { JobText } from './job-text';
+import { countedText, openPanelText, withDraft, withField, withText, type PanelDraft } from './panel-draft';
+import { panelBench, panelSheet } from './panel-bench';
+import { PanelGlance } from './panel-glance';
+import { rootOf } from './panel-root';
+import { PanelShows } from './panel-shows';
+import { usePanelWork } from './use-panel-work';
+
+/** The page for a whole panel: its text, worked out beside the page at every change; flat, folded, step by step, and each bend's form. */
+export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
+  const [refused, setRefused] = useState(given.refused);
+  const [history, setHistory] = useState(() => begin<PanelDraft>(openPanelText(given.text)));
+  const [source, setSource] = useState<Source | null>(given.source);
+  const [onDisk, setOnDisk] = useState<string | null>(null);
+  const [saved, setSaved] = useState(given.text);
+  const { text, draft } = history.present;
+  const counted = useMemo(() => countedText(history.present), [history.present]);
+  const asked = useMemo(() => ({ text: counted }), [counted]);
+  const { worked, made, busy, makeFiles } = usePanelWork(asked);
+  const stale = busy || worked?.planned === null;
+  const greyed = useAfterPause(stale, history.present);
+  const planned = made?.planned ?? null;
+  const findings = worked?.findings ?? [];
+  const root = rootOf(draft);
+  useTabTitle(textAt(draft, ['title']));
+
+  const put = (next: (held: PanelDraft) => PanelDraft, place: string): void =>
+    setHistory((held) => edit(held, next(held.present), place));
+  const take = (opened: Opened, name: string, from: Source | null): void => {
+    if (opened.draft || 'drawing' in opened) return leave(opened, from, text);
+    setRefused(opened.problem === null ? '' : `${name} was not opened: ${opened.problem}`);
+    if (!('panel' in opened)) return;
+    setHistory((held) => settle(edit(held, openPanelText(opened.panel), `open ${name}`)));
+    setSource(from?.isStarter ? null : from);
+    setSaved(opened.panel);
+    setOnDisk(null);
+  };
+  const open = (opened: Opened, from: Source): void => take(opened, from.name, from);
+  useAddress(
+    useMemo(() => textToAddress(text), [text]),
+    (opened) => take(opened, 'The job in the address', null),
+  );
+  useWatchedJob((there) => (text === saved ? take(readDraft(there), 'The job on disk', source) : setOnDisk(there)));
+  useUndoKeys(
+    () => setHistory(undo),
+    () => setHistory(redo),
+  );
+  const ready = planned !== null && !stale;
+  const shows = useMemo(
+    () => <PanelShows planned={planned} findings={findings} stale={greyed} busy={busy} root={root} />,
+    [planned, findings, greyed, busy, root],
+  );
+  return (
+    <>
+      <header>
+        <h1>bendbuck</h1>
+        <p>The whole panel, and the forms to bend it on.</p>
+        <nav aria-label="Job">
+          <StarterChoice open={open} />
+          <OpenFile open={open} />
+          <button type="button" disabled={history.past.length === 0} onClick={() => setHistory(undo)}>
+            Undo
+          </button>
+          <button type="button" disabled={history.future.length === 0} onClick={() => setHistory(redo)}>
+            Redo
+          </button>
+          <BenchButton make={ready ? () => panelBench(planned) : null} of={planned} text={counted} />
+          {back}
+        </nav>
+        {refused === '' ? null : (
+          <p class="refused" role="alert">
+            {refused}. What was here is kept.{' '}
+            <button type="button" class="link" onClick={() => setRefused('')}>
+              Close
+            </button>
+          </p>
+        )}
+      </header>
+      {onDisk === null ? null : (
+        <p class="refused" role="alert">
+          The job file has been changed on disk.{' '}
+          <button type="button" onClick={() => take(readDraft(onDisk), 'The job on disk', source)}>
+            Take it, my changes go
+          </button>{' '}
+          <button type="button" class="link" onClick={() => setOnDisk(null)}>
+            Keep mine
+          </button>
+        </p>
+      )}
+      {worked === null || worked.fault === '' ? null : (
+        <p class="refused" role="alert">
+          {worked.fault}
+        </p>
+      )}
+      <DropFile open={open} />
+      <PanelGlance planned={planned} findings={findings} stale={greyed} busy={busy} />
+      <main>
+        <div class="asks">
+          <Fields
+            root={root}
+            form={null}
+            draft={draft}
+            findings={findings}
+            change={(path, value) => put((held) => withField(held, path, value), pathText(path))}
+            replace={(next, place) => put((held) => withDraft(held, next), place)}
+            settle={() => setHistory(settle)}
+          />
+          <JobText
+            text={text}
+            change={(next) => put((held) => withText(held, next), 'text')}
+            settle={() => setHistory(settle)}
+          />
+        </div>
+        <div class="shows">
+          {shows}
+          <Take
+            make={ready ? makeFiles : null}
+            of={worked}
+            title={planned?.job.title ?? 'panel'}
+            text={counted}
+            kept={() => text}
+            source={source}
+          />
+          <Words />
+        </div>
+      </main>
+      {planned ? <PrintSheet write={() => panelSheet(planned)} /> : null}
+    </>
+  );
+}
+
+/** Ctrl or ⌘ with Z goes back a step, with Y or shift and Z on again; the text's own undoing is the page's too. */
+export function useUndoKeys(back: () => void, forth: () => void): void {
+  useEffect(() => {
+    const keys = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      const key = event.key.toLowerCase();
+      const isBack = key === 'z' && !event.shiftKey;
+      if (!isBack && key !== 'y' && key !== 'z') return;
+      event.preventDefault();
+      if (isBack) back();
+      else forth();
+    };
+    addEventListener('keydown', keys);
+    return () => removeEventListener('keydown', keys);
+  }, []);
+}
