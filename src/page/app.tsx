@@ -3,7 +3,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { BenchButton } from './bench/bench-button';
 import { Beside } from './compare/beside';
 import { Cut } from './cut';
-import type { AppProps } from './page';
+import type { AppProps } from './app-props';
 import { benchSteps } from './bench/bench-steps';
 import { useAddress } from './address';
 import { useAfterPause } from './after-pause';
@@ -62,7 +62,8 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
 
   const replace = (next: Draft, place: string): void => setHistory((held) => settle(edit(held, next, place)));
   const take = (opened: Opened, name: string, place: string, from: Source | null = null): void => {
-    if ('panel' in opened || 'drawing' in opened) return leave(opened, from, jobFileFrom(draft));
+    if ('panel' in opened || 'drawing' in opened)
+      return leave(opened, from, { text: jobFileFrom(draft), drawing: null });
     setRefused(opened.problem === null ? '' : `${name} was not opened: ${opened.problem}`);
     if (!opened.draft) return;
     replace(opened.draft, place);

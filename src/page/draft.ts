@@ -62,7 +62,7 @@ export function changed(
 /** What a file gave: the draft of one bend, a panel's job, a drawing to make a panel of, or why it is refused, in the job reader's words. */
 export type Opened =
   | { readonly draft: Draft; readonly text: string; readonly problem: null }
-  | { readonly draft: null; readonly panel: string; readonly problem: null }
+  | { readonly draft: null; readonly panel: string; readonly beside?: OpenedDrawing; readonly problem: null }
   | { readonly draft: null; readonly drawing: OpenedDrawing; readonly problem: null }
   | { readonly draft: null; readonly problem: string };
 

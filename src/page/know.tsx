@@ -90,12 +90,14 @@ export function showLength(mm: number, units: 'mm' | 'in'): string {
 export function Findings({
   findings,
   root = jobFields,
+  id = 'findings',
 }: {
   findings: readonly SaidFinding[];
   root?: Block;
+  id?: string;
 }): JSX.Element {
   return (
-    <div class="findings" id="findings" role="status" aria-live="polite" tabIndex={-1}>
+    <div class="findings" id={id} role="status" aria-live="polite" tabIndex={-1}>
       {findings.length === 0 ? <p class="quiet">Nothing wrong, nothing doubtful.</p> : null}
       <ul>
         {findings.map((finding, index) => (

@@ -2,8 +2,11 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { at } from '../base/at';
 import { App } from './app';
+import type { AppProps, Given } from './app-props';
 import { fromAddress, type Opened } from './draft';
 import type { Source } from './open-file';
+import { jobOfDrawing } from './panel/outline/drawing-job';
+import { keptDrawing } from './panel/outline/kept-drawing';
 import { PanelApp } from './panel/panel-app';
 import { starters } from './starters';
 
@@ -14,29 +17,14 @@ interface Shown {
   readonly given: Given;
 }
 
-interface Given {
-  readonly text: string;
-  readonly source: Source | null;
-  /** Why what was to be opened first was not; empty where nothing was. */
-  readonly refused: string;
-}
-
-export interface AppProps {
-  readonly given: Given;
-  /** Opens what the other page is for; `text` is the job that is left. */
-  readonly leave: (opened: Opened, source: Source | null, text: string) => void;
-  /** The way back to the job that was left for this one. */
-  readonly back: JSX.Element | null;
-}
-
 /** The page: of one bend or of a whole panel, as the job opened is. */
 export function Page(): JSX.Element {
   const [shown, setShown] = useState(firstShown);
   const [before, setBefore] = useState<Shown | null>(null);
-  const leave: AppProps['leave'] = (opened, from, text) => {
+  const leave: AppProps['leave'] = (opened, from, left) => {
     const next = shownFor(opened, from?.isStarter ? null : from, shown.id + 1);
     if (!next) return;
-    setBefore({ ...shown, given: { ...shown.given, text, refused: '' } });
+    setBefore({ ...shown, given: { ...shown.given, ...left, refused: '' } });
     setShown(next);
   };
   const turnBack = before && (
@@ -57,12 +45,22 @@ export function Page(): JSX.Element {
 function firstShown(): Shown {
   const opened = fromAddress(location.hash);
   const refused = opened?.problem ? `The job in the address was not opened: ${opened.problem}` : '';
-  const first: Shown = { id: 0, kind: 'bend', given: { text: at(starters, 0).text, source: null, refused } };
+  const first: Shown = {
+    id: 0,
+    kind: 'bend',
+    given: { text: at(starters, 0).text, source: null, drawing: null, refused },
+  };
   return (opened && shownFor(opened, null, 0)) ?? first;
 }
 
 function shownFor(opened: Opened, source: Source | null, id: number): Shown | null {
-  if (opened.draft) return { id, kind: 'bend', given: { text: opened.text, source, refused: '' } };
-  if ('panel' in opened) return { id, kind: 'panel', given: { text: opened.panel, source, refused: '' } };
+  const common = { source, drawing: null, refused: '' };
+  if (opened.draft) return { id, kind: 'bend', given: { ...common, text: opened.text } };
+  if ('panel' in opened)
+    return { id, kind: 'panel', given: { ...common, text: opened.panel, drawing: opened.beside ?? keptDrawing() } };
+  if ('drawing' in opened) {
+    const { drawing } = opened;
+    return { id, kind: 'panel', given: { refused: '', source: null, text: jobOfDrawing(drawing), drawing } };
+  }
   return null;
 }

@@ -12,7 +12,10 @@ const KINDS = [
 export function StarterChoice({ open }: { open: Open }): JSX.Element {
   const start = (name: string): void => {
     const starter = [...starters, ...panelStarters].find((one) => one.name === name);
-    if (starter) open(readDraft(starter.text), { name: starter.name, handle: null, isStarter: true });
+    if (!starter) return;
+    const opened = readDraft(starter.text);
+    const beside = 'panel' in opened && starter.drawing ? { beside: starter.drawing } : {};
+    open({ ...opened, ...beside }, { name: starter.name, handle: null, isStarter: true });
   };
   return (
     <>

@@ -6,10 +6,17 @@ import plainCurve from '../../templates/plain-curve.yaml';
 import taperedTwoRuns from '../../templates/tapered-two-runs.yaml';
 import thickSteel from '../../templates/thick-steel.yaml';
 
+import deflectorDrawing from '../../templates/panels/traced-deflector.svg';
+import deflector from '../../templates/panels/traced-deflector.yaml';
+import { textOfAddress } from './data-address';
+import type { OpenedDrawing } from './draft';
+
 export interface Starter {
   readonly name: string;
   readonly what: string;
   readonly text: string;
+  /** The drawing that its outline names; null where it names none. */
+  readonly drawing: OpenedDrawing | null;
 }
 
 /** The starter jobs of one bend, the tapered one first: it shows most of what a form can be. */
@@ -18,16 +25,21 @@ export const starters: readonly Starter[] = [
   { name: 'plain-curve', text: plainCurve },
   { name: 'plain-curve-inch', text: plainCurveInch },
   { name: 'thick-steel', text: thickSteel },
-].map(described);
+].map((one) => described(one));
 
 /** Those of whole panels. */
 export const panelStarters: readonly Starter[] = [
   { name: 'hood-side', text: hoodSide },
   { name: 'tray', text: tray },
   { name: 'bracket', text: bracket },
-].map(described);
+  {
+    name: 'traced-deflector',
+    text: deflector,
+    drawing: { name: 'traced-deflector.svg', text: textOfAddress(deflectorDrawing) },
+  },
+].map((one) => described(one));
 
 /** A starter says what it is in its first line. */
-function described({ name, text }: { readonly name: string; readonly text: string }): Starter {
-  return { name, text, what: (text.split('\n')[0] ?? '').replace(/^#\s*/u, '') };
+function described({ name, text, drawing = null }: Pick<Starter, 'name' | 'text'> & Partial<Starter>): Starter {
+  return { name, text, drawing, what: (text.split('\n')[0] ?? '').replace(/^#\s*/u, '') };
 }

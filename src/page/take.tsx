@@ -5,6 +5,7 @@ import type { OutputFile } from '../base/drawing';
 import { fileName } from '../base/file-name';
 import { save } from './files/save';
 import { SaveJob } from './files/save-job';
+import type { OpenedDrawing } from './draft';
 import type { Source } from './open-file';
 import { faultText } from './work';
 
@@ -19,10 +20,12 @@ export interface TakeProps {
   /** The job in the words of the file it came from. */
   readonly kept: () => string;
   readonly source: Source | null;
+  /** The drawing that the job names, to lie beside it in the zip. */
+  readonly beside?: OpenedDrawing | null;
 }
 
 /** Section 5: what you take away. The same files, byte for byte, as the command line writes. */
-export function Take({ make: draw, of: worked, title, text, kept, source }: TakeProps): JSX.Element {
+export function Take({ make: draw, of: worked, title, text, kept, source, beside = null }: TakeProps): JSX.Element {
   const [made, setMade] = useState<{ readonly of: unknown; readonly files: readonly OutputFile[] } | null>(null);
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState<{ readonly of: unknown; readonly why: string } | null>(null);
@@ -44,7 +47,7 @@ export function Take({ make: draw, of: worked, title, text, kept, source }: Take
     }
   };
   const name = fileName(title);
-  const takeZip = (): Promise<void> => make((all) => save(`${name}.zip`, zip(all, text), 'application/zip'));
+  const takeZip = (): Promise<void> => make((all) => save(`${name}.zip`, zip(all, text, beside), 'application/zip'));
   return (
     <section class="take" aria-labelledby="take">
       <h2 id="take">What you take away</h2>
@@ -90,12 +93,13 @@ export function Take({ make: draw, of: worked, title, text, kept, source }: Take
 /** Zip entries need a date; every one gets the first the format knows, so that the same job gives the same bytes. */
 const FIRST_DATE = new Date(1980, 0, 1);
 
-function zip(files: readonly OutputFile[], jobText: string): Uint8Array {
+function zip(files: readonly OutputFile[], jobText: string, beside: OpenedDrawing | null): Uint8Array {
   const bytes = (content: string | Uint8Array): Uint8Array =>
     typeof content === 'string' ? new TextEncoder().encode(content) : content;
   const entries: Zippable = Object.fromEntries([
     ...files.map(({ path, content }) => [path, bytes(content)] as const),
     ['job.yaml', bytes(jobText)] as const,
+    ...(beside ? [[beside.name, bytes(beside.text)] as const] : []),
   ]);
   return zipSync(entries, { mtime: FIRST_DATE, level: 6 });
 }

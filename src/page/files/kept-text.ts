@@ -1,4 +1,4 @@
-import { isCollection, isNode, isScalar, parse, parseDocument, type Document } from 'yaml';
+import { isCollection, isNode, isScalar, isSeq, parse, parseDocument, visit, type Document, type YAMLSeq } from 'yaml';
 import { dataFrom, readDraft, type Draft } from '../draft';
 
 type Data = unknown;
@@ -97,11 +97,17 @@ function patch(document: Document, path: Path, was: Data, is: Data): void {
 /** A new value where another stood: what was remarked beside the old one stays beside the new. */
 function put(document: Document, path: Path, value: Data): void {
   const [old, fresh] = [document.getIn(path, true), document.createNode(value)];
+  visit(fresh, { Seq: (_, list) => void (list.flow = isShort(list)) });
   if (isNode(old)) {
     fresh.comment = old.comment ?? null;
     fresh.commentBefore = old.commentBefore ?? null;
   }
   document.setIn(path, fresh);
+}
+
+/** A list of single values, or of such lists, goes in one line: `[[0, 0], [22, 9]]`. */
+function isShort({ items }: YAMLSeq): boolean {
+  return items.every((item) => isScalar(item) || (isSeq(item) && isShort(item)));
 }
 
 function isBlock(data: Data): data is Readonly<Record<string, Data>> {

@@ -4,13 +4,13 @@ import { pathText } from '../../job/path';
 import { useAddress } from '../address';
 import { useAfterPause } from '../after-pause';
 import { BenchButton } from '../bench/bench-button';
-import { readDraft, textAt, textToAddress, type Opened } from '../draft';
+import { readDraft, textAt, textToAddress, type Opened, type OpenedDrawing } from '../draft';
 import { DropFile } from '../drop-file';
 import { Fields } from '../fields';
 import { useWatchedJob } from '../files/watch-job';
 import { begin, edit, redo, settle, undo } from '../history';
 import { OpenFile, type Source } from '../open-file';
-import type { AppProps } from '../page';
+import type { AppProps } from '../app-props';
 import { PrintSheet } from '../print-sheet';
 import { StarterChoice } from '../starter-choice';
 import { useTabTitle } from '../tab-title';
@@ -20,7 +20,10 @@ import { JobText } from './job-text';
 import { countedText, openPanelText, withDraft, withField, withText, type PanelDraft } from './panel-draft';
 import { panelBench, panelSheet } from './panel-bench';
 import { PanelGlance } from './panel-glance';
-import { rootOf } from './panel-root';
+import { jobOfDrawing } from './outline/drawing-job';
+import { keepDrawing } from './outline/kept-drawing';
+import { OutlineView } from './outline/outline-view';
+import { isTraced, rootOf } from './panel-root';
 import { PanelShows } from './panel-shows';
 import { usePanelWork } from './use-panel-work';
 
@@ -33,7 +36,10 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
   const [saved, setSaved] = useState(given.text);
   const { text, draft } = history.present;
   const counted = useMemo(() => countedText(history.present), [history.present]);
-  const asked = useMemo(() => ({ text: counted }), [counted]);
+  const [drawings, setDrawings] = useState<readonly OpenedDrawing[]>(given.drawing ? [given.drawing] : []);
+  const file = isTraced(draft) ? textAt(draft, ['outline', 'file']) : '';
+  const drawing = useMemo(() => named(file, drawings), [file, drawings]);
+  const asked = useMemo(() => ({ text: counted, drawing }), [counted, drawing]);
   const { worked, made, busy, makeFiles } = usePanelWork(asked);
   const stale = busy || worked?.planned === null;
   const greyed = useAfterPause(stale, history.present);
@@ -44,11 +50,24 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
 
   const put = (next: (held: PanelDraft) => PanelDraft, place: string): void =>
     setHistory((held) => edit(held, next(held.present), place));
+  const addDrawing = (one: OpenedDrawing): void => {
+    setDrawings((held) => [one, ...held.filter(({ name }) => name !== one.name)]);
+    keepDrawing(one);
+  };
+  /** The drawing the job asks for goes to it; any other begins a job of its own. */
+  const takeDrawing = (one: OpenedDrawing): void => {
+    addDrawing(one);
+    if (baseOf(file) === one.name) return;
+    setHistory((held) => settle(edit(held, openPanelText(jobOfDrawing(one)), `open ${one.name}`)));
+    setSource(null);
+  };
   const take = (opened: Opened, name: string, from: Source | null): void => {
-    if (opened.draft || 'drawing' in opened) return leave(opened, from, text);
+    if (opened.draft) return leave(opened, from, { text, drawing });
+    if ('drawing' in opened) return takeDrawing(opened.drawing);
     setRefused(opened.problem === null ? '' : `${name} was not opened: ${opened.problem}`);
     if (!('panel' in opened)) return;
     setHistory((held) => settle(edit(held, openPanelText(opened.panel), `open ${name}`)));
+    if (opened.beside) addDrawing(opened.beside);
     setSource(from?.isStarter ? null : from);
     setSaved(opened.panel);
     setOnDisk(null);
@@ -130,6 +149,16 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
           />
         </div>
         <div class="shows">
+          {isTraced(draft) ? (
+            <OutlineView
+              draft={draft}
+              drawing={drawing}
+              replace={(next, place) => {
+                put((held) => withDraft(held, next), place);
+                setHistory(settle);
+              }}
+            />
+          ) : null}
           {shows}
           <Take
             make={ready ? makeFiles : null}
@@ -138,6 +167,7 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
             text={counted}
             kept={() => text}
             source={source}
+            beside={drawing}
           />
           <Words />
         </div>
@@ -145,6 +175,16 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
       {planned ? <PrintSheet write={() => panelSheet(planned)} /> : null}
     </>
   );
+}
+
+/** The drawing a job names, under that name: one that is dropped says no folder. */
+function named(file: string, drawings: readonly OpenedDrawing[]): OpenedDrawing | null {
+  const found = drawings.find(({ name }) => name === baseOf(file));
+  return found ? { ...found, name: file } : null;
+}
+
+function baseOf(file: string): string {
+  return file.split(/[/\\]/u).at(-1) ?? '';
 }
 
 /** Ctrl or ⌘ with Z goes back a step, with Y or shift and Z on again; the text's own undoing is the page's too. */

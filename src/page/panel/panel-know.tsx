@@ -4,6 +4,7 @@ import type { SaidFinding } from '../../findings/say';
 import type { Block } from '../../job/fields/field';
 import { massOf } from '../../output/panel/panel-plan';
 import type { BuildablePanel } from '../../output/panel/plan-panel';
+import { tracedWords } from '../../output/panel/traced-words';
 import { measuresIn } from '../../output/shop-sheet/measures';
 import { Findings, Mind, showLength } from '../know';
 
@@ -52,13 +53,20 @@ function Figures({ planned, stale }: { planned: BuildablePanel; stale: boolean }
     ['To make', job.panel.pair ? 'two, left and right' : 'one'],
   ];
   return (
-    <dl class={stale ? 'stale' : ''} aria-live="polite">
-      {figures.map(([name, value]) => (
-        <div key={name}>
-          <dt>{name}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
+    <>
+      <dl class={stale ? 'stale' : ''} aria-live="polite">
+        {figures.map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      <ul class="says">
+        {tracedWords(planned.flat.traced, say).map((words) => (
+          <li key={words}>{words}</li>
+        ))}
+      </ul>
+    </>
   );
 }
