@@ -70,7 +70,12 @@ describe('a panel’s job on the page', () => {
       JSON.stringify(job)
         .match(/-?\d+(?:\.\d+)?/gu)
         ?.map(Number) ?? [];
-    const [before, after] = [lengths(was?.panel), lengths(is?.panel)];
+    // What is left to the program is round in either unit: only what the file says is compared.
+    const shape = ({ panel }: NonNullable<typeof was>): unknown =>
+      panel.kind === 'traced' ? [panel.outline, panel.bends] : [panel.base, panel.bends, panel.corners];
+    const [before, after] = [was, is].map((job) => (job ? lengths(shape(job)) : []));
+    if (!before || !after) throw new Error('no lengths');
+    expect(before.length).toBeGreaterThan(8);
     expect(after.length).toBe(before.length);
     before.forEach((value, index) => expect(Math.abs((after[index] ?? NaN) - value)).toBeLessThan(3e-4));
   });
