@@ -60,7 +60,8 @@ function annotate(node: Node, shape: Shape, tables: Tables): void {
 
 function annotateField(field: Field, shape: Shape, tables: Tables): void {
   const allowed = allowedText(field, tables).replaceAll('`', '');
-  const rows = field.kind.name === 'row' ? (field.kind.choices?.(tables) ?? []).map(({ value }) => value) : [];
+  const known = field.kind.name === 'row' ? field.kind.choices?.({ tables, units: 'mm', tool: 'jigsaw' }) : null;
+  const rows = (known ?? []).map(({ value }) => value);
   const examples = [...rows, ...(rows.length === 0 ? exampleOf(field) : [])];
   shape.title = field.label;
   shape.description = [

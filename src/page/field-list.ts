@@ -97,7 +97,7 @@ export function isFor({ tools }: Field, draft: Draft): boolean {
 /** What a field may be chosen from, the first being what holds unless said; null for one that is typed. */
 export function choicesOf({ kind, unlessSaid, standard }: Field, setting: Setting): readonly Choice[] | null {
   if (!kind.choices) return null;
-  const all = kind.choices(setting.tables);
+  const all = kind.choices(setting);
   if (!unlessSaid) return all;
   const usual = standard ? String(standard(setting)) : '';
   return [{ value: '', text: unlessSaid(setting) }, ...all.filter(({ value }) => value !== usual)];

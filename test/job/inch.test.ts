@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { parseJob } from '../../src/job/parse';
 import type { Job } from '../../src/job/job';
 import { planJob, type Buildable } from '../../src/output/pipeline';
+import { fieldsOf } from '../../src/job/fields/look';
+import { cuttingTools } from '../../src/job/cutting-tool';
+import { tablesIn } from '../../src/tables/tables';
 import { tables } from '../helpers/starters';
 
 function jobIn(units: 'mm' | 'in', more = ''): Job {
@@ -55,5 +58,28 @@ describe('a job in inches is of things sold in inches', () => {
     expect(layout.stations[0]?.screws[0]?.kind.system).toBe('mm');
     expect(layout.foot).toBe(80);
     expect(jobIn('mm', 'cut: { with: router }').cut).toMatchObject({ bit: 6 });
+  });
+});
+
+/** A number with a unit, or a fraction of an inch: `100–150 mm`, `4–6 in`, `1/4"`. */
+const SIZES = { mm: /[\d⅕-⅞][\s\u00a0]?(mm|millimet)/u, in: /[\d⅕-⅞][\s\u00a0]?(in\b|inch|["”″])/u };
+
+describe('what a field may be chosen from, and what holds unless said', () => {
+  it.each([
+    ['in', SIZES.mm, SIZES.in],
+    ['mm', SIZES.in, SIZES.mm],
+  ] as const)('is said in %s alone', (units, other, own) => {
+    const said = cuttingTools.flatMap((tool) => {
+      const setting = { tables: tablesIn(tables, units), units, tool };
+      return fieldsOf().flatMap(({ path, field: { kind, unlessSaid } }) => {
+        // What the tables hold is called what it is sold as.
+        const choices = kind.name === 'row' ? [] : (kind.choices?.(setting) ?? []);
+        return [...choices.map(({ text }) => text), unlessSaid?.(setting) ?? ''].map(
+          (text) => `${path.join('.')}: ${text}`,
+        );
+      });
+    });
+    expect(said.filter((text) => own.test(text)).length).toBeGreaterThan(10);
+    expect(said.filter((text) => other.test(text))).toEqual([]);
   });
 });

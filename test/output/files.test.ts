@@ -225,6 +225,33 @@ describe('the files a job asks for', () => {
   });
 });
 
+describe('an inch job', () => {
+  it.each(['jigsaw', 'router', 'laser'] as const)('is told inches only, cut with a %s', async (tool) => {
+    const planned = planStarter('plain-curve-inch', (text) =>
+      inInches(cutWith(tool)(`${text}\nfiles: { units: in }\n`)),
+    );
+    const read = (await filesOf(planned)).filter(({ path }) => /\.(csv|dxf|html|svg)$/u.test(path));
+    expect(new Set(read.map(({ path }) => path.slice(-4))).size).toBe(tool === 'jigsaw' ? 3 : 4);
+    const told = read.map(({ path, content }) => ({ path, words: wordsIn(path, textOf(content)) }));
+    expect(told.filter(({ words }) => /\d[\s\u00a0]?in\b/u.test(words)).length).toBeGreaterThan(10);
+    expect(
+      told.flatMap(({ path, words }) => words.match(/.*\bmm\b.*/gu)?.map((line) => `${path}: ${line}`) ?? []),
+    ).toEqual([]);
+  });
+});
+
+/** The laser's board as sold in inches. */
+function inInches(text: string): string {
+  return text.replace('mdf-6', 'mdf-1/4');
+}
+
+/** What a reader sees of a file: no tags, no style. */
+function wordsIn(path: string, content: string): string {
+  return /\.(html|svg)$/u.test(path)
+    ? content.replaceAll(/<style>[^]*?<\/style>/gu, '').replaceAll(/<[^>]*>/gu, '\n')
+    : content;
+}
+
 describe('the same lengths in mm and in inches', () => {
   // A job in inches has boards, screws and rules of its own (test/job/inch.test.ts): here one in mm with its lengths in inches.
   it('give the same geometry', async () => {

@@ -112,7 +112,7 @@ export const clamps = block(
       is: choice(clampKinds, {
         trigger: 'one-hand trigger clamps',
         'f-light': 'light F-clamps',
-        c: 'C-clamps, 100–150 mm',
+        c: { mm: 'C-clamps, 100–150 mm', in: 'C-clamps, 4–6 in' },
         'f-heavy': 'heavy F-clamps',
       }),
       unless: 'f-light',

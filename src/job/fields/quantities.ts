@@ -2,7 +2,7 @@ import { finding } from '../../findings/finding';
 import { z } from 'zod';
 import { toDegrees, toRadians } from '../../base/angle';
 import { colourNames, parseColour } from '../../base/colour';
-import { ANGLE_TEXT, formatDiameter, formatForce } from '../../base/units';
+import { ANGLE_TEXT, formatDiameter, formatForce, type LengthUnit } from '../../base/units';
 import { loadFasteners } from '../../tables/fasteners';
 import type { Tables } from '../../tables/tables';
 import { pathText, type Path } from '../path';
@@ -110,17 +110,20 @@ export const title: Quantity<string> = { ...text, read: (reader, path) => reader
 /** A name the maker gives. */
 export const name: Quantity<string> = { ...text, read: (reader, path) => reader.name(path) };
 
-/** One of a few words; `texts` says them in more words where they need it. */
+/** One of a few words; `texts` says them in more words where they need it, a size in either unit. */
 export function choice<const Value extends string>(
   values: readonly [Value, ...Value[]],
-  texts?: Readonly<Partial<Record<Value, string>>>,
+  texts?: Readonly<Partial<Record<Value, string | Readonly<Record<LengthUnit, string>>>>>,
 ): Quantity<Value> {
-  const say = (value: Value): string => texts?.[value] ?? value;
+  const say = (value: Value, { units }: Setting): string => {
+    const text = texts?.[value] ?? value;
+    return typeof text === 'string' ? text : text[units];
+  };
   return {
     name: 'choice',
     shapes: [z.enum(values)],
     writing: '',
-    choices: () => values.map((value) => ({ value, text: say(value) })),
+    choices: (setting) => values.map((value) => ({ value, text: say(value, setting) })),
     bounds: null,
     none: values[0],
     read: (reader, path) => values.find((value) => value === reader.at(path)),
@@ -161,7 +164,7 @@ function row(
     name: 'row',
     shapes,
     writing: '',
-    choices: (tables) => rows(tables).map((each) => ({ value: each.id, text: each.name })),
+    choices: ({ tables }) => rows(tables).map((each) => ({ value: each.id, text: each.name })),
     bounds: null,
     none: '',
     read: (reader, path) => reader.named(path, kind, rows(reader.tables)),

@@ -1,5 +1,4 @@
 import type { z } from 'zod';
-import type { Tables } from '../../tables/tables';
 import type { Path } from '../path';
 import type { Range, Reader } from '../reader';
 import type { Setting } from '../setting';
@@ -33,7 +32,7 @@ export interface Kind {
   /** How it is written, for the schema: `A number in the job’s unit, or text with its own`. Empty where it goes without saying. */
   readonly writing: string;
   /** Values it may be chosen from; null where it is typed. */
-  readonly choices: ((tables: Tables) => readonly Choice[]) | null;
+  readonly choices: ((setting: Setting) => readonly Choice[]) | null;
   /** Least and most: lengths mm, angles degrees, forces N; null where nothing bounds it. */
   readonly bounds: ((setting: Setting) => Range) | null;
 }

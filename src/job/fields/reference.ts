@@ -34,9 +34,10 @@ function wordsOf({ kind, standard, unlessSaid }: Field, setting: Setting): strin
 
 /** What a field's value may be: `20 mm to 6000 mm`, `jigsaw, router or laser`. Empty where only a table or the maker's words bound it. */
 export function allowedText({ kind }: Field, tables: Tables): string {
-  if (kind.name === 'choice') return (kind.choices?.(tables) ?? []).map(({ value }) => `\`${value}\``).join(', ');
+  const setting = { tables, units: 'mm', tool: 'jigsaw' } as const;
+  if (kind.name === 'choice') return (kind.choices?.(setting) ?? []).map(({ value }) => `\`${value}\``).join(', ');
   if (kind.name === 'yes-no') return '`true`, `false`';
-  const range = kind.bounds?.({ tables, units: 'mm', tool: 'jigsaw' });
+  const range = kind.bounds?.(setting);
   if (!range) return '';
   const unit = UNITS[kind.name] ?? '';
   return range.max === Infinity ? `from ${range.min}${unit}` : `${range.min} to ${range.max}${unit}`;
