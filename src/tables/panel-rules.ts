@@ -17,6 +17,8 @@ export interface PanelRules {
   readonly benchBehind: number;
   readonly clampWidth: number;
   readonly clampFrame: number;
+  readonly metalGap: number;
+  readonly metalBorder: number;
 }
 
 /** The panel rules that come with the program. */
@@ -41,5 +43,7 @@ export function loadPanelRules(): PanelRules {
     benchBehind: rule('benchBehind'),
     clampWidth: rule('clampWidth'),
     clampFrame: rule('clampFrame'),
+    metalGap: rule('metalGap'),
+    metalBorder: rule('metalBorder'),
   };
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { angle, choice, length, name, yesNo } from '../fields/quantities';
-import { block, field, list, type Read } from '../fields/field';
+import { block, field, list, orNull, type Read } from '../fields/field';
+import { sheetFields } from '../fields/sheet';
 import { commonFields } from '../fields/index';
 import { isBlock } from '../reader';
 import { formChoice } from './form-choice';
@@ -173,16 +174,51 @@ const pair = field({
 
 const finish = { trim, seams, edges: edgeWork };
 
+/** The metal, and the sheet of it that is bought. */
+const panelSheet = block(
+  { help: 'The metal that is bent', required: true },
+  {
+    ...sheetFields,
+    stock: orNull(
+      block(
+        { help: 'The sheet the panel is cut from: blanks are laid out on as many as it takes' },
+        {
+          width: field({
+            label: 'width',
+            help: 'Across the sheet you buy',
+            example: '48',
+            is: length(50, 6000),
+            required: true,
+          }),
+          length: field({
+            label: 'length',
+            help: 'Along the sheet you buy; its grain runs so',
+            example: '96',
+            is: length(50, 12_000),
+            required: true,
+          }),
+          grain: field({
+            label: 'grain',
+            help: 'Which way of the blank’s drawing the grain is to run: along x, along y, or any',
+            is: choice(['any', 'x', 'y']),
+            unless: 'any',
+          }),
+        },
+      ),
+    ),
+  },
+);
+
 /** The job file of a panel built up from a base described: what every job may say, and the panel. */
 export const panelFields = block(
   { help: 'A panel with several bends, and the forms to bend it on', required: true },
-  { ...commonFields, base, bends, corners: cornerChoices, pair, ...finish },
+  { ...commonFields, sheet: panelSheet, base, bends, corners: cornerChoices, pair, ...finish },
 );
 
 /** The same of a panel on an outline of the maker's own. */
 export const tracedFields = block(
   { help: 'A panel with several bends on your own outline, and the forms to bend it on', required: true },
-  { ...commonFields, outline, bends: tracedBends, pair, ...finish },
+  { ...commonFields, sheet: panelSheet, outline, bends: tracedBends, pair, ...finish },
 );
 
 export type GivenPanel = Read<typeof panelFields>;

@@ -23,7 +23,8 @@ export interface TracedChoice extends FinishChoice, Pick<GivenTraced, 'outline' 
 }
 
 /** A panel's job after reading: what it shares with the job of one bend, and the panel; mm and radians. */
-export interface PanelJob extends Omit<Job, 'bend' | 'runs' | 'block'> {
+export interface PanelJob extends Omit<Job, 'bend' | 'runs' | 'block' | 'sheet'> {
+  readonly sheet: GivenPanel['sheet'];
   readonly panel: BuiltUpChoice | TracedChoice;
 }
 

@@ -43,8 +43,12 @@ export async function makePanelFiles(
         .map((file) => ({ ...file, path: `forms/${at(folders, index)}/${file.path}` }));
     }),
   );
+  const onSheets = (planned.finish.metal?.drawings ?? []).map(({ id, drawing }) => ({
+    path: `blank/on-${id}`,
+    drawing,
+  }));
   return [
-    ...blanks.flatMap(({ path, drawing }): OutputFile[] => [
+    ...[...blanks, ...onSheets].flatMap(({ path, drawing }): OutputFile[] => [
       { path: `${path}.dxf`, content: writeDxf(drawing, written), mime: 'image/vnd.dxf' },
       {
         path: `${path}.svg`,

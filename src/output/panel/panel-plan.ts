@@ -34,6 +34,27 @@ export interface PlanPanelPart {
   /** What is cut before the bends, and the lines it is trimmed to after; null where nothing is left on. */
   readonly trim: PlanTrim | null;
   readonly edges: PlanEdges | null;
+  /** The sheets it is cut from; null where the job names none. */
+  readonly metal: PlanMetal | null;
+}
+
+export interface PlanMetal {
+  readonly sheets: readonly {
+    readonly id: string;
+    readonly width: number;
+    readonly length: number;
+    /** Turned by `angle`, degrees, about the origin of the blank’s drawing, then moved. */
+    readonly blanks: readonly {
+      readonly blank: string;
+      readonly angle: number;
+      readonly dx: number;
+      readonly dy: number;
+    }[];
+  }[];
+  /** kg of each blank as cut. */
+  readonly mass: Readonly<Record<string, number>>;
+  /** The blanks’ share of the sheets. */
+  readonly used: number;
 }
 
 export interface PlanSeam {
@@ -153,9 +174,9 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
 }
 
 function finishPart({
-  finish: { seams, trim, edges },
+  finish: { seams, trim, edges, metal },
   panel,
-}: BuildablePanel): Pick<PlanPanelPart, 'seams' | 'trim' | 'edges'> {
+}: BuildablePanel): Pick<PlanPanelPart, 'seams' | 'trim' | 'edges' | 'metal'> {
   return {
     seams: seams.map(({ seam, length, pitch, rows }) => ({
       on: seam.on,
@@ -173,6 +194,16 @@ function finishPart({
       leftOn: trim.leftOn.map(({ bend, side, extra }) => ({ bend: at(panel.bends, bend).name, side, extra })),
     },
     edges: edges && { caps: edges.caps, deburr: edges.deburr },
+    metal: metal && {
+      sheets: metal.layout.sheets.map(({ id, width, length, placements }) => ({
+        id,
+        width,
+        length,
+        blanks: placements.map(({ part, angle, dx, dy }) => ({ blank: part, angle: toDegrees(angle), dx, dy })),
+      })),
+      mass: metal.layout.mass,
+      used: metal.layout.used,
+    },
   };
 }
 

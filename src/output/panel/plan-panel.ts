@@ -108,7 +108,7 @@ export function planPanel(
   const forms = tried.flatMap(({ name, runs, planned }) => (planned.buildable ? [{ name, runs, planned }] : []));
   const byName = new Map(forms.map(({ name, planned }) => [name, planned]));
   const stood = standAgain(panel, steps, { alone, forms: byName, shop, rules });
-  const late = leftOnAndMetal(job, flat, { order: stood.steps, pulls: alone.map(({ bend }) => bend) });
+  const late = leftOnAndMetal(job, flat, { order: stood.steps, pulls: alone.map(({ bend }) => bend), rules });
   const findings = [
     ...ordered,
     ...early.findings,

@@ -1,3 +1,4 @@
+import polygonClipping from 'polygon-clipping';
 import { describe, expect, it } from 'vitest';
 import { at } from '../../../src/base/at';
 import { isInside } from '../../../src/base/polygon';
@@ -166,6 +167,42 @@ effort: { handForce: 100 }
     expect(pull.moment / (100 + at(leftOn, 0).extra)).toBeCloseTo(100, 6);
     const more = loopArea(cut?.cut.vertices ?? []) - loopArea(planned.panel.outline);
     expect(more).toBeCloseTo(120 * at(leftOn, 0).extra, 3);
+  });
+});
+
+describe('the sheet it is cut from', () => {
+  const stock = (text: string) => text.replace('thickness: 18 ga', 'thickness: 18 ga\n  stock: { width: 36, length: 48 }');
+
+  it('takes both of a pair, each inside it and clear of the other; the plan’s places are those', () => {
+    const planned = planPanelStarter('hood-side', stock);
+    const part = toPanelPlan(planned, []).panel;
+    const [only, ...more] = part?.metal?.sheets ?? [];
+    expect(more).toEqual([]);
+    const placed = (only?.blanks ?? []).map(({ blank, angle, dx, dy }) => {
+      const [c, s] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
+      return (part?.outline ?? []).map(([x, y]): [number, number] => {
+        const u = blank === 'right' ? -x : x;
+        return [c * u - s * y + dx, s * u + c * y + dy];
+      });
+    });
+    expect(only?.blanks.map(({ blank }) => blank).sort()).toEqual(['left', 'right']);
+    for (const [x, y] of placed.flat()) {
+      expect(Math.min(x, y)).toBeGreaterThan(4.99);
+      expect(x).toBeLessThan(48 * INCH - 4.99);
+      expect(y).toBeLessThan(36 * INCH - 4.99);
+    }
+    const [left = [], right = []] = placed;
+    expect(polygonClipping.intersection([left], [right])).toEqual([]);
+    // Two of the panel's own mass, on 36 × 48 in of steel at 7.85 kg/dm³, 1.2141 mm thick (18 ga).
+    expect(part?.metal?.mass['left']).toBeCloseTo(part?.mass ?? NaN, 6);
+    const sheet = 36 * 48 * INCH * INCH * 1.2141e-6 * 7.85;
+    expect((part?.metal?.used ?? NaN) / ((2 * (part?.mass ?? NaN)) / sheet)).toBeCloseTo(1, 2);
+  });
+
+  it('too small for a blank is refused', () => {
+    expect(codes('hood-side', (text) => stock(text).replace('width: 36', 'width: 12'))).toContain(
+      'metal-too-small sheet.stock',
+    );
   });
 });
 

@@ -4,6 +4,7 @@ import type { SeamLayout } from '../../../panel/seams/seam';
 import type { EdgeWork } from '../../../panel/edges/edges';
 import type { Measures } from '../../shop-sheet/measures';
 import type { PanelFinish } from './finish';
+import type { Metal } from './metal-of';
 import type { Trim } from './trim-of';
 
 /** What is cut off once a bend is made; null where nothing is. */
@@ -50,7 +51,20 @@ export function edgeWords({ caps, capLength, tightest, deburr }: EdgeWork, say: 
   ];
 }
 
-/** Everything about seams and edges, sentence by sentence. */
-export function finishWords({ seams, edges }: PanelFinish, say: Measures): string[] {
-  return [...seams.map((seam) => seamWords(seam, say)), ...(edges ? edgeWords(edges, say) : [])];
+/** What to buy and how it is cut from. */
+export function metalWords({ layout }: Metal, say: Measures): string {
+  const { sheets, mass, used } = layout;
+  const [first] = sheets;
+  const size = first ? `${say.length(first.width)} × ${say.length(first.length)}` : '';
+  const each = Object.entries(mass).map(([name, kilogram]) => `${name} ${say.mass(kilogram)}`);
+  return `Metal: ${sheets.length} sheet${sheets.length === 1 ? '' : 's'} of ${size}, of which ${(100 * used).toFixed(0)} % is used; as cut: ${each.join(', ')}. Laid out in blank/on-${first?.id ?? ''}.`;
+}
+
+/** Everything about metal, seams and edges, sentence by sentence. */
+export function finishWords({ seams, edges, metal }: PanelFinish, say: Measures): string[] {
+  return [
+    ...(metal ? [metalWords(metal, say)] : []),
+    ...seams.map((seam) => seamWords(seam, say)),
+    ...(edges ? edgeWords(edges, say) : []),
+  ];
 }

@@ -64,7 +64,7 @@ export function writeWorkSheet(
       flowing('corners', 'Corners', ...cornerSteps(planned, say)),
       flowing(
         'seams',
-        'Seams and edges',
+        'Metal, seams and edges',
         ...finishWords(planned.finish, say).map((sentence) => paragraph(theirs(sentence))),
       ),
     ),
