@@ -19,6 +19,8 @@ const STEP = 3;
 /** Circles about one middle are within this of it, mm. */
 const SAME_MIDDLE = 0.02;
 const CHORD_ERROR = 0.1;
+/** mm. */
+const ROUNDING = 1e-6;
 
 export type MeasureText = (text: string, height: number) => number;
 
@@ -31,7 +33,7 @@ export function holeNotes(drawing: Drawing, units: LengthUnit, measure: MeasureT
     if (shape.kind === 'text') return [textBounds(shape, measure)];
     return shape.kind === 'circle' || shape.kind === 'stroke' ? [boundsOf({ shapes: [shape] })] : [];
   });
-  const strokes = strokesOf(drawing);
+  const strokes = strokesOf(drawing).map((stroke) => ({ stroke, box: boundsOfPoints(stroke) }));
   return circles
     .filter(({ operation }) => operation === 'hole' || operation === 'pilot')
     .flatMap((hole): Text[] => {
@@ -47,12 +49,18 @@ export function holeNotes(drawing: Drawing, units: LengthUnit, measure: MeasureT
       // Inside a hole that is wide enough, in a quarter of its cross.
       if (Math.hypot(size.width + HEIGHT, size.height + HEIGHT) < hole.radius - ROOM_FOR_TICKS)
         return stack(lines, hole.x + HEIGHT, hole.y + HEIGHT, 0);
-      const scored = placesRound(hole, Math.max(hole.radius, sink?.radius ?? 0), size).map(([x, y, angle], index) => {
+      const places = placesRound(hole, Math.max(hole.radius, sink?.radius ?? 0), size).map(([x, y, angle]) => {
         const note = stack(lines, x, y, angle);
-        const box = boxRound(note.map((line) => textBounds(line, measure)));
+        return { note, box: boxRound(note.map((line) => textBounds(line, measure))) };
+      });
+      // Of a whole board's shapes few are anywhere near a hole.
+      const reach = boxRound(places.map(({ box }) => box));
+      const takenNear = taken.filter((other) => meet(reach, other));
+      const strokesNear = strokes.filter(({ box }) => touch(reach, box));
+      const scored = places.map(({ note, box }, index) => {
         const hidden =
-          taken.filter((other) => meet(box, other)).length +
-          strokes.filter((stroke) => crosses(stroke, box)).length +
+          takenNear.filter((other) => meet(box, other)).length +
+          strokesNear.filter(({ stroke }) => crosses(stroke, box)).length +
           (holds(edges, box) ? 0 : 3);
         return { note, box, score: hidden + index / 100 };
       });
@@ -129,6 +137,16 @@ function strokesOf({ shapes }: Drawing): Stroke[] {
 
 function meet(a: Bounds, b: Bounds): boolean {
   return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+}
+
+/** Whether two boxes have a point in common, give or take rounding. */
+function touch(a: Bounds, b: Bounds): boolean {
+  return (
+    a.minX <= b.maxX + ROUNDING &&
+    b.minX <= a.maxX + ROUNDING &&
+    a.minY <= b.maxY + ROUNDING &&
+    b.minY <= a.maxY + ROUNDING
+  );
 }
 
 function holds(outer: Bounds, inner: Bounds): boolean {
