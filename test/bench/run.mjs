@@ -29,4 +29,5 @@ console.log(`ratio, pair by pair: median ${ratio.toFixed(2)} (wanted: under 3); 
 
 await import('./trace.mjs');
 await import('./nest.mjs');
+await import('./make.mjs');
 await import('./page.mjs');
