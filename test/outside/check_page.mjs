@@ -23,23 +23,39 @@ const only = process.argv[3];
 
 async function check(name, run) {
   if (only && !name.includes(only)) return;
+  report(await outcome(name, run));
+}
+
+/** The same check of several, side by side as most of their time is waiting, told of in their order. */
+async function checkEach(all, nameOf, run) {
+  const asked = all.filter((one) => !only || nameOf(one).includes(only));
+  const outcomes = await Promise.all(asked.map((one) => outcome(nameOf(one), () => run(one))));
+  outcomes.forEach(report);
+}
+
+function report({ good, lines }) {
+  if (good) passed++;
+  else failed++;
+  console.log(lines.join('\n'));
+}
+
+/** Whether a check holds, and what is to be told of it. */
+async function outcome(name, run) {
+  const lines = [];
   try {
     // A browser that stalls on a busy machine gets a second chance, and it is said; a wrong answer gets none.
     await run().catch((problem) => {
       if (!/Timeout .* exceeded/.test(String(problem.message))) throw problem;
-      console.log(`     ${name}: the browser stalled, once more`);
+      lines.push(`     ${name}: the browser stalled, once more`);
       return run();
     });
-    passed++;
-    console.log(`ok   ${name}`);
+    return { good: true, lines: [...lines, `ok   ${name}`] };
   } catch (problem) {
-    failed++;
-    console.log(
-      `FAIL ${name}: ${String(problem.message ?? problem)
-        .split('\n')
-        .slice(0, 6)
-        .join(' | ')}`,
-    );
+    const said = String(problem.message ?? problem)
+      .split('\n')
+      .slice(0, 6)
+      .join(' | ');
+    return { good: false, lines: [...lines, `FAIL ${name}: ${said}`] };
   }
 }
 
@@ -102,9 +118,9 @@ async function download(tab, start) {
   return readFileSync(path);
 }
 
-/** Whether something comes to hold within two seconds: the page settles after each change, not during it. */
+/** Whether something comes to hold within ten seconds: the page settles after each change, not during it, and has the machine for itself alone never. */
 async function soon(holds) {
-  for (let wait = 0; wait < 100; wait++) {
+  for (let wait = 0; wait < 500; wait++) {
     if (await holds()) return true;
     await new Promise((done) => setTimeout(done, 20));
   }
@@ -203,8 +219,10 @@ await check('every single file taken alone is what make writes', async () => {
   }
 });
 
-for (const name of starters) {
-  await check(`${name}: every input can be edited, says what is wrong, and undone`, async () => {
+await checkEach(
+  starters,
+  (name) => `${name}: every input can be edited, says what is wrong, and undone`,
+  async (name) => {
     const { tab, complaints, close } = await fresh(addressOf(name));
     await tab.$$eval('details', (all) => all.forEach((one) => (one.open = true)));
     for (const id of await fieldIds(tab)) {
@@ -244,8 +262,8 @@ for (const name of starters) {
     }
     must(complaints.length === 0, complaints.join('; '));
     await close();
-  });
-}
+  },
+);
 
 await check('a wrong entry keeps the last good form, greyed, and a finding leads to its field', async () => {
   const { tab, close } = await fresh(addressOf('plain-curve'));

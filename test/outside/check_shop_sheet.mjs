@@ -109,6 +109,11 @@ const unentity = (text) =>
     .replaceAll('&amp;', '&');
 const letters = (text) => [...text.replaceAll(/[^0-9A-Za-z±−°]/gu, '')].sort().join('');
 
+/** A picture to look at, where pictures are asked for. */
+async function picture(page, name) {
+  if (pictures) await page.screenshot({ path: join(keep, `${name}.png`), fullPage: true });
+}
+
 async function checkSheet(browser, path, name) {
   const context = await browser.newContext();
   const page = await context.newPage();
@@ -127,10 +132,10 @@ async function checkSheet(browser, path, name) {
 
   await page.setViewportSize({ width: 390, height: 844 });
   check(`${name}: fits a phone`, await page.evaluate(tooWide));
-  await page.screenshot({ path: join(keep, `${name}-phone.png`), fullPage: true });
+  await picture(page, `${name}-phone`);
   await page.setViewportSize({ width: 1000, height: 800 });
   check(`${name}: fits a screen`, await page.evaluate(tooWide));
-  await page.screenshot({ path: join(keep, `${name}-screen.png`), fullPage: true });
+  await picture(page, `${name}-screen`);
 
   for (const paper of PAPERS) {
     await page.emulateMedia({ media: 'print' });
