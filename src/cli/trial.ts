@@ -1,4 +1,5 @@
 import { toDegrees } from '../base/angle';
+import { InternalError } from '../base/errors';
 import { hasErrors, type Finding } from '../base/findings';
 import { MM_PER_INCH, type LengthUnit } from '../base/units';
 import { planHeld } from '../design/came-out';
@@ -6,7 +7,10 @@ import type { BendPlan } from '../design/bend/bend-plan';
 import { adviseTrial } from '../design/bend/trial-advice';
 import type { Job, Trial } from '../job/job';
 import { parseJob } from '../job/parse';
+import type { Field } from '../job/fields/field';
+import { strip as stripFields } from '../job/fields/trials';
 import { readTrials } from '../job/read';
+import { names, nameOf, sayFigure, trialFigures } from '../output/plan/figures';
 import { newPull, sayPart } from '../output/plan/came-out';
 import type { PlanAtFactor, PlanTrials } from '../output/plan/plan';
 import { loadTables } from '../tables/bundled';
@@ -72,7 +76,7 @@ function printFit(plan: PlanTrials, bend: BendPlan, job: Job, colour: boolean): 
     ...(plan.strips.length > 0 ? [heading('Trial strips'), stripTable(plan, job.units)] : []),
     ...(plan.parts.length > 0 ? [heading('What came out'), partLines(plan, bend, job.units)] : []),
     heading('Fit'),
-    pairs(fitRows(plan)),
+    pairs(trialFigures(plan).map((figure) => [nameOf(figure), sayFigure(figure, printersFor(job.units))] as const)),
     heading('What it does'),
     effectTable(plan, bend, job),
     heading('For the job file, in place of any trials there'),
@@ -81,10 +85,17 @@ function printFit(plan: PlanTrials, bend: BendPlan, job: Job, colour: boolean): 
   ].join('');
 }
 
+/** What is said of a strip's field, on the page and in the job file's reference too. */
+function stripField(key: string): Field<unknown> {
+  const field = stripFields.fields[key];
+  if (field?.node !== 'field') throw new InternalError(`a strip has no field ${key}`);
+  return field;
+}
+
 function stripTable({ strips }: PlanTrials, units: LengthUnit): string {
   const length = (mm: number): string => printLength(mm, units);
   return table(
-    ['', 'disc radius', 'bent', 'left', 'width', 'factor'],
+    ['', ...['radius', 'bent', 'left', 'width'].map((key) => stripField(key).label), 'factor'],
     strips.map((strip, index) => [
       String(index + 1),
       length(strip.radius),
@@ -99,22 +110,6 @@ function stripTable({ strips }: PlanTrials, units: LengthUnit): string {
 function partLines({ parts }: PlanTrials, bend: BendPlan, units: LengthUnit): string {
   const to = newPull(bend);
   return indented(parts.map((part) => sayPart(part, to, printersFor(units))));
-}
-
-function fitRows({ strips, parts, factor, spread, legsKeep }: PlanTrials): (readonly [string, string])[] {
-  const kept = legsKeep.from !== 0 || legsKeep.to !== 0;
-  return [
-    ['factor on the flow curve', `${factor.toFixed(3)}  (1 by the tables)`],
-    parts.length === 0
-      ? [
-          'spread of the strips',
-          strips.length > 1 ? `${spread.low.toFixed(3)} to ${spread.high.toFixed(3)}` : 'one strip shows none',
-        ]
-      : ['spread of the trials', `${spread.low.toFixed(3)} to ${spread.high.toFixed(3)}`],
-    ...(kept
-      ? [['legs keep beyond the sums, A / B', `${degrees(legsKeep.from)} / ${degrees(legsKeep.to)}`] as const]
-      : []),
-  ];
 }
 
 function effectTable({ effect, spread, factor }: PlanTrials, bend: BendPlan, job: Job): string {
@@ -139,9 +134,9 @@ function effectTable({ effect, spread, factor }: PlanTrials, bend: BendPlan, job
   return table(
     ['', ...columns.map(({ head }) => head)],
     [
-      row(`${side} radius, end A`, (at) => length(at[side].from)),
-      row(`${side} radius, end B`, (at) => length(at[side].to)),
-      row('wrap to pull to', ({ wrap }) => degrees(wrap)),
+      row(`${names[side]}, end A`, (at) => length(at[side].from)),
+      row(`${names[side]}, end B`, (at) => length(at[side].to)),
+      row(names.wrap, ({ wrap }) => degrees(wrap)),
     ],
   );
 }

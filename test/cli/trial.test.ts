@@ -70,14 +70,14 @@ describe('trial', () => {
     writeFileSync(join(folder, 'pasted.yaml'), `${TAPERED}\n${blockIn(out)}`);
     const plan = JSON.parse((await bendbuck(folder, ['plan', 'pasted.yaml', '--json'])).out) as Plan;
     const { factor = NaN } = plan.sheet ?? {};
-    expect(out).toContain(`factor on the flow curve  ${factor.toFixed(3)}`);
+    expect(out).toMatch(new RegExp(`^ *Factor from trials +${factor.toFixed(3)}$`, 'mu'));
     expect(out).toContain(`${plan.trials?.spread.low.toFixed(3)} to ${plan.trials?.spread.high.toFixed(3)}`);
     const [low, now, high] = [
       plan.trials?.effect.low?.form.from,
       plan.bend?.form.from,
       plan.trials?.effect.high?.form.from,
     ].map((value) => `${value?.toFixed(2)} mm`);
-    expect(out).toMatch(new RegExp(`form radius, end A +[\\d.]+ mm +${low} +${now} +${high}`, 'u'));
+    expect(out).toMatch(new RegExp(`Form radius, end A +[\\d.]+ mm +${low} +${now} +${high}`, 'u'));
     expect((await bendbuck(folder, ['plan', 'pasted.yaml'])).out).toMatch(
       new RegExp(`from trials +${factor.toFixed(3)}\n`, 'u'),
     );
@@ -125,7 +125,7 @@ describe('trial', () => {
     // Pasted, the plan has the same fit, though its form is another now.
     writeFileSync(join(folder, 'pasted.yaml'), `${TAPERED}\n${block}`);
     const plan = JSON.parse((await bendbuck(folder, ['plan', 'pasted.yaml', '--json'])).out) as Plan;
-    expect(out).toContain(`factor on the flow curve          ${plan.sheet?.factor.toFixed(3)}`);
+    expect(out).toMatch(new RegExp(`^ *Factor from trials +${plan.sheet?.factor.toFixed(3)}$`, 'mu'));
     expect(plan.findings.map((found) => found.code)).not.toContain('part-form-taken');
     expect((await bendbuck(folder, ['plan', 'pasted.yaml'])).out).toContain('What came out');
   });

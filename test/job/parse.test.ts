@@ -82,7 +82,7 @@ describe('a good job', () => {
   it.each(starters.map((name) => `${name}.yaml`))('starter %s reads without a word', (name) => {
     const { job, findings } = parseJob(readFileSync(`templates/${name}`, 'utf8'), tables);
     expect(findings).toEqual([]);
-    expect(job).not.toBeNull();
+    expect(job?.title).toBe(/^title: (.*)$/mu.exec(readFileSync(`templates/${name}`, 'utf8'))?.[1]);
   });
 });
 

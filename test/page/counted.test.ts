@@ -26,7 +26,7 @@ describe('a new trial on the page', () => {
     const draft = added(kind);
     expect(isWhole(trials, draft, 0)).toBe(false);
     expect(work(draft).text).toBe(work(base).text);
-    expect(work(draft).form).not.toBeNull();
+    expect(work(draft).form?.planned.plan.bend).toEqual(work(base).form?.planned.plan.bend);
     expect(codes(draft)).toEqual(codes(base));
     expect(fromAddress(toAddress(draft))?.draft).toEqual(draft);
   });
@@ -42,7 +42,7 @@ describe('a new trial on the page', () => {
     for (const one of typed) {
       draft = fill(draft, one);
       // Half a number is a contradiction for a moment: told, and left out; the form stays.
-      expect(work(draft).form).not.toBeNull();
+      expect(work(draft).form?.planned.plan.bend?.angle).toBe(work(base).form?.planned.plan.bend?.angle);
     }
     expect(work(draft).form?.planned.plan.sheet.factor).not.toBe(1);
     const half = fill(added(strip), [['trials', 0, 'bent'], '95'], [['trials', 0, 'left'], '8']);

@@ -124,7 +124,7 @@ describe('folding', () => {
           const returned = toSheet(folded, piece, toSpace(folded, piece, place));
           expect(Math.hypot(returned.flat[0] - flat[0], returned.flat[1] - flat[1])).toBeLessThan(1e-6);
           expect(returned.up).toBeCloseTo(place.up, 8);
-          expect(find(flat)).not.toBeNull();
+          expect(find(flat)).toEqual(piece);
         }
       }
     });

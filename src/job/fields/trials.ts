@@ -2,7 +2,7 @@ import { block, either, field, type Read } from './field';
 import { angle, length } from './quantities';
 
 /** A strip of the job's own sheet, bent round a disc and let go. */
-const strip = block(
+export const strip = block(
   { help: 'A strip bent round a disc and let go' },
   {
     /** Of the disc, mm. */

@@ -1,4 +1,4 @@
-import type { Plan, PlanBend, PlanEffort, PlanEnds, PlanHold, PlanPull } from './plan';
+import type { Plan, PlanBend, PlanEffort, PlanEnds, PlanHold, PlanPull, PlanTrials } from './plan';
 
 /** What a number is, which decides how each reader prints it: mm, degrees, N; a share of 1; a plain number; things counted. */
 export type AmountOf = 'length' | 'angle' | 'force' | 'share' | 'ratio' | 'count';
@@ -28,6 +28,8 @@ export interface Figure {
 
 export type FigureId =
   | 'factor'
+  | 'spread'
+  | 'legs-keep'
   | 'form-radius'
   | 'finished-radius'
   | 'wrap'
@@ -71,6 +73,29 @@ export function keyFigures(plan: Plan): readonly Figure[] {
   ];
 }
 
+/** What trials come to, and how far they agree: for whoever looks at the trials themselves. */
+export function trialFigures({ factor: fitted, spread, legsKeep, strips, parts }: PlanTrials): readonly Figure[] {
+  const kept = legsKeep.from !== 0 || legsKeep.to !== 0;
+  return [
+    factor(fitted),
+    spreadOf(spread, strips.length + parts.length),
+    ...(kept
+      ? [
+          ends(
+            {
+              id: 'legs-keep',
+              part: 'bend',
+              name: 'Legs keep beyond the sums',
+              why: 'what the parts’ legs were turned further than the wrap and the sums account for',
+            },
+            'angle',
+            legsKeep,
+          ),
+        ]
+      : []),
+  ];
+}
+
 /** The figure with this id, where the plan has it. */
 export function figureIn(figures: readonly Figure[], id: FigureId): Figure | undefined {
   return figures.find((figure) => figure.id === id);
@@ -79,6 +104,13 @@ export function figureIn(figures: readonly Figure[], id: FigureId): Figure | und
 type Said = Pick<Figure, 'id' | 'part' | 'name' | 'why' | 'minor'>;
 
 const joined = (...printed: readonly string[]): string => printed.join(' / ');
+
+/** Names of figures that stand in other tables too. */
+export const names = {
+  wrap: 'Leaves the form at a wrap of',
+  form: 'Form radius',
+  finished: 'After release',
+} as const;
 
 function one(said: Said, of: AmountOf, value: number, words: Figure['words'] = joined): Figure {
   return { ...said, perEnd: false, amounts: [{ of, value }], words };
@@ -102,6 +134,18 @@ function factor(value: number): Figure {
   );
 }
 
+function spreadOf({ low, high }: PlanTrials['spread'], count: number): Figure {
+  return {
+    id: 'spread',
+    part: 'bend',
+    name: 'Spread of the trials',
+    why: 'the least and the greatest factor that one of them alone shows',
+    perEnd: false,
+    amounts: [low, high].map((value): Amount => ({ of: 'ratio', value })),
+    words: (least = '', greatest = '') => (count > 1 ? `${least} to ${greatest}` : 'one trial shows none'),
+  };
+}
+
 function bendFigures(bend: PlanBend): Figure[] {
   const part = 'bend';
   return [
@@ -109,7 +153,7 @@ function bendFigures(bend: PlanBend): Figure[] {
       {
         id: 'wrap',
         part,
-        name: 'Leaves the form at a wrap of',
+        name: names.wrap,
         why: 'where the sheet should leave the marks on the stations at the end of the pull',
       },
       'angle',
@@ -119,7 +163,7 @@ function bendFigures(bend: PlanBend): Figure[] {
       {
         id: 'form-radius',
         part,
-        name: 'Form radius',
+        name: names.form,
         why: 'smaller than the finished one, because the sheet springs back',
       },
       'length',
@@ -129,7 +173,7 @@ function bendFigures(bend: PlanBend): Figure[] {
       {
         id: 'finished-radius',
         part,
-        name: 'After release',
+        name: names.finished,
         why: 'inside radius the sheet is expected to spring back to',
       },
       'length',

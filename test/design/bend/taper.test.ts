@@ -85,6 +85,7 @@ describe('a taper let go', () => {
       taper: 12 / 620,
       radiusOf: 'finished',
     });
-    expect(value).not.toBeNull();
+    expect(value?.finished.radiusA).toBeCloseTo(38, 6);
+    expect(value?.finished.radiusB).toBeCloseTo(50, 6);
   });
 });
