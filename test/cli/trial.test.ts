@@ -54,7 +54,7 @@ describe('trial', () => {
     const { code, out } = await bendbuck(folder, ['trial', 'job.yaml', ...options]);
     expect(code).toBe(0);
     // Angles in whole degrees of some 15° of springback: near the tables' own factor.
-    const factor = Number(/factor on the flow curve +([\d.]+)/u.exec(out)?.[1]);
+    const factor = Number(/Factor from trials +([\d.]+)/u.exec(out)?.[1]);
     expect(Math.abs(factor - 1)).toBeLessThan(0.1);
   });
 
