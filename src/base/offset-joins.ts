@@ -1,11 +1,10 @@
 import { bulgeFromSweep } from './arc';
 import type { Vertex } from './drawing';
 import { crossings, shareAt, startingAt, type Place, type Side } from './side';
+import { ROUNDING } from './tolerance';
 
 /** A turn below this, radians, is a tangent join: putting its two moved ends together strays from true by distance·turn²/8. */
 const TANGENT = 1e-5;
-/** What a trimmed side may run past its own end by rounding, as a share of its length. */
-const ROUNDING = 1e-9;
 
 /** How one moved side goes over into the next: the shares at which the one is left and the other entered, where, and the corner between. */
 export interface Join {

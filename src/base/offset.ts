@@ -6,13 +6,11 @@ import { InternalError } from './errors';
 import { isOffsetOf } from './offset-check';
 import { joinAcross, joinTrimmed, opens, type Join } from './offset-joins';
 import { movedRight, sideBetween, sweepOf, type Side } from './side';
+import { ROUNDING } from './tolerance';
 
 /** The loop has no offset of the same sides: one of them, or the loop itself, vanishes, splits or closes on itself. */
 export type PinchedOff = 'pinched-off';
 const PINCHED: PinchedOff = 'pinched-off';
-
-/** Corners closer together than this are one, mm: a drawing's rounding, far below any saw's. */
-const SAME = 1e-9;
 
 /**
  * The parallel curve of a closed loop, `distance` mm outside it (inside below 0), whichever way round it runs: the path of the centre of
@@ -43,7 +41,9 @@ export function offsetRadius(radius: number, distance: number): number | Pinched
 }
 
 function withoutRepeats(vertices: readonly Vertex[]): Vertex[] {
-  return sidesOf(vertices).flatMap(([from, to]) => (Math.hypot(to.x - from.x, to.y - from.y) <= SAME ? [] : [from]));
+  return sidesOf(vertices).flatMap(([from, to]) =>
+    Math.hypot(to.x - from.x, to.y - from.y) <= ROUNDING ? [] : [from],
+  );
 }
 
 /** The loop with every side moved `right` mm to its right and joined again, unchecked; null where a side is lost. */

@@ -6,6 +6,7 @@ import type { Job } from '../../job/job';
 import type { Ends } from '../../base/ends';
 import { elasticRadius, type Section } from './section';
 import { finishedRadius, formRadiusFor } from './springback';
+import { ROUNDING } from '../../base/tolerance';
 
 /** The bend before and after release: inside surfaces in mm, wraps about the centre line in radians. */
 export interface BendShape {
@@ -65,9 +66,6 @@ function notSetFinding(key: 'from' | 'to', mid: number, section: Section): Findi
     }),
   ];
 }
-
-/** Part of a radius that rounding may take; far below what a saw can show. */
-const ROUNDING = 1e-9;
 
 /**
  * The error where letting go would make the bend tighter at an end. The two ends spring back by the strip's law each for itself, and a cone is

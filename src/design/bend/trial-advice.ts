@@ -5,6 +5,7 @@ import { bendAllowance } from './allowance';
 import type { BendPlan } from './bend-plan';
 import { finishedRadius } from './springback';
 import { LEAST_WIDTH_RATIO } from './trial-findings';
+import { ROUNDING } from '../../base/tolerance';
 
 /** What a shop rounds to, and what it holds and pulls a strip by, enough to lay a protractor to (common practice), mm. */
 const SHOP = {
@@ -40,9 +41,9 @@ export function adviseTrial(bend: BendPlan, units: LengthUnit): TrialAdvice {
   const { section, form } = bend;
   const between = Math.sqrt(curvatureRadiusAt(form, 0) * curvatureRadiusAt(form, bend.length));
   // Down, so that the disc sets the sheet where the form does.
-  const radius = between >= ROUND_FROM * step ? step * Math.floor(between / step + 1e-9) : between;
+  const radius = between >= ROUND_FROM * step ? step * Math.floor(between / step + ROUNDING) : between;
   const mid = midRadius(radius, section.thickness);
-  const whole = (mm: number): number => step * Math.ceil(mm / step - 1e-9);
+  const whole = (mm: number): number => step * Math.ceil(mm / step - ROUNDING);
   const bent = Math.min(Math.max(bend.wrap.chosen, LEAST_TURN), MOST_TURN, Math.max(MOST_ARC / mid, LEAST_LONG_TURN));
   const bentArc = bendAllowance(bent, radius, { thickness: section.thickness, neutral: bend.neutral });
   const length = whole(held + bentArc + free);

@@ -5,6 +5,7 @@ import { finding } from '../../findings/finding';
 import type { Strip } from '../../job/job';
 import type { BentSheet } from './bend-plan';
 import type { TrialFit } from './trial-fit';
+import { ROUNDING } from '../../base/tolerance';
 
 /** A strip at least this many thicknesses wide bends as the sheet does, in plane strain (design section 3). */
 export const LEAST_WIDTH_RATIO = 8;
@@ -26,7 +27,7 @@ export function checkStrip({ bent, left, width }: Strip, index: number, thicknes
   const strip = index + 1;
   const findings: Finding[] = [];
   const narrowest = LEAST_WIDTH_RATIO * thickness;
-  if (width !== null && width < narrowest * (1 - 1e-9)) {
+  if (width !== null && width < narrowest * (1 - ROUNDING)) {
     findings.push(
       finding('strip-too-narrow', at(index, 'width'), {
         strip,

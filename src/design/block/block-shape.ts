@@ -1,6 +1,7 @@
 import type { End } from '../../base/ends';
 import type { Vertex } from '../../base/drawing';
 import { bulgeOf, corner } from '../../base/outline';
+import { ROUNDING } from '../../base/tolerance';
 
 /** One slice of the finishing block, mm and radians. */
 export interface LayerShape {
@@ -12,9 +13,6 @@ export interface LayerShape {
   /** The face it is seen on: from A's side the free leg lies left, from B's right. */
   readonly contact: End;
 }
-
-/** Corners nearer than this are one, mm. */
-const SAME = 1e-9;
 
 /**
  * Corners of a slice square to the centre line, counter-clockwise from its lower left, seen on its contact face: centre line at the
@@ -34,6 +32,6 @@ export function layerCorners({ radius, wrap, legs, base, contact }: LayerShape):
     corner([-leftEnd[0], leftEnd[1]]),
   ].filter(({ x, y }, index, all) => {
     const before = all.at(index - 1);
-    return !before || Math.hypot(x - before.x, y - before.y) > SAME;
+    return !before || Math.hypot(x - before.x, y - before.y) > ROUNDING;
   });
 }

@@ -10,6 +10,7 @@ import { contactOf } from '../form/contact';
 import type { BlockChoice, Job } from '../../job/job';
 import type { Tables } from '../../tables/tables';
 import { layerCorners } from './block-shape';
+import { ROUNDING } from '../../base/tolerance';
 
 /** Straight edge followed along each leg, mm: more is not dressed (common practice). */
 const LONGEST_LEG = 100;
@@ -24,8 +25,6 @@ const DOWEL = { mm: 8, in: 7.9375 } as const;
 const HOLES_OUT = 0.7;
 /** More layers than this are not glued up by hand. */
 const MOST_LAYERS = 60;
-/** Whole layers that miss the length by less than this count as meeting it, in layers. */
-const ROUNDING = 1e-9;
 
 /** Layers of board to dress the finished bend over, stacked along the finished bend's own centre line. */
 export interface BlockLayout {

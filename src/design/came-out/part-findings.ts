@@ -6,6 +6,7 @@ import type { FinishedPart } from '../../job/job';
 import type { ShopRules } from '../../tables/tables';
 import { MOST_FACTOR } from '../bend/trial-findings';
 import { formAt, midOn, type Before } from './before';
+import { ROUNDING } from '../../base/tolerance';
 
 const at = (index: number, key: string): string => `trials[${index}].part${key === '' ? '' : `.${key}`}`;
 
@@ -18,7 +19,7 @@ export function checkMeasured(part: FinishedPart, index: number, before: Before)
   const opened =
     part.radius !== null && midOn(part.radius, halfAngle, thickness) > midOn(form, bend.form.halfAngle, thickness);
   return [
-    ...(part.at > bend.length * (1 + 1e-9)
+    ...(part.at > bend.length * (1 + ROUNDING)
       ? [finding('part-outside-bend', at(index, 'at'), { trial: count, at: part.at, length: bend.length })]
       : []),
     ...(part.radius === null && part.angle === null

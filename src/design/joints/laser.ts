@@ -11,6 +11,7 @@ import type { ToolRules } from '../../tables/tables';
 import { dowelsFor, halfDiscRoom, rectangleRoom, type DowelRoom } from './dowels';
 import type { LaserJoints, Layer, Slot, StackedBoard } from './joints';
 import { checkWalls, openingFor } from './opening';
+import { ROUNDING } from '../../base/tolerance';
 
 /** Layers, tabs, slots and dowels of every board, and what there is no room for. */
 export function laserJoints(
@@ -88,7 +89,7 @@ function checkBoards(boards: readonly StackedBoard[], { dowel }: LaserCut): Find
   const tabless = boards.filter(({ tabs }) => tabs.length === 0);
   const dowelless = boards.filter(({ layers, dowels }) => layers.length > 1 && dowels.length === 0);
   const thinner = boards.flatMap(({ name, dowels: [one] }) =>
-    one && one.diameter < dowel - 1e-9 ? [{ name, mm: one.diameter }] : [],
+    one && one.diameter < dowel - ROUNDING ? [{ name, mm: one.diameter }] : [],
   );
   return [
     ...(thinner.length > 0 ? [finding('dowels-thinner', 'cut.dowel', { dowel, thinner })] : []),

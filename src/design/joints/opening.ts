@@ -2,9 +2,7 @@ import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { Spine } from '../fixture/fixture';
 import type { Opening } from './joints';
-
-/** Rounding of places along the spine, mm. */
-const SLACK = 1e-6;
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** A board across the spine, from face to face along the centre line, mm. */
 export interface Across {
@@ -19,7 +17,7 @@ export interface Across {
  */
 export function openingFor({ low, high }: Across, spine: Spine, fit: number, wood: number): Opening {
   const [start, end] = [-spine.ears, spine.length + spine.ears];
-  const least = wood - SLACK;
+  const least = wood - SAME_PLACE;
   if (low - fit / 2 - start < least) return { low: start, high, open: 'A' };
   if (end - high - fit / 2 < least) return { low, high: end, open: 'B' };
   return { low: low - fit / 2, high: high + fit / 2, open: null };
@@ -35,7 +33,7 @@ export function checkWalls(
   return sorted.slice(1).flatMap((opening, index) => {
     const before = sorted[index];
     const wall = before ? opening.low - before.high : Infinity;
-    if (!before || wall >= wood - SLACK) return [];
+    if (!before || wall >= wood - SAME_PLACE) return [];
     return [
       finding(what === 'grooves' ? 'grooves-too-close' : 'slots-too-close', 'runs', {
         first: before.holds,

@@ -6,9 +6,7 @@ import type { RouterCut } from '../../job/job';
 import type { ToolRules } from '../../tables/tables';
 import type { Groove, RouterJoints } from './joints';
 import { checkWalls, openingFor } from './opening';
-
-/** Rounding of places along the spine, mm. */
-const SLACK = 1e-6;
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** Grooves across the spine's front, one a station, and what the bit cannot do. */
 export function routerJoints(layout: FixtureLayout, cut: RouterCut, tools: ToolRules): Staged<RouterJoints> {
@@ -53,7 +51,7 @@ function checkDepth(depth: number, layout: FixtureLayout, tools: ToolRules): Fin
 
 function checkWidths(grooves: readonly Groove[], { bit }: RouterCut): Finding[] {
   const narrowest = Math.min(...grooves.map(({ low, high }) => high - low));
-  if (narrowest >= bit - SLACK) return [];
+  if (narrowest >= bit - SAME_PLACE) return [];
   return [finding('groove-narrower-than-bit', 'cut.bit', { bit, groove: narrowest })];
 }
 
@@ -77,5 +75,5 @@ interface Hole {
 }
 
 function isLike(a: Hole, b: Hole): boolean {
-  return a.what === b.what && Math.abs(a.diameter - b.diameter) < SLACK;
+  return a.what === b.what && Math.abs(a.diameter - b.diameter) < SAME_PLACE;
 }

@@ -6,6 +6,7 @@ import { setback } from '../../design/bend/allowance';
 import { label } from '../parts/shapes';
 import { corner, outline } from '../../base/outline';
 import { stackFirst, stackLines } from './room';
+import { ROUNDING } from '../../base/tolerance';
 
 type Place = readonly [number, number];
 
@@ -154,7 +155,7 @@ function clearOfLeg(points: readonly Place[], angle: number): Place[] {
 function legLabel(points: readonly Place[], angle: number): Text[] {
   const last = at(points, -2);
   const back = CONTACT / 2;
-  const leansBack = angle > Math.PI / 2 + 1e-9;
+  const leansBack = angle > Math.PI / 2 + ROUNDING;
   const aside = leansBack ? 2 : LETTERS + 2;
   const x = last[0] - back * Math.cos(angle) + aside * Math.sin(angle);
   const y = last[1] - back * Math.sin(angle) - aside * Math.cos(angle);

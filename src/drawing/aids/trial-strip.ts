@@ -12,6 +12,7 @@ import { circle, label, mark } from '../parts/shapes';
 import type { Aid } from './aid';
 import { bulgeOf, corner, outline } from '../../base/outline';
 import { stackLines } from './room';
+import { ROUNDING } from '../../base/tolerance';
 
 /** Discs up to this radius are whole arches, larger ones a part of the rim, mm. */
 const ARCH_UP_TO = 90;
@@ -65,7 +66,7 @@ export function discLayers(
   tables: Tables,
 ): { readonly layers: number; readonly thickness: number } {
   const { thickness } = boardOf(stations, tables);
-  return { layers: Math.ceil(width / thickness - 1e-9), thickness };
+  return { layers: Math.ceil(width / thickness - ROUNDING), thickness };
 }
 
 /** The strip flat, along x from its held end: both tangent lines square across it. */
@@ -147,7 +148,7 @@ function rimHoles(radius: number, held: number, reach: number): (readonly [numbe
 
 /** From the tangent line on, the one at the turn twice as long. */
 function ticks(radius: number, reach: number, bent: number): Shape[] {
-  const count = Math.floor((reach - 1e-9) / TICK_EVERY);
+  const count = Math.floor((reach - ROUNDING) / TICK_EVERY);
   const angles = Array.from({ length: count + 1 }, (_, index) => ({ angle: index * TICK_EVERY, long: TICK })).filter(
     ({ angle }) => Math.abs(angle - bent) > 2 * DEGREE,
   );

@@ -5,11 +5,10 @@ import type { Shaped } from '../parts/part';
 import type { Point } from './convex';
 import { outlineOf, polygonOf } from './outline';
 import type { Placement, LaidOut } from './laid-out';
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** What the check's polygons may stray from the arcs, mm. */
 const STRAY = 0.01;
-/** Rounding of places on the board, mm. */
-const SLACK = 1e-6;
 
 /**
  * The last look: throws unless every part lies on one board and one only, inside its border, none nearer another than the gap.
@@ -37,7 +36,7 @@ function checkOne(board: LaidOut, parts: readonly Shaped[], gap: number, border:
   });
   for (const [index, a] of shapes.entries()) {
     const { minX, minY, maxX, maxY } = a.bounds;
-    if (Math.min(minX, minY, board.length - maxX, board.width - maxY) < border - SLACK)
+    if (Math.min(minX, minY, board.length - maxX, board.width - maxY) < border - SAME_PLACE)
       throw new InternalError(`part ${a.id} lies over the border of board ${board.id}`);
     for (const b of shapes.slice(index + 1)) {
       if (

@@ -4,6 +4,7 @@ import type { Obstacle } from './obstacle';
 import { cheapestSpot, type Cost } from './spot';
 import type { Stock, Supply } from './stock';
 import type { Member, Placed, Unit, UnitPose } from './unit';
+import { ROUNDING } from '../../base/tolerance';
 
 /** A board with parts on it. */
 export interface Filled {
@@ -134,6 +135,3 @@ function place(unit: Unit, board: Filled, { supply: { border }, stretch }: Rule,
     across: Math.max(board.across, y + pose.bounds.maxY),
   };
 }
-
-/** A part exactly as large as its board may miss it by rounding, mm. */
-const ROUNDING = 1e-9;

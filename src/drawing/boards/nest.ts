@@ -5,6 +5,7 @@ import { emptyBoards, fill, NoFits, type Filled, type Growth } from './fill';
 import { itemsOf, type Item } from './item';
 import type { Supply } from './stock';
 import { isHalfDisc, pair, pairings, single, type Pairing, type Unit } from './unit';
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** How the edge follows a long layout. */
 export interface Watch {
@@ -71,7 +72,7 @@ function used(growth: Growth): Filled[] {
 function isLeast(boards: readonly Filled[], singles: readonly Unit[], border: number): boolean {
   return (
     boards.length === 1 &&
-    (boards[0]?.reach ?? Infinity) <= border + Math.max(...singles.map(({ short }) => short)) + SAME
+    (boards[0]?.reach ?? Infinity) <= border + Math.max(...singles.map(({ short }) => short)) + SAME_PLACE
   );
 }
 
@@ -83,9 +84,6 @@ function inCommon(a: Trial, b: Trial): number {
 }
 
 const byId = (a: Shaped, b: Shaped): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
-
-/** Length differences below this are rounding, mm. */
-const SAME = 1e-6;
 
 /** Whether a layout is better than another: boards, offcuts, length used, and at last how far across the parts reach. */
 export function isBetter(a: readonly Filled[], b: readonly Filled[]): boolean {
@@ -101,7 +99,7 @@ export function isBetter(a: readonly Filled[], b: readonly Filled[]): boolean {
   const [first, second] = [counts(a), counts(b)];
   for (const [index, count] of first.entries()) {
     const difference = count - at(second, index);
-    if (Math.abs(difference) > SAME) return difference < 0;
+    if (Math.abs(difference) > SAME_PLACE) return difference < 0;
   }
   return false;
 }

@@ -3,6 +3,7 @@ import { eachCrossing, levelAt } from './convex';
 import { Grid } from './grid';
 import type { Obstacle, Range } from './obstacle';
 import { Shade } from './shade';
+import { SAME_PLACE } from '../../base/tolerance';
 
 export interface Spot {
   readonly x: number;
@@ -14,7 +15,7 @@ export interface Spot {
 export type Cost = (x: number, y: number) => number;
 
 /** Nearer than this to a no-fit polygon's edge counts as on it, mm. */
-const TOUCH = 1e-6;
+const TOUCH = SAME_PLACE;
 /** Where fewer obstacles are about, it is as quick to look at all their crossings as to find out which are hidden. */
 const WORTH_SHADING = 24;
 

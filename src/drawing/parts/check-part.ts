@@ -5,11 +5,10 @@ import { InternalError } from '../../base/errors';
 import { flattenLoop } from '../../base/flatten';
 import { isInside } from '../../base/polygon';
 import type { Part } from './part';
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** Chord error of the check's own polygons, mm. */
 const CHORD_ERROR = 0.001;
-/** Rounding of offsets and places, mm. */
-const SLACK = 1e-6;
 
 /**
  * Throws unless the part has one outline, every hole and slot lies inside it, none touching another, and no groove meets a clamp
@@ -38,7 +37,7 @@ function checkGrooves(part: Part, edge: Polygon, holes: readonly Opening[], over
   const grooves = openingsOf(part, 'groove');
   for (const [index, groove] of grooves.entries()) {
     const strays = groove.polygon.some(
-      (place) => !isInside(place, edge) && distanceToEdge(edge, place) > 2 * overrun + SLACK,
+      (place) => !isInside(place, edge) && distanceToEdge(edge, place) > 2 * overrun + SAME_PLACE,
     );
     if (strays) throw new InternalError(`part ${part.id} has a groove at ${where(groove)} that runs away from it`);
     const met = [...grooves.slice(index + 1), ...holes.filter((hole) => !within(groove.polygon, hole))].find((other) =>
@@ -72,11 +71,11 @@ function openingsOf(part: Part, operation: 'hole' | 'groove'): Opening[] {
 /** Whether all of an opening lies inside a polygon, clear of its edge; a circle by its middle and radius. */
 function within(polygon: Polygon, opening: Opening): boolean {
   const places: Polygon = opening.circle ? [[opening.circle.x, opening.circle.y]] : opening.polygon;
-  return places.every((place) => isInside(place, polygon)) && between(opening, { polygon, circle: null }) >= SLACK;
+  return places.every((place) => isInside(place, polygon)) && between(opening, { polygon, circle: null }) >= SAME_PLACE;
 }
 
 function meet(a: Opening, b: Opening): boolean {
-  return between(a, b) < SLACK || isInside(at(b.polygon, 0), a.polygon) || isInside(at(a.polygon, 0), b.polygon);
+  return between(a, b) < SAME_PLACE || isInside(at(b.polygon, 0), a.polygon) || isInside(at(a.polygon, 0), b.polygon);
 }
 
 /** Least distance between the edges of two shapes, circles by their true radius; negative or 0 where they cross. */

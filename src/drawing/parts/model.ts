@@ -4,9 +4,7 @@ import { loopArea } from '../../base/area';
 import { bulgeFromSweep } from '../../base/arc';
 import type { Loop, Operation, Vertex } from '../../base/drawing';
 import { InternalError } from '../../base/errors';
-
-/** Ends of paths nearer than this are one corner, mm. Our own models join exactly; a wider gap is a mistake of ours. */
-const JOIN = 1e-6;
+import { SAME_PLACE } from '../../base/tolerance';
 
 /**
  * The closed loops of a makerjs model, arcs kept as bulges, each starting at its lowest leftmost corner and running
@@ -20,7 +18,7 @@ export function loopsOf(model: makerjs.IModel, operation: Operation): Loop[] {
       if (loose.length > 0) throw new InternalError(`an outline has ${loose.length} path(s) that join nothing`);
       for (const chain of chains) loops.push({ kind: 'loop', operation, vertices: verticesOf(chain) });
     },
-    { pointMatchingDistance: JOIN, byLayers: false },
+    { pointMatchingDistance: SAME_PLACE, byLayers: false },
   );
   if (loops.length === 0) throw new InternalError('an outline has no closed loop');
   return loops;
@@ -55,7 +53,10 @@ function reversed(vertices: readonly Vertex[]): Vertex[] {
 function startLowLeft(vertices: readonly Vertex[]): Vertex[] {
   const first = vertices.reduce((best, corner, index) => {
     const held = at(vertices, best);
-    return corner.y < held.y - JOIN || (Math.abs(corner.y - held.y) <= JOIN && corner.x < held.x - JOIN) ? index : best;
+    return corner.y < held.y - SAME_PLACE ||
+      (Math.abs(corner.y - held.y) <= SAME_PLACE && corner.x < held.x - SAME_PLACE)
+      ? index
+      : best;
   }, 0);
   return [...vertices.slice(first), ...vertices.slice(0, first)];
 }

@@ -3,6 +3,7 @@ import type { Reader } from '../reader';
 import { BOARD_THICKNESS, type BoardChoice } from './board';
 import { block, field, orNull, type Read } from './field';
 import { board, length } from './quantities';
+import { ROUNDING } from '../../base/tolerance';
 
 /** The block of layers of board to dress the finished bend over. */
 export const finishingBlock = orNull(
@@ -51,9 +52,6 @@ export interface BlockChoice {
   readonly length: number;
   readonly board: BoardChoice;
 }
-
-/** Sums of lengths written in fractions may miss one another by this, mm. */
-const ROUNDING = 1e-9;
 
 /** The block with its board, which is the stations' unless it names its own; it lies within the bend's length (mm). */
 export function blockOf(

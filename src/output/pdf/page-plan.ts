@@ -5,6 +5,7 @@ import type { Move } from '../../base/transform';
 import type { PaperChoice } from '../../job/job';
 import { cutRoll, isRoll, pagesOf, type Page } from './paper';
 import { gridFor, placeAt, tilesOf, turn, type Grid, type Tile } from './tile-plan';
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** Which drawing stands on which page: small ones share pages, large ones are spread over several. Lengths mm. */
 
@@ -28,7 +29,6 @@ export type PlannedPage =
 
 /** Clear paper between two blocks, mm. */
 const GAP = 4;
-const SLACK = 1e-6;
 
 /** Every page, in the order of the first item it shows. */
 export function planPages(items: readonly Item[], paper: PaperChoice): PlannedPage[] {
@@ -61,7 +61,7 @@ function sizeOf({ block }: Item): { width: number; height: number } {
 function fits(item: Item, { frame }: Page): boolean {
   return [false, true].some((turned) => {
     const { width, height } = turn(sizeOf(item), turned);
-    return width <= frame.width + SLACK && height <= frame.height + SLACK;
+    return width <= frame.width + SAME_PLACE && height <= frame.height + SAME_PLACE;
   });
 }
 
@@ -84,7 +84,7 @@ function pack(indices: readonly number[], items: readonly Item[], page: Page, ro
   if (indices.length === 0) return [];
   const { frame } = page;
   // Every box carries the gap on its right and top; the frame is one gap larger to take the last of them.
-  const bin = { width: frame.width + GAP + SLACK, height: frame.height + GAP + SLACK };
+  const bin = { width: frame.width + GAP + SAME_PLACE, height: frame.height + GAP + SAME_PLACE };
   const boxes = indices.map((item) => {
     const size = sizeOf(itemAt(items, item));
     return { width: size.width + GAP, height: size.height + GAP, item };

@@ -2,6 +2,7 @@ import type { Bounds } from '../../base/bounds';
 import type { Move } from '../../base/transform';
 import type { PaperChoice } from '../../job/job';
 import { cutRoll, isRoll, pagesOf, type Page, type Size } from './paper';
+import { SAME_PLACE } from '../../base/tolerance';
 
 /**
  * How a drawing at 1:1 is spread over pages: pure numbers, mm. Neighbouring frames share a strip as wide as the overlap; the seam runs
@@ -49,12 +50,10 @@ type Point = readonly [number, number];
 
 /** Where along a seam its register marks stand, as shares of its length: clear of its ends, where other seams cross it. */
 const MARKS_AT = [1 / 6, 1 / 2, 5 / 6];
-/** Lengths closer than this are equal: far below what paper can show, mm. */
-const SLACK = 1e-6;
 
 /** How many frames of a length cover another length, each sharing the overlap with the next. */
 export function framesOver(length: number, frame: number, overlap: number): number {
-  return length <= frame + SLACK ? 1 : Math.ceil((length - overlap - SLACK) / (frame - overlap));
+  return length <= frame + SAME_PLACE ? 1 : Math.ceil((length - overlap - SAME_PLACE) / (frame - overlap));
 }
 
 /**
@@ -68,7 +67,7 @@ export function gridFor(bounds: Bounds, paper: PaperChoice): Grid {
 
 function isBetter(grid: Grid, best: Grid): boolean {
   const measures = [pageCount, seamCount, ({ page }: Grid) => page.height * page.width];
-  const measure = measures.find((of) => Math.abs(of(grid) - of(best)) > SLACK);
+  const measure = measures.find((of) => Math.abs(of(grid) - of(best)) > SAME_PLACE);
   return measure !== undefined && measure(grid) < measure(best);
 }
 

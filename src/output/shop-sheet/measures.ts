@@ -1,5 +1,6 @@
 import { toDegrees } from '../../base/angle';
 import { formatDiameter, MM_PER_INCH, NEWTONS_PER_POUND, toFractionalInches } from '../../base/units';
+import { ROUNDING } from '../../base/tolerance';
 
 export type SheetUnits = 'mm' | 'in' | 'both';
 
@@ -91,7 +92,7 @@ export function degrees(value: number): string {
 
 /** Up to a whole number of steps; what is a whole number already, but for rounding, stays. */
 function roundUp(mm: number, step: number): number {
-  return Math.ceil(mm / step - 1e-9) * step;
+  return Math.ceil(mm / step - ROUNDING) * step;
 }
 
 function trimmed(value: number, decimals: number): string {

@@ -6,6 +6,7 @@ import { clampOpening, clampThroat } from './hardware';
 import { degrees } from './measures';
 import { caution, count, list, table, theirs } from './pieces';
 import type { Shop } from './shop';
+import { ROUNDING } from '../../base/tolerance';
 
 /** Sheet, form, packing and clamps, ready to pull. */
 export function setUp(shop: Shop): HtmlNode[] {
@@ -136,7 +137,7 @@ export function yokeTable({ bend, say, plan, job }: Shop): HtmlElement[] {
   const yoke = bend.pull.yoke;
   if (!yoke) return [];
   const bare = plan.pull?.bare ?? null;
-  const people = bare ? Math.ceil(bare.handForce / job.effort.handForce - 1e-9) : 0;
+  const people = bare ? Math.ceil(bare.handForce / job.effort.handForce - ROUNDING) : 0;
   return [
     table(
       `Yoke, to grip the free leg: ${say.length(yoke.length)} long`,
