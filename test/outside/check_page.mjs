@@ -1,4 +1,5 @@
-// The page in real Chromium: node test/outside/check_page.mjs FOLDER, where FOLDER holds what `make` wrote for each starter, by its name.
+// The page in real Chromium: node test/outside/check_page.mjs FOLDER [ONLY] [PANELS], where FOLDER holds what `make` wrote for each starter, by its
+// name, PANELS the same for the starter panels; ONLY checks whose names hold it are run.
 // Each starter loads, every input can be edited, every download is what `make` writes, by keyboard alone, with axe's eyes; nothing is
 // fetched from anywhere and nothing complains. Ends with "N passed, N failed".
 import { createRequire } from 'node:module';
@@ -9,6 +10,7 @@ import { basename, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { unzipSync } from 'fflate';
 import { chromium } from 'playwright-core';
+import { checkPanels } from './page_panels.mjs';
 
 const made = resolve(process.argv[2] ?? 'out');
 const page = pathToFileURL(resolve('dist/bendbuck.html')).href;
@@ -118,9 +120,9 @@ async function download(tab, start) {
   return readFileSync(path);
 }
 
-/** Whether something comes to hold within ten seconds: the page settles after each change, not during it, and has the machine for itself alone never. */
-async function soon(holds) {
-  for (let wait = 0; wait < 500; wait++) {
+/** Whether something comes to hold within ten seconds, or so many: the page settles after each change, not during it, and has the machine for itself alone never. */
+async function soon(holds, seconds = 10) {
+  for (let wait = 0; wait < 50 * seconds; wait++) {
     if (await holds()) return true;
     await new Promise((done) => setTimeout(done, 20));
   }
@@ -710,6 +712,12 @@ await check('printed, it is the shop sheet', async () => {
   const text = await tab.evaluate(() => document.querySelector('.paper').shadowRoot.textContent);
   must(/Step by step/.test(text) && /Rowing-skiff splash coaming/.test(text), 'no shop sheet');
   await close();
+});
+
+await checkPanels({
+  ...{ check, must, fresh, download, seriousOn, soon, coloursIn },
+  panels: resolve(process.argv[4] ?? join(made, 'panels')),
+  phone: PHONE,
 });
 
 await browser.close();
