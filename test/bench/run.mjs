@@ -31,3 +31,4 @@ await import('./trace.mjs');
 await import('./nest.mjs');
 await import('./make.mjs');
 await import('./page.mjs');
+await import('./page-panel.mjs');

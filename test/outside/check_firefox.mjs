@@ -104,6 +104,26 @@ await check('at the bench: steps, one a screen', async () => {
   must(await soon(`/1 of \\d+/.test(document.body.innerText)`), 'no first step');
 });
 
+await check('a whole panel: worked out beside the page, folded, changed, and taken back', async () => {
+  const job = readFileSync('templates/panels/tray.yaml', 'utf8');
+  await firefox.open('about:blank');
+  await firefox.open(`${page}#job=${encodeURIComponent(job)}`);
+  must(await soon(`document.querySelector('.steps') !== null`), 'no order of work');
+  must((await firefox.value(`document.querySelectorAll('.steps > li').length`)) === 3, 'not three steps');
+  must((await firefox.value(`document.querySelectorAll('.flat svg path').length`)) > 0, 'no flat');
+  must(
+    await firefox.value(
+      `[...document.querySelectorAll('.does form-look, .painted svg')].some((seen) => seen.clientHeight > 100)`,
+    ),
+    'no picture',
+  );
+  const before = await firefox.value(figures);
+  await firefox.value(typed('base.corners', '[[0, 0], [440, 0], [440, 260], [0, 260]]'));
+  must(await soon(`${figures} !== ${JSON.stringify(before)}`), 'an edit changes nothing');
+  await firefox.value(press('Undo'));
+  must(await soon(`${figures} === ${JSON.stringify(before)}`), 'it is not taken back');
+});
+
 await firefox.stop();
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 ? 0 : 1;

@@ -1,5 +1,6 @@
 import { at } from '../../base/at';
 import type { Drawing, OutputFile } from '../../base/drawing';
+import { withRoundBulges } from '../../base/round-bulges';
 import { inCorner } from '../../base/transform';
 import { fileName } from '../../base/file-name';
 import { drawPanelBlank } from '../../drawing/panel/blank';
@@ -49,7 +50,7 @@ export async function makePanelFiles(
   }));
   return [
     ...[...blanks, ...onSheets].flatMap(({ path, drawing }): OutputFile[] => [
-      { path: `${path}.dxf`, content: writeDxf(drawing, written), mime: 'image/vnd.dxf' },
+      { path: `${path}.dxf`, content: writeDxf(withRoundBulges(drawing), written), mime: 'image/vnd.dxf' },
       {
         path: `${path}.svg`,
         content: writeSvg(drawing, {

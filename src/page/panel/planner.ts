@@ -3,7 +3,7 @@ import { workPanel, filesOf, type PanelAsked, type PanelWorked } from './panel-w
 import type { Answer, Ask } from './worker';
 
 /** A worker that has been at one job for longer than this is left for a new one when the job changes, ms. */
-const PATIENCE = 1500;
+const PATIENCE = 6000;
 /** Where no worker is to be had the page itself works, once typing rests, ms. */
 const REST = 400;
 
