@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { InternalError } from '../base/errors';
 import type { Tables } from '../tables/tables';
 import type { Block, Field, Node } from './fields/field';

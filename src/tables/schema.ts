@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** Shapes of the reference tables in `shared/`. Every row names its source; units are in the field names or stated here. */
 

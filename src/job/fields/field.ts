@@ -1,5 +1,5 @@
 import { at } from '../../base/at';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { CuttingTool } from '../cutting-tool';
 import type { Path } from '../path';
 import { isBlock, type Reader } from '../reader';

@@ -1,5 +1,5 @@
 import { finding } from '../../findings/finding';
-import { z } from 'zod';
+import * as z from 'zod';
 import { toDegrees, toRadians } from '../../base/angle';
 import { colourNames, parseColour } from '../../base/colour';
 import { ANGLE_TEXT, formatDiameter, formatForce, type LengthUnit } from '../../base/units';

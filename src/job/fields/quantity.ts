@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Path } from '../path';
 import type { Range, Reader } from '../reader';
 import type { Setting } from '../setting';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { angle, choice, length, name, yesNo } from '../fields/quantities';
 import { block, field, list, orNull, type Read } from '../fields/field';
 import { sheetFields } from '../fields/sheet';

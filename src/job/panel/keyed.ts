@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Field, Words } from '../fields/field';
 import type { Path } from '../path';
 import { isBlock, type Range, type Reader } from '../reader';
