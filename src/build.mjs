@@ -2,7 +2,7 @@
 // behind dynamic import() so that `plan` starts fast.
 import { createHash } from 'node:crypto';
 import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { basename } from 'node:path';
+import { basename, resolve } from 'node:path';
 import { build } from 'esbuild';
 import { notices } from './notices.mjs';
 
@@ -19,8 +19,25 @@ const common = {
   loader,
 };
 
+/**
+ * What the start of every command need not pay for: a library that starts programs, of which the reader of command lines has need only for
+ * commands that are programs of their own, and we have none.
+ */
+const noPrograms = {
+  name: 'no-programs',
+  setup: ({ onResolve, onLoad }) => {
+    onResolve({ filter: /^(node:)?child_process$/ }, ({ path, importer }) =>
+      importer.includes('commander') ? { path, namespace: 'no-programs' } : undefined,
+    );
+    onLoad({ filter: /.*/, namespace: 'no-programs' }, () => ({ contents: 'module.exports = {};' }));
+  },
+};
+
 const program = await build({
   ...common,
+  plugins: [noPrograms],
+  // The modules made for browsers: those made for node come as one file each with a wrapper, all run at the start.
+  alias: { yaml: resolve('node_modules/yaml/browser/index.js') },
   entryPoints: { main: 'src/cli/main.ts' },
   outdir: 'dist',
   write: false,

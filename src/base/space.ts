@@ -55,8 +55,12 @@ export function turnedBy({ x, y, z }: Motion, [a, b, c]: Place3): Place3 {
 }
 
 /** Where a place goes. */
-export function movedBy(motion: Motion, place: Place3): Place3 {
-  return plus(turnedBy(motion, place), motion.at);
+export function movedBy({ x, y, z, at }: Motion, [a, b, c]: Place3): Place3 {
+  return [
+    a * x[0] + b * y[0] + c * z[0] + at[0],
+    a * x[1] + b * y[1] + c * z[1] + at[1],
+    a * x[2] + b * y[2] + c * z[2] + at[2],
+  ];
 }
 
 /** First `second`, then `first`: movedBy(after(first, second), p) = movedBy(first, movedBy(second, p)). */

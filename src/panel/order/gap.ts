@@ -21,7 +21,8 @@ export function boxBetween(low: Place3, high: Place3): Convex {
 
 /** Never more than the gap between two bodies, mm; below 0 where their spheres overlap. */
 export function leastGap(a: Convex, b: Convex): number {
-  return length3(minus(a.centre, b.centre)) - a.radius - b.radius;
+  const [x, y, z] = [a.centre[0] - b.centre[0], a.centre[1] - b.centre[1], a.centre[2] - b.centre[2]];
+  return Math.sqrt(x * x + y * y + z * z) - a.radius - b.radius;
 }
 
 const ROUNDS = 48;

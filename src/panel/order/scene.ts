@@ -225,8 +225,16 @@ export function movedThing(thing: Thing, motion: Motion): Thing {
   return { ...thing, bodies: thing.bodies.map((body) => movedBody(body, motion)) };
 }
 
+/** A body moved; its corners only once they are looked at, since its sphere mostly tells enough. */
 export function movedBody({ corners, centre, radius }: Convex, motion: Motion): Convex {
-  return { corners: corners.map((corner) => movedBy(motion, corner)), centre: movedBy(motion, centre), radius };
+  let moved: readonly Place3[] | null = null;
+  return {
+    get corners() {
+      return (moved ??= corners.map((corner) => movedBy(motion, corner)));
+    },
+    centre: movedBy(motion, centre),
+    radius,
+  };
 }
 
 /** A thing shifted. */

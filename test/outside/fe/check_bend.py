@@ -81,8 +81,9 @@ def solve(strip: Strip, metal: dict, steps, stop=None) -> list[tuple[float, np.n
 
 
 def leg_turn(strip: Strip, places: np.ndarray, moved: np.ndarray) -> float:
-    """Angle of the leg at the hands to the held leg, radians: of the straight line through the places the hands push on."""
-    at = np.abs(places - strip.hands) <= PATCH / 2 + 1e-6
+    """Angle of the leg to the held leg, radians: of a straight line through the places the hands push on; behind the nose of a yoke."""
+    middle = strip.hands if strip.nose is None else strip.nose + 3 * PATCH
+    at = np.abs(places - middle) <= PATCH
     x, y = (places + moved[:, 0])[at], moved[at, 1]
     return math.atan2(y[0] - y[-1], x[-1] - x[0])
 
@@ -136,14 +137,14 @@ def bend(job: Path) -> tuple[list[str], int]:
     force = pull["handForce"] / plan["bend"]["length"]
     metal = metal_of(plan)
     turn = lambda moved: leg_turn(strip, places, moved)
-    steps = [(0.5 * force, 0.25), (1.5 * force, 0.03)]
+    steps = [(0.5 * force, 0.25), (1.5 * force, 0.02)]
     pulled = solve(strip, metal, steps, stop=lambda moved: turn(moved) >= let_go)
     turns = [turn(moved) for _, moved in pulled]
     if turns[-1] < let_go:
         return [f"{job.name}: the leg never turned as far as the gauge; {math.degrees(turns[-1]):.1f}°"], 2
     forces = [0.5 * force * t if t <= 1 else (0.5 + (t - 1)) * force for t, _ in pulled]
     found = float(np.interp(let_go, turns[-2:], forces[-2:]))
-    done = solve(strip, metal, [(0.5 * force, 0.25), (found, 0.05), (0.0, 0.5)])
+    done = solve(strip, metal, [(0.5 * force, 0.25), (found, 0.04), (0.0, 0.5)])
     loaded = next(moved for t, moved in done if abs(t - 2) < 1e-6)
     released = done[-1][1]
     angle = math.degrees(turn(released))

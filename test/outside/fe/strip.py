@@ -10,8 +10,8 @@ from dataclasses import dataclass
 
 LAYERS = 4
 """Elements through the thickness: eight points a section."""
-STIFF = 1000
-"""How many times stiffer than the sheet what lies flat in a yoke is."""
+STIFF = 10
+"""How many times stiffer than the sheet what lies flat in a yoke is; it bends a little, and not for good. More takes ccx many more rounds."""
 PATCH = 4.0
 """Length of leg the hands push on, mm."""
 
@@ -93,10 +93,11 @@ def deck(strip: Strip, metal: dict, steps: list[tuple[float, float]]) -> tuple[s
     lines += disc
     lines += ["*SURFACE, NAME=INNER, TYPE=ELEMENT", *inner, "*SURFACE, NAME=ROUND, TYPE=ELEMENT", *faces]
     lines += ["*MATERIAL, NAME=SHEET", *metal_lines(metal)]
-    lines += ["*MATERIAL, NAME=STIFF", "*ELASTIC", f"{metal['modulus'] * STIFF},{metal['poisson']}"]
-    lines += ["*SOLID SECTION, ELSET=ESHEET, MATERIAL=SHEET", "*SOLID SECTION, ELSET=EDISC, MATERIAL=STIFF"]
+    lines += ["*MATERIAL, NAME=YOKE", "*ELASTIC", f"{metal['modulus'] * STIFF},{metal['poisson']}"]
+    lines += ["*MATERIAL, NAME=DISC", "*ELASTIC", "2e8,0.3"]
+    lines += ["*SOLID SECTION, ELSET=ESHEET, MATERIAL=SHEET", "*SOLID SECTION, ELSET=EDISC, MATERIAL=DISC"]
     if kinds["EYOKE"]:
-        lines.append("*SOLID SECTION, ELSET=EYOKE, MATERIAL=STIFF")
+        lines.append("*SOLID SECTION, ELSET=EYOKE, MATERIAL=YOKE")
     lines += ["*SURFACE INTERACTION, NAME=TOUCH", "*SURFACE BEHAVIOR, PRESSURE-OVERCLOSURE=LINEAR", "1e3"]
     lines += ["*CONTACT PAIR, INTERACTION=TOUCH, TYPE=SURFACE TO SURFACE", "INNER,ROUND"]
     lines += ["*BOUNDARY", "NSHEET,3,3", "NDISC,1,3"]
