@@ -63,7 +63,7 @@ interface Rules<Read> {
 
 function parseWith<Read extends { readonly units: LengthUnit }>(source: Source, rules: Rules<Read>): Parsed<Read> {
   const locate = (later: readonly Finding[]): Finding[] => withLines(later, source);
-  const shape = rules.fields.shape.safeParse(source.data);
+  const shape = rules.fields.shape().safeParse(source.data);
   const complaints = shape.success
     ? []
     : shape.error.issues.flatMap((issue) => explain(issue, valueAt(source.data, issue.path), rules.fields));

@@ -1,4 +1,5 @@
 import { at } from '../../base/at';
+import { once } from '../../base/once';
 import * as z from 'zod';
 import type { CuttingTool } from '../cutting-tool';
 import type { Path } from '../path';
@@ -32,7 +33,8 @@ export interface Field<Value = unknown> extends Words {
   readonly unlessSaid: ((setting: Setting) => string) | null;
   /** The value that holds then, as the job has it; null where no single one does. */
   readonly standard: ((setting: Setting) => Plain) | null;
-  readonly shape: z.ZodType;
+  /** Its schema, made when it is first asked for: a job without a block never pays for that block's. */
+  readonly shape: () => z.ZodType;
   readonly read: (reader: Reader, path: Path) => Value;
 }
 
@@ -44,7 +46,7 @@ export interface Block<Value = unknown> {
   readonly required: boolean;
   readonly fields: Readonly<Record<string, Node>>;
   readonly short: readonly string[];
-  readonly shape: z.ZodType;
+  readonly shape: () => z.ZodType;
   readonly read: (reader: Reader, path: Path) => Value;
   /** The same with each field where `placeOf` says. */
   readonly readAt: (reader: Reader, placeOf: (key: string) => Path) => Value;
@@ -64,7 +66,7 @@ export interface List<Value = unknown> {
   readonly entry: Block;
   /** What an entry may be; the first unless its key is there. */
   readonly kinds: readonly EntryKind[];
-  readonly shape: z.ZodType;
+  readonly shape: () => z.ZodType;
   readonly read: (reader: Reader, path: Path) => Value;
 }
 
@@ -149,12 +151,18 @@ function describe<Value, Missing>(said: Words, is: Quantity<Value>, absent: Abse
     required: absent.words === null,
     unlessSaid: absent.words,
     standard: absent.standard,
-    shape: oneOf(is.shapes).meta({ description: is.writing === '' ? help : `${help}. ${is.writing}` }),
+    shape: once(() => described(oneOf(is.shapes), is.writing === '' ? help : `${help}. ${is.writing}`)),
     read: (reader, path) => {
       if (tools && !tools.includes(reader.setting.tool)) reader.refuseForTool(path, tools);
       return is.read(reader, path) ?? absent.read(reader);
     },
   };
+}
+
+/** A schema of one's own with what is said of it. */
+function described<Shape extends z.ZodType>(own: Shape, description: string): Shape {
+  z.globalRegistry.add(own, { description });
+  return own;
 }
 
 function oneOf(shapes: readonly z.ZodType[]): z.ZodType {
@@ -182,7 +190,7 @@ export function block<const Fields extends Readonly<Record<string, Node>>>(
     required,
     fields,
     short: [],
-    shape: objectOf(fields).meta({ description: help }),
+    shape: once(() => described(objectOf(fields), help)),
     read: (reader, path) => readAt(reader, (key) => [...path, key]),
     readAt,
   };
@@ -195,7 +203,7 @@ export function shortened<Value>(long: Block<Value>, keys: readonly string[]): B
   return {
     ...long,
     short: keys,
-    shape: z.union([...shapes, objectOf(long.fields)]).meta({ description: long.help }),
+    shape: once(() => described(z.union([...shapes, objectOf(long.fields)]), long.help)),
     read: (reader, path) => {
       const value = reader.at(path);
       if (value === undefined || isBlock(value)) return long.read(reader, path);
@@ -230,7 +238,7 @@ export function list<const Fields extends Readonly<Record<string, Node>>>(
     required: false,
     entry,
     kinds: [{ one: words.one, key: null, fields, whole: null }],
-    shape: z.array(objectOf(fields)).min(least).max(most).meta({ description: words.help }),
+    shape: once(() => described(z.array(objectOf(fields)).min(least).max(most), words.help)),
     read: (reader, path) => {
       const entries = reader.at(path);
       return Array.isArray(entries) ? entries.map((_, index) => entry.read(reader, [...path, index])) : [];
@@ -259,7 +267,8 @@ export function either<First, const Key extends string, Other>(
   const { key } = other;
   const fields = { ...first.block.fields, [key]: other.block };
   const needed = Object.entries(first.block.fields).flatMap(([name, { required }]) => (required ? [name] : []));
-  const entries = z.union([objectOf(first.block.fields), z.strictObject({ [key]: other.block.shape })]);
+  const entries = (): z.ZodType =>
+    z.union([objectOf(first.block.fields), z.strictObject({ [key]: other.block.shape() })]);
   return {
     node: 'list',
     ...words,
@@ -270,7 +279,7 @@ export function either<First, const Key extends string, Other>(
       { one: first.one, key: null, fields: first.block.fields, whole: (has) => needed.every(has) },
       { one: other.one, key, fields: other.block.fields, whole: other.whole },
     ],
-    shape: z.array(entries).min(least).max(most).meta({ description: words.help }),
+    shape: once(() => described(z.array(entries()).min(least).max(most), words.help)),
     read: (reader, path) => {
       const listed = reader.at(path);
       if (!Array.isArray(listed)) return [];
@@ -287,7 +296,7 @@ export function either<First, const Key extends string, Other>(
 function objectOf(fields: Readonly<Record<string, Node>>): z.ZodType {
   return z.strictObject(
     Object.fromEntries(
-      Object.entries(fields).map(([key, { required, shape }]) => [key, required ? shape : shape.optional()]),
+      Object.entries(fields).map(([key, { required, shape }]) => [key, required ? shape() : shape().optional()]),
     ),
   );
 }

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { block, field, list } from '../fields/field';
 import { choice, count, fastener, length, name, yesNo } from '../fields/quantities';
 import { written } from './keyed';

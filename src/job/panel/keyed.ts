@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { once } from '../../base/once';
 import type { Field, Words } from '../fields/field';
 import type { Path } from '../path';
 import { isBlock, type Range, type Reader } from '../reader';
@@ -25,7 +26,7 @@ export function written<Value>(
     required,
     unlessSaid: required ? null : () => without,
     standard: null,
-    shape: shape.meta({ description: `${words.help}. ${writing}` }),
+    shape: once(() => shape.meta({ description: `${words.help}. ${writing}` })),
     read,
   };
 }

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Point } from '../../base/polygon';
 import { block, field, list, shortened } from '../fields/field';
 import { angle, choice, length, name } from '../fields/quantities';
