@@ -1,6 +1,6 @@
 import { layOutBlock, type FinishingBlock } from '../drawing/aids';
 import { hasErrors, type Finding } from '../base/findings';
-import { planHeld } from '../design/came-out';
+import { planHeld, type FormGiven } from '../design/came-out';
 import type { TrialEffect } from '../design/bend/trial-fit';
 import type { BendPlan, Hold } from '../design/bend/bend-plan';
 import type { FixtureLayout } from '../design/fixture/fixture';
@@ -41,9 +41,9 @@ export interface Refused {
 export type Planned = Buildable | Refused;
 
 /** job → bend → form → fixture → joints, and the finishing block: the numbers, without drawings. `job` must come from `parseJob`, which found `earlier`. */
-export function planJob(job: Job, all: Tables, earlier: readonly Finding[] = []): Planned {
+export function planJob(job: Job, all: Tables, earlier: readonly Finding[] = [], given: FormGiven = {}): Planned {
   const tables = tablesIn(all, job.units);
-  const { bend, bends, layout, hold, effect, findings: heldFindings } = planHeld(job, tables);
+  const { bend, bends, layout, hold, effect, findings: heldFindings } = planHeld(job, tables, given);
   const soFar = [...earlier, ...heldFindings];
   if (!bend || !bends) return refuse({ job, bend, effect }, soFar);
   const block = layOutBlock(bend, job, tables);

@@ -5,6 +5,7 @@ import type { BendPlan, Hold } from '../bend/bend-plan';
 import type { TrialEffect, TrialFit } from '../bend/trial-fit';
 import { layOutFixture } from '../fixture';
 import type { FixtureLayout } from '../fixture/fixture';
+import type { Guest } from '../fixture/guests';
 import { planBend } from '../pull';
 import { holdBend, type Standing } from '../pull/plan-hold';
 import type { Before } from './before';
@@ -24,14 +25,30 @@ export interface Held {
   readonly findings: readonly Finding[];
 }
 
+/** What is settled of a form besides its job. */
+export interface FormGiven {
+  /** Other bends that are made on a stretch of it. */
+  readonly guests?: readonly Guest[];
+  /** The form as it stands already, where the bend is made on one that is there. */
+  readonly layout?: FixtureLayout | null;
+}
+
+interface Asked {
+  readonly job: Job;
+  readonly tables: Tables;
+  readonly given: FormGiven;
+}
+
 /**
  * Job → bend, fixture, hold. Where finished parts are among its trials, first as it was without them: that is the form they came off; then
  * anew with what they show.
  */
-export function planHeld(job: Job, tables: Tables): Held {
-  const once = planOnce(job, tables);
+export function planHeld(job: Job, tables: Tables, given: FormGiven = {}): Held {
+  const once = planOnce(job, tables, { given });
   const planned =
-    once.bend && job.trials.some((trial) => 'part' in trial) ? planAgain(once, once.bend, job, tables) : once;
+    once.bend && job.trials.some((trial) => 'part' in trial)
+      ? planAgain(once, once.bend, { job, tables, given })
+      : once;
   const effect = planned.bend && effectOfTrials(job, asPlanned(planned, planned.bend, job, tables));
   return { ...planned, effect };
 }
@@ -40,10 +57,10 @@ export function planHeld(job: Job, tables: Tables): Held {
 type Planned = Omit<Held, 'effect'>;
 
 /** The same job with what its parts show. */
-function planAgain(before: Planned, bend: BendPlan, job: Job, tables: Tables): Planned {
+function planAgain(before: Planned, bend: BendPlan, { job, tables, given }: Asked): Planned {
   const fit = fitParts(job.trials, asPlanned(before, bend, job, tables));
   if (!fit.value) return { bend: null, bends: false, layout: null, hold: null, findings: fit.findings };
-  return planOnce(job, tables, { value: fit.value, findings: fit.findings });
+  return planOnce(job, tables, { given, known: { value: fit.value, findings: fit.findings } });
 }
 
 function asPlanned({ layout, hold }: Planned, bend: BendPlan, job: Job, { rules }: Tables): Before {
@@ -55,11 +72,17 @@ function asPlanned({ layout, hold }: Planned, bend: BendPlan, job: Job, { rules 
   };
 }
 
-function planOnce(job: Job, tables: Tables, known?: Staged<TrialFit>): Planned {
+function planOnce(
+  job: Job,
+  tables: Tables,
+  { known, given: { guests, layout: there } }: { readonly known?: Staged<TrialFit>; readonly given: FormGiven },
+): Planned {
   const { value: pulled, findings: bendFindings } = planBend(job, tables, known);
   if (!pulled || hasErrors(bendFindings))
     return { bend: pulled, bends: false, layout: null, hold: null, findings: bendFindings };
-  const { value: layout, findings: layoutFindings } = layOutFixture(pulled, job, tables);
+  const { value: layout, findings: layoutFindings } = there
+    ? { value: there, findings: [] }
+    : layOutFixture(pulled, job, tables, guests);
   const soFar = [...bendFindings, ...layoutFindings];
   if (!layout || hasErrors(layoutFindings)) return { bend: pulled, bends: true, layout, hold: null, findings: soFar };
   const held = holdBend(pulled, standingOf(layout), layout.clamps, { job, rules: tables.rules });
