@@ -41,13 +41,10 @@ export const panelFindings = {
     message: `the form of ${form} has radii that differ by ${off} from what ${bend} needs`,
     hint: 'leave `form` out, or make the radii agree',
   })),
-  'form-lacks-clamps': error(
-    { bend: 'text', form: 'text', holes: 'count', clamps: 'count' },
-    ({ bend, form, holes, clamps }) => ({
-      message: `the form of ${form} has ${holes} clamp holes over ${bend}, which needs ${clamps} clamps`,
-      hint: 'leave `form` out, or make it a form of its own: `form: own`',
-    }),
-  ),
+  'form-lacks-clamps': error({ bend: 'text', form: 'text', clamps: 'count' }, ({ bend, form, clamps }) => ({
+    message: `the form of ${form} has no room for stations, foot and ${clamps} clamps of its own under ${bend}`,
+    hint: 'leave `form` out, or make it a form of its own: `form: own`',
+  })),
   'form-nearly': warning({ bend: 'text', form: 'text', off: 'length' }, ({ bend, form, off }) => ({
     message: `${bend} is made on the form of ${form}, whose radii differ by ${off}: it comes out by about that much otherwise`,
     hint: 'make it a form of its own where that matters',

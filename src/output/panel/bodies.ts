@@ -4,8 +4,9 @@ import type { FixtureLayout } from '../../design/fixture/fixture';
 import type { BendPlan } from '../../design/bend/bend-plan';
 import { fromSmallEnd, type Bend, type FormBody, type Panel, type YokeBody } from '../../panel';
 
-/** A form as a body in the metal's way, along its tangent line from its small end, mm. */
-export function formBody(name: string, { form }: Pick<BendPlan, 'form'>, layout: FixtureLayout): FormBody {
+/** A form as a body in the metal's way, along its tangent line from its small end, mm; clamped through the holes that `user` uses, its own bend where not said. */
+export function formBody(name: string, { form }: Pick<BendPlan, 'form'>, layout: FixtureLayout, user = name): FormBody {
+  const holes = layout.guests.find((guest) => guest.name === user)?.holes ?? layout.ownHoles;
   const { cone, startsAtA } = fromSmallEnd(form);
   const along = (centre: number): number => {
     const x = tangentFromCentre(form, centre);
@@ -18,7 +19,7 @@ export function formBody(name: string, { form }: Pick<BendPlan, 'form'>, layout:
     ears: { small: layout.spine.ears, large: layout.spine.ears },
     foot: layout.foot,
     backings: layout.backings.map((backing) => ({ at: along(backing.at), thickness: backing.thickness })),
-    clamps: layout.clampHoles.map((hole) => along(hole.at)),
+    clamps: holes.map((index) => along(at(layout.clampHoles, index).at)),
   };
 }
 

@@ -3,82 +3,151 @@ import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { FormChoice } from '../../job/panel/form-choice';
 import type { PanelJob } from '../../job/panel/read';
-import { nearestStretch, ownForm, type FormBody, type FormUse, type Panel, type Step, type Stretch } from '../../panel';
+import {
+  nearestStretch,
+  ownForm,
+  type FormBody,
+  type FormUse,
+  type HeldSide,
+  type Panel,
+  type Step,
+  type Stretch,
+} from '../../panel';
 import type { PanelRules } from '../../tables/panel-rules';
 import type { Tables } from '../../tables/tables';
 import { planJob, type Buildable, type Planned } from '../pipeline';
 import { formBody } from './bodies';
+import { guestOn, madeOnForm, runOf } from './guests';
 import { oneBendJob, type FormRun } from './one-bend';
 
 interface Given {
-  /** Each bend by itself. */
-  readonly alone: readonly Buildable[];
+  /** Each bend by itself, and the side held in it. */
+  readonly alone: readonly { readonly made: Buildable; readonly held: HeldSide }[];
   readonly rules: PanelRules;
+  readonly tables: Tables;
+  /** Forms that were tried for a bend in vain. */
+  readonly barred: readonly Barred[];
+}
+
+/** A bend that is not to be made on another's form. */
+export interface Barred {
+  readonly bend: number;
+  readonly form: string;
+}
+
+interface Host {
+  readonly index: number;
+  readonly body: FormBody;
 }
 
 /** The forms each bend may be made on: its own first, then those of other bends whose radii agree and which hold it; or the one that is asked for. */
 export function usesOf(
-  { panel: asked }: PanelJob,
+  job: PanelJob,
   panel: Panel,
-  { alone, rules }: Given,
+  given: Given,
 ): { readonly value: readonly (readonly FormUse[])[]; readonly findings: readonly Finding[] } {
-  const bodies = panel.bends.map(({ name }, index) => formBody(name, at(alone, index).bend, at(alone, index).layout));
+  const { alone, rules, barred } = given;
+  const hosts = panel.bends.map(({ name }, index): Host => {
+    const { bend, layout } = at(alone, index).made;
+    return { index, body: formBody(name, bend, layout) };
+  });
   const findings: Finding[] = [];
-  const value = panel.bends.map(({ name }, index): FormUse[] => {
-    const { bend, layout } = at(alone, index);
-    const need = { bend: name, form: bend.form };
-    const own = (): FormUse[] => ownForm(need).stretches.map((stretch) => ({ body: at(bodies, index), stretch }));
-    const choice = at<{ readonly form: FormChoice }>(asked.bends, index).form;
-    if (choice.kind === 'own') return own();
-    const others = bodies.filter((_, other) => other !== index);
+  const value = panel.bends.map(({ name }, index): readonly FormUse[] => {
+    const need = { bend: name, form: at(alone, index).made.bend.form };
+    const own = ownForm(need).stretches.map((stretch): FormUse => ({ body: at(hosts, index).body, stretch }));
+    const choice = at<{ readonly form: FormChoice }>(job.panel.bends, index).form;
+    if (choice.kind === 'own') return own;
+    const others = hosts.filter((host) => host.index !== index);
     if (choice.kind === 'any') {
-      const shared = others.flatMap((body): FormUse[] => {
-        const stretch = nearestStretch(body.cone, need);
-        const does = stretch && stretch.off <= rules.formsAlike && holdsWith(body, stretch, layout.clamps);
-        return does ? [{ body, stretch }] : [];
+      const free = others.filter(({ body }) => !barred.some((one) => one.bend === index && one.form === body.name));
+      const shared = free.flatMap((host) => {
+        const stretch = nearestStretch(host.body.cone, need);
+        return stretch && stretch.off <= rules.formsAlike
+          ? sharedUses(job, panel, { host, index, stretch }, given)
+          : [];
       });
-      return [...own(), ...shared];
+      return [...own, ...shared];
     }
-    const body = others.find((one) => one.name === choice.bend);
-    const asks = { name, path: `bends[${index}].form`, clamps: layout.clamps, rules };
-    const refused = body
-      ? checkAsked(body, nearestStretch(body.cone, need), asks)
-      : [finding('no-such-form', asks.path, { name: choice.bend, known: others.map((one) => one.name) })];
-    findings.push(...refused);
-    const stretch = body && nearestStretch(body.cone, need);
-    return body && stretch ? [{ body, stretch }] : own();
+    const path = `bends[${index}].form`;
+    const host = others.find(({ body }) => body.name === choice.bend);
+    if (!host) {
+      findings.push(finding('no-such-form', path, { name: choice.bend, known: others.map(({ body }) => body.name) }));
+      return own;
+    }
+    const stretch = nearestStretch(host.body.cone, need);
+    const uses = stretch ? sharedUses(job, panel, { host, index, stretch }, given) : [];
+    findings.push(
+      ...checkAsked(stretch, uses, {
+        bend: name,
+        form: choice.bend,
+        path,
+        rules,
+        clamps: at(alone, index).made.layout.clamps,
+      }),
+    );
+    return uses.length > 0 ? uses : own;
   });
   return { value, findings };
 }
 
-interface Asks {
+interface Sharing {
+  readonly host: Host;
+  readonly index: number;
+  readonly stretch: Stretch;
+}
+
+/**
+ * A bend on another's form, with clamps, foot and stations for both; nothing where they do not find room. A form of one radius may stand either end first, so that
+ * what of it reaches past the bend lies at either end.
+ */
+function sharedUses(
+  job: PanelJob,
+  panel: Panel,
+  { host, index, stretch }: Sharing,
+  { alone, tables }: Given,
+): FormUse[] {
+  const { held } = at(alone, index);
+  const [bend, owner] = [at(panel.bends, index), at(panel.bends, host.index)];
+  const turns = host.body.cone.halfAngle === 0 ? [true, false] : [stretch.startsAtA];
+  return turns.flatMap((startsAtA): FormUse[] => {
+    const use = { body: host.body, stretch: { ...stretch, startsAtA } };
+    const guest = guestOn(job, panel, { bend, held, use, owner }, tables);
+    if (!guest) return [];
+    const runs = [wholeRun(owner), runOf(bend.name, use, owner.finished)];
+    const asked = oneBendJob(job, panel, owner, { held: at(alone, host.index).held, runs });
+    const form = planJob(asked, tables, [], { guests: [guest] });
+    return form.buildable ? [{ ...use, body: formBody(owner.name, form.bend, form.layout, bend.name) }] : [];
+  });
+}
+
+function wholeRun({
+  name,
+  finished,
+}: {
   readonly name: string;
+  readonly finished: { readonly length: number };
+}): FormRun {
+  return { bend: name, from: 0, to: finished.length };
+}
+
+interface Asks {
+  readonly bend: string;
+  readonly form: string;
   readonly path: string;
   readonly clamps: number;
   readonly rules: PanelRules;
 }
 
 /** What speaks against the form that is asked for. */
-function checkAsked(body: FormBody, stretch: Stretch | null, { name, path, clamps, rules }: Asks): Finding[] {
-  const which = { bend: name, form: body.name };
+function checkAsked(
+  stretch: Stretch | null,
+  uses: readonly FormUse[],
+  { path, rules, clamps, ...which }: Asks,
+): Finding[] {
   if (!stretch) return [finding('form-too-short', path, which)];
   if (stretch.off > rules.formsOffered) return [finding('form-differs', path, { ...which, off: stretch.off })];
-  if (!holdsWith(body, stretch, clamps))
-    return [finding('form-lacks-clamps', path, { ...which, holes: holesUnder(body, stretch), clamps })];
+  if (uses.length === 0) return [finding('form-lacks-clamps', path, { ...which, clamps })];
   return stretch.off > rules.formsAlike ? [finding('form-nearly', path, { ...which, off: stretch.off })] : [];
-}
-
-function holesUnder({ clamps }: FormBody, { from, to }: Pick<Stretch, 'from' | 'to'>): number {
-  return clamps.filter((place) => place > from && place < to).length;
-}
-
-/** Rounding of a form's length, mm. */
-const SAME = 1e-6;
-
-/** Whether a stretch of a form has as many holes as it needs clamps; one that is clamped on its ears must be used whole. */
-function holdsWith(body: FormBody, stretch: Pick<Stretch, 'from' | 'to'>, clamps: number): boolean {
-  if (body.clamps.length === 0) return stretch.from < SAME && stretch.to > body.cone.length - SAME;
-  return holesUnder(body, stretch) >= clamps;
 }
 
 /** A form that is used, with stations at the ends of each stretch that is; planned, or why it cannot be. */
@@ -88,35 +157,64 @@ export interface FormTried {
   readonly owner: number;
   readonly runs: readonly FormRun[];
   readonly planned: Planned;
+  /** Numbers of the other bends made on it. */
+  readonly guests: readonly number[];
+  /** The bends made on it, each as it is held on the form that is built; nothing where that cannot be. */
+  readonly made: readonly { readonly bend: number; readonly planned: Planned }[];
 }
 
 /** Every form that the steps use. */
 export function formsOf(job: PanelJob, panel: Panel, steps: readonly Step[], tables: Tables): FormTried[] {
   const names = [...new Set(steps.map(({ use }) => use.body.name))];
-  return names.map((name): FormTried => {
-    const served = steps.filter(({ use }) => use.body.name === name);
-    const owner = panel.bends.findIndex((bend) => bend.name === name);
-    const bend = at(panel.bends, owner);
-    const runs = served.map(({ bend: number, use }) => runOf(at(panel.bends, number).name, use, bend.finished));
-    const held = (served.find(({ bend: number }) => number === owner) ?? at(served, 0)).held;
-    return { name, owner, runs, planned: planJob(oneBendJob(job, panel, bend, { held, runs }), tables) };
+  return names.map((name) =>
+    formOf(job, panel, { name, served: steps.filter(({ use }) => use.body.name === name) }, tables),
+  );
+}
+
+interface Served {
+  readonly name: string;
+  readonly served: readonly Step[];
+}
+
+function formOf(job: PanelJob, panel: Panel, { name, served }: Served, tables: Tables): FormTried {
+  const owner = panel.bends.findIndex((bend) => bend.name === name);
+  const bend = at(panel.bends, owner);
+  const runs = served.map(({ bend: number, use }) => runOf(at(panel.bends, number).name, use, bend.finished));
+  const { held } = served.find(({ bend: number }) => number === owner) ?? at(served, 0);
+  const standings = served
+    .filter(({ bend: number }) => number !== owner)
+    .map((step) => ({
+      bend: at(panel.bends, step.bend),
+      held: step.held,
+      use: step.use,
+      owner: bend,
+      index: step.bend,
+    }));
+  const guests = standings.flatMap((standing) => guestOn(job, panel, standing, tables) ?? []);
+  const planned = planJob(oneBendJob(job, panel, bend, { held, runs }), tables, [], { guests });
+  const made = planned.buildable
+    ? [
+        ...(standings.length < served.length ? [{ bend: owner, planned }] : []),
+        ...standings.map((standing) => ({
+          bend: standing.index,
+          planned: madeOnForm(job, panel, { standing, form: planned }, tables),
+        })),
+      ]
+    : [];
+  return { name, owner, runs, guests: standings.map(({ index }) => index), planned, made };
+}
+
+/** The bends that share a form which could not be made for all of them, or on which one of them then could not be made. */
+export function barredBy(tried: readonly FormTried[]): Barred[] {
+  return tried.flatMap(({ name, owner, guests, planned, made }) => {
+    const failed = planned.buildable
+      ? made.flatMap((one) => (one.planned.buildable || one.bend === owner ? [] : [one.bend]))
+      : guests;
+    return failed.map((bend) => ({ bend, form: name }));
   });
 }
 
-/** Stretches are counted from a form's small end, runs from end A of the form's own bend. */
-function runOf(
-  bend: string,
-  { stretch, body: { cone } }: FormUse,
-  own: { readonly radiusA: number; readonly radiusB: number },
-): FormRun {
-  const { length } = cone;
-  const [from, to] =
-    own.radiusA <= own.radiusB ? [stretch.from, stretch.to] : [length - stretch.to, length - stretch.from];
-  return { bend, from: Math.max(0, from), to: Math.min(length, to) };
-}
-
-/** A form as it is finally made, in the way of the metal; null where a step's stretch of it lacks the holes for its clamps. */
-export function finalUse({ use }: Step, form: Buildable, clamps: number): FormUse | null {
-  const body = formBody(use.body.name, form.bend, form.layout);
-  return holdsWith(body, use.stretch, clamps) ? { body, stretch: use.stretch } : null;
+/** A form as it is finally made, in the way of the metal, clamped as the bend is. */
+export function finalUse({ use }: Step, form: Buildable, bend: string): FormUse {
+  return { body: formBody(use.body.name, form.bend, form.layout, bend), stretch: use.stretch };
 }

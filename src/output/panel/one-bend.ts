@@ -1,5 +1,6 @@
 import { at } from '../../base/at';
 import { flattenLoop } from '../../base/flatten';
+import type { Cone } from '../../base/cone';
 import type { Job } from '../../job/job';
 import type { PanelJob } from '../../job/panel/read';
 import { onLeg, toFrame, type Bend } from '../../panel/flat/bend';
@@ -44,5 +45,20 @@ export function oneBendJob(
     block: null,
     // The blank is the panel's, drawn once for all its bends.
     paper: { ...job.paper, blanks: 'none' },
+  };
+}
+
+/** The same for a bend on a stretch of another's form: its radii there, from the bend's end A, are the form's. */
+export function onFormJob(
+  job: PanelJob,
+  panel: Panel,
+  bend: Bend,
+  { held, cone }: { readonly held: HeldSide; readonly cone: Cone },
+): Job {
+  const runs = [{ bend: bend.name, from: 0, to: bend.finished.length }];
+  const alone = oneBendJob(job, panel, bend, { held, runs });
+  return {
+    ...alone,
+    bend: { ...alone.bend, radius: { from: cone.radiusA, to: cone.radiusB }, radiusOf: 'form' },
   };
 }

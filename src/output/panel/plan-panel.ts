@@ -2,27 +2,18 @@ import { at } from '../../base/at';
 import { InternalError } from '../../base/errors';
 import { hasErrors, type Finding } from '../../base/findings';
 import type { PanelJob } from '../../job/panel/read';
-import {
-  findOrder,
-  handOf,
-  orderFindings,
-  smallEnd,
-  type Bend,
-  type Hand,
-  type Panel,
-  type ShopBodies,
-  type Step,
-} from '../../panel';
+import { handOf, smallEnd, type Bend, type Hand, type Panel, type Step } from '../../panel';
 import type { PanelRules } from '../../tables/panel-rules';
 import type { Tables } from '../../tables/tables';
 import type { Buildable } from '../pipeline';
 import { edgesAndSeams, leftOnAndMetal, type PanelFinish } from './finish/finish';
 import { flatOf } from './flat-of';
 import type { FlatPanel } from './flat-panel';
-import { formsOf, usesOf } from './forms';
-import type { FormRun } from './one-bend';
-import { standAgain } from './stand-again';
-import { either, waysToMake, workOf, type Ways } from './ways';
+import { inBend } from './in-bend';
+import { settleOrder, type PanelForm } from './settle-order';
+import { waysToMake } from './ways';
+
+export type { PanelForm } from './settle-order';
 
 /** A bend of the panel as it is made. */
 export interface PanelBend {
@@ -31,15 +22,8 @@ export interface PanelBend {
   readonly hand: Hand;
   /** Where the form's small end is, for someone behind it who looks toward the side that rises. */
   readonly smallEnd: 'left' | 'right' | 'either';
-  /** The bend worked out by itself, the held side as in the step. */
+  /** The bend worked out by itself, the side held as in the step, on the form that is built: its own, or its stretch of another's. */
   readonly alone: Buildable;
-}
-
-/** A form of the panel: the bend whose own it is, and its stretches. */
-export interface PanelForm {
-  readonly name: string;
-  readonly runs: readonly FormRun[];
-  readonly planned: Buildable;
 }
 
 /** A panel that can be made: bends in the panel's numbering, steps in the order of work. */
@@ -93,34 +77,21 @@ export function planPanel(
     base.buildable || leg.buildable ? [] : inBend(base.findings, index),
   );
   if (stuck.length > 0) return refuse([...soFar, ...stuck]);
-  const uses = usesOf(job, panel, { alone: ways.map(either), rules });
-  const shop: ShopBodies = {
-    clamp: { width: rules.clampWidth, frame: rules.clampFrame, throat: job.clamps.throat, pastEnds: true },
-  };
-  const work = ways.map((way, index) => workOf(panel, index, way, at(uses.value, index)));
-  const found = findOrder(panel, { work, shop, rules });
-  const ordered = [...soFar, ...uses.findings, ...orderFindings(panel, found)];
-  if (!found.steps || hasErrors(ordered)) return refuse(ordered);
-  const { steps } = found;
-  const alone = ways.map((way, index) => heldAs(stepOf(steps, index), way));
-  const tried = formsOf(job, panel, steps, tables);
-  const failed = tried.flatMap(({ planned, owner }) => (planned.buildable ? [] : inBend(planned.findings, owner)));
-  const forms = tried.flatMap(({ name, runs, planned }) => (planned.buildable ? [{ name, runs, planned }] : []));
-  const byName = new Map(forms.map(({ name, planned }) => [name, planned]));
-  const stood = standAgain(panel, steps, { alone, forms: byName, shop, rules });
-  const late = leftOnAndMetal(job, flat, { order: stood.steps, pulls: alone.map(({ bend }) => bend), rules });
+  const settled = settleOrder(job, panel, { ways, rules, tables });
+  const { steps, forms, made } = settled;
+  if (hasErrors(settled.findings)) return refuse([...soFar, ...settled.findings]);
+  const late = leftOnAndMetal(job, flat, { order: steps, pulls: made.map(({ bend }) => bend), rules });
   const findings = [
-    ...ordered,
+    ...soFar,
+    ...settled.findings,
     ...early.findings,
-    ...failed,
-    ...stood.findings,
     ...late.findings,
-    ...alone.flatMap((one, index) => inBend(one.findings, index)),
+    ...made.flatMap((one, index) => inBend(one.findings, index)),
   ];
   if (hasErrors(findings)) return refuse(findings);
-  const bends = panel.bends.map((bend, index) => bendMade(bend, stepOf(stood.steps, index), at(alone, index)));
+  const bends = panel.bends.map((bend, index) => bendMade(bend, stepOf(steps, index), at(made, index)));
   const finish = { ...early.value, ...late.value };
-  return { buildable: true, job, panel, flat, finish, bends, order: stood.steps, forms, findings: unlike(findings) };
+  return { buildable: true, job, panel, flat, finish, bends, order: steps, forms, findings: unlike(findings) };
 }
 
 function stepOf(steps: readonly Step[], index: number): Step {
@@ -129,23 +100,9 @@ function stepOf(steps: readonly Step[], index: number): Step {
   return found;
 }
 
-function heldAs({ held }: Step, way: Ways): Buildable {
-  const alone = way[held];
-  if (!alone.buildable) throw new InternalError('a side that cannot be pulled was chosen');
-  return alone;
-}
-
 function bendMade(bend: Bend, step: Step, alone: Buildable): PanelBend {
   const { held } = step;
   return { bend, step, hand: handOf(bend, held), smallEnd: smallEnd(bend, held), alone };
-}
-
-/** What the sums of one bend found, said of that bend in the panel's file. */
-function inBend(findings: readonly Finding[], index: number): Finding[] {
-  return findings.map((found) => {
-    const own = found.path === 'bend' || found.path.startsWith('bend.');
-    return own ? { ...found, path: `bends[${index}]${found.path.slice('bend'.length)}` } : found;
-  });
 }
 
 /** Each finding once: several bends may find the same of the sheet or the boards. */

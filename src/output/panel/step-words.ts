@@ -2,7 +2,9 @@ import { at } from '../../base/at';
 import { toRadians } from '../../base/angle';
 import { trimWords } from './finish/words';
 import type { Measures } from '../shop-sheet/measures';
-import type { BuildablePanel, PanelBend } from './plan-panel';
+import type { Bend, Step } from '../../panel';
+import { runsSameWay } from './guests';
+import type { BuildablePanel, PanelBend, PanelForm } from './plan-panel';
 
 /** What is done at one bend, in the order it is done: short sentences for the table, the sheet and the blank. */
 export interface StepWords {
@@ -39,9 +41,7 @@ function wordsOf(
   const { pull, bend: sums } = alone.plan;
   const up = bend.turn === 'up' ? 'the marked face up' : 'the marked face down';
   const ends = `A ${say.angle(toRadians(pull.legAngle.from))}, B ${say.angle(toRadians(pull.legAngle.to))}`;
-  const stretch = planned.forms
-    .find(({ name }) => name === step.use.body.name)
-    ?.runs.find((run) => run.bend === bend.name);
+  const form = planned.forms.find(({ name }) => name === step.use.body.name);
   return {
     number,
     bend: bend.name,
@@ -55,20 +55,63 @@ function wordsOf(
               planned.job.panel.pair ? ` for the left panel, on your ${OTHER[smallEnd]} for the right` : ''
             }`
       }.`,
-      ...(stretch && planned.forms.some(({ runs }) => runs.length > 1)
-        ? [`Use the form from ${say.length(stretch.from)} to ${say.length(stretch.to)} of its length.`]
-        : []),
+      ...(form ? stretchWords(form, { bend, step }, say) : []),
       ...step.bench.map(
         (edge) => `The bench must end ${BENCH[edge]} the form there, so that a leg bent before can hang.`,
       ),
       ...overhangs(step.overhang, planned.panel.thickness, say),
-      `Clamp ${step.clamped === 'holes' ? 'through the holes in the spine' : 'on the ears, past the sheet’s ends'}: ${alone.layout.clamps} clamps, ${say.force(alone.layout.clampForce)} together.`,
+      ...footPacking(alone, say),
+      `Clamp ${form ? clampedThrough(form, { bend, step }, say) : 'the form'}: ${alone.layout.clamps} clamps, ${say.force(alone.layout.clampForce)} together.`,
       `Pull ${pull.with === 'bare' ? 'by hand' : `with the ${pull.with}`}, ${say.force(pull.handForce)} at ${say.length(pull.lever)} from where the sheet leaves the form, until it stands at ${ends}; it leaves the form at a wrap of ${say.angle(toRadians(sums.wrap.chosen))}.`,
       `Let it back slowly. The finished angle is ${say.angle(bend.angle)} from flat: check it with the gauge before the next step.`,
       OFF[step.off],
       ...trimmed(planned, step.bend, say),
     ],
   };
+}
+
+interface AtBend {
+  readonly bend: Bend;
+  readonly step: Step;
+}
+
+/** Which stretch of a form that serves several bends, and which way round: nothing of a form that serves one. */
+function stretchWords({ name, runs, planned }: PanelForm, { bend, step }: AtBend, say: Measures): string[] {
+  const run = runs.find((one) => one.bend === bend.name);
+  if (!run || runs.length < 2) return [];
+  const whole = planned.bend.form.length - (run.to - run.from) < WHOLE;
+  const [first, second] = [say.length(run.from), say.length(run.to)];
+  const way = name === bend.name || runsSameWay(step.use, planned.bend.finished) ? 'A' : 'B';
+  return [
+    whole
+      ? `Use the whole of form ${name}, its end A at end ${way} of the bend.`
+      : `Use form ${name} from ${first} to ${second} of its length from its end A, that end toward end ${way} of the bend.`,
+  ];
+}
+
+/** Shorter than this of a form left over, mm, and the whole of it is used. */
+const WHOLE = 0.05;
+
+/** Where the form is clamped for this bend: by which of its holes, where it has more than the bend uses. */
+function clampedThrough({ planned: { layout } }: PanelForm, { bend, step }: AtBend, say: Measures): string {
+  if (step.clamped === 'ends') return 'on the ears, past the sheet’s ends';
+  const used = layout.guests.find(({ name }) => name === bend.name)?.holes ?? layout.ownHoles;
+  if (used.length === layout.clampHoles.length) return 'through the holes in the spine';
+  const places = used.map((index) => say.length(at(layout.clampHoles, index).at));
+  return `through the spine’s ${used.length === 1 ? 'hole' : 'holes'} ${listed(used.map((index) => String(index + 1)))}, counted from its end A (${listed(places)} along it)`;
+}
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
+}
+
+/** A foot that reaches past the held side's far edge stands off the bench by the sheet: it is packed. */
+function footPacking({ bend, layout: { spine, foot } }: PanelBend['alone'], say: Measures): string[] {
+  const past = spine.thickness + foot - bend.legs.held;
+  if (past <= 1) return [];
+  return [
+    `The foot reaches ${say.length(past)} past the held side’s far edge: pack under it there with the sheet’s thickness, ${say.thickness(bend.section.thickness)}.`,
+  ];
 }
 
 function trimmed({ finish, panel }: BuildablePanel, bend: number, say: Measures): string[] {

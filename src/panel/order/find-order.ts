@@ -109,7 +109,7 @@ function keyOf({ done, last, forms }: Node): string {
 }
 
 function choiceKey({ bend, held, use }: Choice): string {
-  return `${bend} ${held} ${use.body.name} ${use.stretch.from}`;
+  return `${bend} ${held} ${use.body.name} ${use.stretch.from} ${use.stretch.startsAtA}`;
 }
 
 function onward(panel: Panel, { work }: OrderGiven, node: Node): Node[] {
@@ -139,7 +139,9 @@ function leastCost(work: readonly BendWork[], node: Pick<Node, 'done' | 'forms' 
     if (node.done & (1 << bend)) return;
     force = Math.max(force, Math.min(one.force.base, one.force.leg));
     const others = work.filter((_, index) => index !== bend);
-    const alone = one.uses.every(({ body }) => others.every(({ uses }) => uses.every((use) => use.body !== body)));
+    const alone = one.uses.every(({ body }) =>
+      others.every(({ uses }) => uses.every((use) => use.body.name !== body.name)),
+    );
     if (alone) forms += 1;
   });
   return [forms, node.turned, force];
