@@ -145,11 +145,10 @@ describe('a pair', () => {
 });
 
 describe('a tray', () => {
-  it('shares a form between its two like ends, not the back’s: one of whose two holes would be past them', () => {
+  it('is made on one form, which has clamps for each of its bends', () => {
     const { forms, order } = planPanelStarter('tray');
     expect(forms.map(({ name, runs }) => [name, runs.map(({ bend }) => bend).sort()])).toEqual([
-      ['back', ['back']],
-      ['left', ['left', 'right']],
+      ['back', ['back', 'left', 'right']],
     ]);
     expect(order).toHaveLength(3);
   });
@@ -176,10 +175,12 @@ describe.each(panelStarters)('the clamps of the starter panel %s', (name) => {
   });
 
   it('and all else in the way are those of the forms that are drawn', () => {
-    const { order, forms } = planPanelStarter(name);
-    for (const { use } of order) {
+    const { order, forms, bends } = planPanelStarter(name);
+    for (const { use, bend } of order) {
       const form = forms.find((one) => one.name === use.body.name);
-      expect(use.body.clamps).toHaveLength(form?.planned.layout.clampHoles.length ?? NaN);
+      const { layout } = form?.planned ?? {};
+      const holes = layout?.guests.find(({ name: guest }) => guest === at(bends, bend).bend.name)?.holes;
+      expect(use.body.clamps).toHaveLength((holes ?? layout?.ownHoles ?? []).length);
       expect(use.body.foot).toBe(form?.planned.layout.foot);
     }
   });
