@@ -81,6 +81,7 @@ export function cutOff(
     place - thickness / 2 > low - SAME && place + thickness / 2 < high + SAME;
   const asSeen = (station: Station): Station =>
     sameWay ? station : { ...station, contact: station.contact === 'A' ? 'B' : 'A' };
+  const whole = low < SAME && high > layout.spine.length - SAME;
   const hold = layout.guests.find(({ name }) => name === bend);
   const holes = (hold?.holes ?? []).map((index) => at(layout.clampHoles, index));
   return {
@@ -88,7 +89,7 @@ export function cutOff(
     stations: moved(layout.stations.filter(under)).map(asSeen),
     backings: moved(layout.backings.filter(under)),
     clampHoles: moved(holes),
-    spine: { ...layout.spine, length: high - low, ears: 0 },
+    spine: { ...layout.spine, length: high - low, ears: whole ? layout.spine.ears : 0 },
     clamps: hold?.clamps ?? layout.clamps,
     clampForce: hold?.clampForce ?? layout.clampForce,
     ownHoles: holes.map((_, index) => index),

@@ -16,7 +16,11 @@ const hood = (text: string): string =>
 const steep = (text: string): string =>
   text.replace('on: right, angle: 90', 'on: right, angle: 60').replace('[420, 260], [0, 260]', '[420, 300], [0, 300]');
 
+/** Too small round for holes: both bends are clamped over its ears. */
+const bracket = (text: string): string => text.replace('radius: { left: 20, right: 26 }', 'radius: 20');
+
 const shared = [
+  ['a bracket of one radius', planPanelStarter('bracket', bracket), ['arm']],
   ['the tray', planPanelStarter('tray'), ['back']],
   ['a tray with one end less steep', planPanelStarter('tray', steep), ['back']],
   ['the hood of the design', planPanelStarter('hood-side', hood), ['long']],
@@ -45,9 +49,9 @@ describe.each(shared)('%s on one form', (_, planned, names) => {
     for (const made of planned.bends) {
       const { run, holes, layout, form } = standing(planned, made);
       const { wood } = form.planned.job.clamps;
-      expect(holes.length + (layout.spine.ears > 0 && made.bend.name === form.name ? 2 : 0)).toBe(
-        made.alone.layout.clamps,
-      );
+      expect(
+        holes.length + (layout.spine.ears > 0 && run.to - run.from > form.planned.bend.form.length - 1e-6 ? 2 : 0),
+      ).toBe(made.alone.layout.clamps);
       for (const { at: place, diameter } of holes) {
         expect(place - diameter / 2 - wood).toBeGreaterThan(run.from - 1e-6);
         expect(place + diameter / 2 + wood).toBeLessThan(run.to + 1e-6);
