@@ -20,7 +20,7 @@ const steep = (text: string): string =>
 const bracket = (text: string): string => text.replace('radius: { left: 20, right: 26 }', 'radius: 20');
 
 const shared = [
-  ['a bracket of one radius', planPanelStarter('bracket', bracket), ['arm']],
+  ['a bracket of one radius', planPanelStarter('bracket', bracket), ['foot']],
   ['the tray', planPanelStarter('tray'), ['back']],
   ['a tray with one end less steep', planPanelStarter('tray', steep), ['back']],
   ['the hood of the design', planPanelStarter('hood-side', hood), ['long']],
