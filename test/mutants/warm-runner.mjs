@@ -8,6 +8,8 @@ import { declareClassPlugin, PluginKind } from '@stryker-mutator/api/plugin';
 import { determineHitLimitReached, toMutantRunResult } from '@stryker-mutator/api/test-runner';
 import { loadTests } from './bundle.mjs';
 
+/** Files of tests, in test/; MUTANTS_TESTS=design/pull takes those whose path it matches. */
+const WANTED = new RegExp(process.env.MUTANTS_TESTS ?? '');
 const QUICK = /^(base|design|truth)\/.*\.test\.ts$/;
 /** What takes ten seconds and more in a file: forms put together, machines' beds, offsets against clipper2-ts. */
 const SLOW = ['design/joints/assembled.test.ts', 'design/fixture/bed.test.ts', 'base/offset.test.ts'];
@@ -42,7 +44,9 @@ class WarmRunner {
 
   async init() {
     process.env.BENDBUCK_SHARE ??= '0.03';
-    const files = readdirSync('test', { recursive: true }).filter((file) => QUICK.test(file) && !SLOW.includes(file));
+    const files = readdirSync('test', { recursive: true }).filter(
+      (file) => QUICK.test(file) && WANTED.test(file) && !SLOW.includes(file),
+    );
     this.tests = (await loadTests(files.sort(), 'mutants-bundle.mjs')).filter(({ name }) => !SLOW_TESTS.test(name));
   }
 
