@@ -10,7 +10,7 @@ export async function loadTests(files, outfile, plugins = []) {
       contents: ['helpers/setup.ts', ...files].map((file) => `import './test/${file}';`).join('\n'),
       resolveDir: process.cwd(),
     },
-    outfile,
+    outfile: resolve(outfile),
     plugins,
     bundle: true,
     format: 'esm',
