@@ -136,9 +136,14 @@ describe('a strip as measured', () => {
   });
 });
 
+interface Sheet {
+  readonly thickness?: number;
+  readonly units?: LengthUnit;
+}
+
 describe('the strip that is advised', () => {
   const section = sectionOf({ modulus: 200_000, poisson: 0.3, yield: 200, hardening: null }, 1, 1);
-  const advise = (radiusA: number, radiusB: number, wrap: number, thickness = 1, units: LengthUnit = 'mm') =>
+  const advise = (radiusA: number, radiusB: number, wrap: number, { thickness = 1, units = 'mm' }: Sheet = {}) =>
     adviseTrial(
       {
         ...bend,
@@ -179,23 +184,26 @@ describe('the strip that is advised', () => {
   });
 
   it('is 15 mm wide, or eight thicknesses where they are more', () => {
-    expect(advise(40, 40, 1.5, 1).width).toBe(15);
-    expect(advise(40, 40, 1.5, 2).width).toBe(16);
-    expect(advise(40, 40, 1.5, 1.95).width).toBe(16);
+    expect(advise(40, 40, 1.5, { thickness: 1 }).width).toBe(15);
+    expect(advise(40, 40, 1.5, { thickness: 2 }).width).toBe(16);
+    expect(advise(40, 40, 1.5, { thickness: 1.95 }).width).toBe(16);
   });
 
   it('of an inch job is in sixteenths, 2-1/2 in to hold, 5 in to swing, 5/8 in wide at least', () => {
     const inch = 25.4;
     // 1.6 in is 25.6 sixteenths: 25 of them.
-    const made = advise(1.6 * inch, 1.6 * inch, 1.5, 1, 'in');
+    const made = advise(1.6 * inch, 1.6 * inch, 1.5, { thickness: 1, units: 'in' });
     expect(made.radius).toBeCloseTo((25 / 16) * inch, 9);
     expect(made.width).toBeCloseTo((5 / 8) * inch, 9);
     expect(made.held).toBeCloseTo(2.5 * inch, 9);
     // 2.5 + 1.5·(25/16 + 0.5/25.4) + 5 in = 9.873 in: 158 sixteenths.
     expect(made.length).toBeCloseTo((158 / 16) * inch, 9);
     // 8 · 2 mm = 0.6299 in: 11 sixteenths; five sixteenths of radius are rounded, less is not.
-    expect(advise(40, 40, 1.5, 2, 'in').width).toBeCloseTo((11 / 16) * inch, 9);
-    expect(advise((5.5 / 16) * inch, (5.5 / 16) * inch, 1.5, 1, 'in').radius).toBeCloseTo((5 / 16) * inch, 9);
-    expect(advise(0.3 * inch, 0.3 * inch, 1.5, 1, 'in').radius).toBeCloseTo(0.3 * inch, 9);
+    expect(advise(40, 40, 1.5, { thickness: 2, units: 'in' }).width).toBeCloseTo((11 / 16) * inch, 9);
+    expect(advise((5.5 / 16) * inch, (5.5 / 16) * inch, 1.5, { thickness: 1, units: 'in' }).radius).toBeCloseTo(
+      (5 / 16) * inch,
+      9,
+    );
+    expect(advise(0.3 * inch, 0.3 * inch, 1.5, { thickness: 1, units: 'in' }).radius).toBeCloseTo(0.3 * inch, 9);
   });
 });
