@@ -87,10 +87,10 @@ def straight(corners):
     return [Side(a, b) for a, b in zip(corners, corners[1:] + corners[:1]) if math.dist(a, b) > 1e-9]
 
 
-def sides_of(polyline):
-    """As ezdxf takes a polyline apart; its arcs all run counter-clockwise."""
+def sides_of(polyline, unit):
+    """As ezdxf takes a polyline apart, in mm; its arcs all run counter-clockwise."""
     parts = polyline.virtual_entities()
-    flat = lambda point: (point.x, point.y)
+    flat = lambda point: (point.x * unit, point.y * unit)
     return [Side(flat(part.start_point), flat(part.end_point), flat(part.dxf.center)) if part.dxftype() == "ARC" else Side(flat(part.dxf.start), flat(part.dxf.end)) for part in parts]
 
 
@@ -99,19 +99,21 @@ def away(point, sides):
 
 
 class Drawing:
-    """What a file holds, layer by layer."""
+    """What a file holds, layer by layer, in mm: $INSUNITS says what its numbers are."""
 
     def __init__(self, path):
         self.circles, self.loops, self.lines, self.counts = defaultdict(list), defaultdict(list), defaultdict(list), Counter()
-        for entity in ezdxf.readfile(path).modelspace():
+        document = ezdxf.readfile(path)
+        unit = {1: 25.4, 4: 1}[document.header["$INSUNITS"]]
+        for entity in document.modelspace():
             layer, kind = entity.dxf.layer, entity.dxftype()
             self.counts[layer] += 1
             if kind == "CIRCLE":
-                self.circles[layer].append((entity.dxf.center.x, entity.dxf.center.y, 2 * entity.dxf.radius))
+                self.circles[layer].append((entity.dxf.center.x * unit, entity.dxf.center.y * unit, 2 * entity.dxf.radius * unit))
             elif kind == "LINE":
-                self.lines[layer].append(tuple((end.x, end.y) for end in (entity.dxf.start, entity.dxf.end)))
+                self.lines[layer].append(tuple((end.x * unit, end.y * unit) for end in (entity.dxf.start, entity.dxf.end)))
             elif kind == "POLYLINE" and entity.is_closed:
-                self.loops[layer].append(sides_of(entity))
+                self.loops[layer].append(sides_of(entity, unit))
 
 
 def seen_from(drawing, x, y):
