@@ -67,6 +67,8 @@ function readPlain(text: string): Read {
     stringKeys: true,
     logLevel: 'error',
   });
+  const numbers = hashedNumbers(plain);
+  if (numbers.length > 0) return { source: null, findings: numbers };
   const problems = [...document.errors, ...document.warnings];
   const lineAt = (offset: number): number => counter.linePos(offset).line;
   const unreadable = explainUnreadable(
@@ -84,6 +86,18 @@ function readPlain(text: string): Read {
     source: { data: document.toJS({ maxAliasCount: 0 }), lineOf: (path) => nearestLine(lines, path) },
     findings: [],
   };
+}
+
+/** A gauge or a screw written as in the shop, `#18`, whose value YAML takes for a comment. */
+const HASHED = /^[^#"']*\b(thickness|size):\s+#(\d+)\b/u;
+
+function hashedNumbers(text: string): Finding[] {
+  return text.split('\n').flatMap((line, index): Finding[] => {
+    const [, key, number] = HASHED.exec(line) ?? [];
+    if (key === undefined || number === undefined) return [];
+    const means = key === 'thickness' ? 'gauge' : 'screw';
+    return [{ ...finding('hash-comment', key, { key, number, means }), line: index + 1 }];
+  });
 }
 
 function nearestLine(lines: ReadonlyMap<string, number>, path: Path): number | undefined {

@@ -153,6 +153,7 @@ export const producing: Readonly<Record<string, Change | string>> = {
   'bad-value': { bend: { radiusOf: 'formed' } },
   'unknown-key': { bend: { angel: 90 } },
   'decimal-comma': 'title: a\nbend: { angle: 90, length: 1,5 }\n',
+  'hash-comment': 'title: a\nsheet: { material: steel-a36, thickness: #18 }\n',
   missing: 'title: a\n',
   'wrong-kind': { bend: { angle: [90] } },
   'title-with-slash': { title: 'left/right' },

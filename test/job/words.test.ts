@@ -95,6 +95,15 @@ describe('numbers as people write them', () => {
     expect(found?.hint).toContain('18 ga');
   });
 
+  it('a gauge or a screw after a bare #, where YAML begins a comment, is told from nothing', () => {
+    const [gauge, ...more] = read('thickness: 18 ga', 'thickness: #18').findings;
+    expect(more).toEqual([]);
+    expect(gauge).toMatchObject({ line: 3, hint: 'if you mean the gauge, write 18 ga' });
+    const screw = read('\nbend:', '\nscrews:\n  size: #8\nbend:').findings;
+    expect(screw.map(({ hint }) => hint)).toEqual(['write it in quotes: "#8"']);
+    expect(read('thickness: 18 ga }', 'thickness: 18 ga } # thickness: #18').findings).toEqual([]);
+  });
+
   it('a decimal comma in braces is told from a key', () => {
     const { findings } = read('thickness: 18 ga', 'thickness: 1,5');
     const comma = findings.find(({ code }) => code === 'decimal-comma');

@@ -38,6 +38,12 @@ export const jobTextFindings = {
     const [what, hint] = SLIPS.get(slip) ?? [library, 'mend this line; the starters show how a job is written'];
     return { message: `the job is not proper YAML or JSON: ${what}`, hint };
   }),
+  /** `#18` without quotes: YAML begins a comment there. `means` what is probably meant: a sheet's gauge, or a screw. */
+  'hash-comment': error({ key: 'text', number: 'text', means: ['gauge', 'screw'] }, ({ key, number, means }) => ({
+    message: `${key} has no value: what follows the # is a comment`,
+    hint: means === 'gauge' ? `if you mean the gauge, write ${number} ga` : `write it in quotes: "#${number}"`,
+    got: `#${number}`,
+  })),
   'more-mistakes': error({ rest: 'count' }, ({ rest }) => ({
     message: `and ${rest} more ${rest === 1 ? 'mistake' : 'mistakes'}`,
     hint: 'mend these first, then check again',
