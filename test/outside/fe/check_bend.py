@@ -21,6 +21,7 @@ from pathlib import Path
 
 import numpy as np
 
+sys.dont_write_bytecode = True
 sys.path.insert(0, str(Path(__file__).parent))
 from strip import PATCH, Strip, deck, stations
 
@@ -82,7 +83,7 @@ def solve(strip: Strip, metal: dict, steps, stop=None) -> list[tuple[float, np.n
 
 def leg_turn(strip: Strip, places: np.ndarray, moved: np.ndarray) -> float:
     """Angle of the leg to the held leg, radians: of a straight line through the places the hands push on; behind the nose of a yoke."""
-    middle = strip.hands if strip.nose is None else strip.nose + 3 * PATCH
+    middle = strip.hands if strip.nose is None else strip.nose + 2 * PATCH
     at = np.abs(places - middle) <= PATCH
     x, y = (places + moved[:, 0])[at], moved[at, 1]
     return math.atan2(y[0] - y[-1], x[-1] - x[0])
@@ -114,9 +115,18 @@ def metal_of(plan: dict) -> dict:
     return next(row for row in rows if row["id"] == plan["sheet"]["material"])
 
 
+def yoke_turns(plan: dict, metal: dict) -> float:
+    """Turn of the sheet inside the yoke's opening while it is pulled, radians: what stays of it, and what a moment that falls evenly along
+    the grip from parting force times grip to nothing takes back."""
+    yoke = plan["pull"]["yoke"]
+    stiffness = metal["modulus"] / (1 - metal["poisson"] ** 2) * plan["sheet"]["thickness"] ** 3 / 12
+    return math.radians(yoke["stays"]) + yoke["part"] * yoke["grip"] ** 2 / 2 / stiffness
+
+
 def bend(job: Path) -> tuple[list[str], int]:
     """Bends and releases one job's strip; what to say, and how many checks failed of the two."""
     plan, began = planned(job), time.monotonic()
+    metal = metal_of(plan)
     pull, sheet, end = plan["pull"], plan["sheet"], "from"
     thickness, radius = sheet["thickness"], plan["bend"]["form"][end]
     wrapped = math.radians(pull["takeOff"][end]) * (radius + thickness / 2)
@@ -131,11 +141,10 @@ def bend(job: Path) -> tuple[list[str], int]:
         wrap=math.radians(pull["takeOff"][end]),
     )
     places = np.array(stations(strip))
-    let_go = math.radians(pull["legAngle"][end] - (MEAN_OF_SPAN * yoke["part"] if yoke else 0))
+    let_go = math.radians(pull["legAngle"][end]) - (MEAN_OF_SPAN * yoke_turns(plan, metal) if yoke else 0)
     wanted = plan["bend"]["angle"] - plan["hold"]["tail"][end] - (MEAN_OF_SPAN * yoke["stays"] if yoke else 0)
     # Twice: first to find the pull at which the leg has turned so far, then to that pull and back to nothing.
     force = pull["handForce"] / plan["bend"]["length"]
-    metal = metal_of(plan)
     turn = lambda moved: leg_turn(strip, places, moved)
     steps = [(0.5 * force, 0.25), (1.5 * force, 0.02)]
     pulled = solve(strip, metal, steps, stop=lambda moved: turn(moved) >= let_go)
@@ -153,7 +162,7 @@ def bend(job: Path) -> tuple[list[str], int]:
     fails = (abs(angle - wanted) > ANGLE_WITHIN) + (abs(kept / asked - 1) > RADIUS_WITHIN)
     return [
         f"{job.name}: {len(places) - 1} × 4 elements, {time.monotonic() - began:.0f} s",
-        f"  let go at {math.degrees(turn(loaded)):.2f}° at the hands (gauge {math.degrees(let_go):.2f}°), "
+        f"  let go at {math.degrees(turn(loaded)):.2f}° of the leg (gauge {math.degrees(let_go):.2f}°), "
         f"pull {found:.3f} N/mm (plan {force:.3f}), take-off {math.degrees(take_off(strip, places, loaded)):.1f}° (plan {pull['takeOff'][end]:.1f}°)",
         f"  angle {angle:.2f}° (plan {wanted:.2f}°), radius {kept:.2f} mm (plan {asked:.2f}, {100 * (kept / asked - 1):+.1f} %)",
     ], fails
