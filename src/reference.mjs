@@ -6,6 +6,7 @@ const entry = `
   export { panelReferenceTable, referenceTable } from './src/job/fields/reference';
   export { jobFields } from './src/job/fields/index';
   export { panelFields, tracedFields } from './src/job/panel/fields';
+  export { assemblyFields } from './src/job/panel/assembly';
   export { wordsTable } from './src/tables/words';
   export { loadTables } from './src/tables/bundled';
 `;
@@ -16,7 +17,7 @@ const { outputFiles } = await build({
   platform: 'node',
   write: false,
 });
-const { panelReferenceTable, referenceTable, jobFields, panelFields, tracedFields, wordsTable, loadTables } = await import(
+const { panelReferenceTable, referenceTable, jobFields, panelFields, tracedFields, assemblyFields, wordsTable, loadTables } = await import(
   `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`
 );
 
@@ -25,7 +26,8 @@ const tables = loadTables();
 const keyed = put(readme, 'every key', referenceTable(tables));
 const panelled = put(keyed, 'a panel’s keys', panelReferenceTable(panelFields, [jobFields], tables));
 const traced = put(panelled, 'a traced panel’s keys', panelReferenceTable(tracedFields, [jobFields], tables));
-writeFileSync('README.md', put(traced, 'words', wordsTable()));
+const assembled = put(traced, 'an assembly’s keys', panelReferenceTable(assemblyFields, [jobFields], tables));
+writeFileSync('README.md', put(assembled, 'words', wordsTable()));
 
 /** The text with a table between the two marks that name it. */
 function put(text, name, table) {

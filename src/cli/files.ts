@@ -1,5 +1,5 @@
 import { lstatSync, mkdirSync, renameSync, writeFileSync } from 'node:fs';
-import { writeFile } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import type { OutputFile } from '../base/drawing';
@@ -57,6 +57,14 @@ export async function storeNew(file: string, name: string, content: Uint8Array):
     if (isThere(file))
       throw new Stop(`${name} exists already; it is left as it is. Name another file.`, EXIT.unwritten);
     await writeFile(file, content, { flag: 'wx' });
+  });
+}
+
+/** A folder that is to hold files, unless it is there. */
+export async function makeFolder(folder: string, name: string): Promise<void> {
+  if (name === '.' || isThere(folder)) return;
+  await asStop(`cannot make the folder ${name}`, async () => {
+    await mkdir(folder);
   });
 }
 

@@ -20,6 +20,11 @@ export async function make(io: Io, path: string, out: string, options: MakeOptio
       const { makePanel } = await import('./panel');
       return await makePanel(io, worked, out, options);
     }
+    if (worked.kind === 'assembly') {
+      progress.stop();
+      const { makeAssembly } = await import('./assembly');
+      return await makeAssembly(io, worked, out, options);
+    }
     const { plan, planned, tables, findings, units } = worked;
     if (!planned?.buildable) {
       progress.stop();

@@ -1,12 +1,13 @@
 import { readdir, readFile } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import { nearest } from '../base/suggest';
-import { storeNew } from './files';
+import { makeFolder, storeNew } from './files';
 import { EXIT, Stop, type ExitCode, type Io } from './io';
 import { packageFolder } from './package-folder';
 
-/** The starter jobs: those of one bend, and in a folder of their own those of whole panels. */
-const FOLDERS = [join(packageFolder(), 'templates'), join(packageFolder(), 'templates', 'panels')] as const;
+const TEMPLATES = join(packageFolder(), 'templates');
+/** The starter jobs: those of one bend, and in folders of their own those of whole panels and of several panels together. */
+const FOLDERS = [TEMPLATES, join(TEMPLATES, 'panels'), join(TEMPLATES, 'assemblies')] as const;
 
 /** `new`: lists the starters, or copies one to a file that does not exist yet. */
 export async function newJob(io: Io, starter: string | undefined, file: string | undefined): Promise<ExitCode> {
@@ -27,23 +28,25 @@ export async function newJob(io: Io, starter: string | undefined, file: string |
   }
   const target = file ?? `${starter}.yaml`;
   const from = places.get(starter) ?? '';
-  const beside = await drawingBeside(from);
-  // The drawing first: where it is there already, no job is left without the one it was drawn for.
-  if (beside !== null) {
-    const drawing = join(dirname(target), basename(beside));
-    await storeNew(resolve(io.cwd, drawing), drawing, await readFile(beside));
-    io.out(`Wrote ${drawing}.\n`);
+  // What it names first: where one of those is there already, no job is left without it.
+  for (const beside of await filesBeside(from)) {
+    const copy = join(dirname(target), relative(dirname(from), beside));
+    await makeFolder(resolve(io.cwd, dirname(copy)), dirname(copy));
+    await storeNew(resolve(io.cwd, copy), copy, await readFile(beside));
+    io.out(`Wrote ${copy}.\n`);
   }
   await storeNew(resolve(io.cwd, target), target, await readFile(from));
   io.out(`Wrote ${target}. Look it over, change it, then: bendbuck plan ${target}\n`);
   return EXIT.done;
 }
 
-/** The drawing of a starter's outline, which has its name; null where it has none. */
-async function drawingBeside(starter: string): Promise<string | null> {
-  const drawing = starter.replace(/\.yaml$/u, '.svg');
+/** What a starter names, which has its name: the drawing of its outline, or its panels in a folder. */
+async function filesBeside(starter: string): Promise<string[]> {
+  const own = starter.replace(/\.yaml$/u, '');
   const names = await readdir(dirname(starter));
-  return names.includes(basename(drawing)) ? drawing : null;
+  const drawing = names.includes(`${basename(own)}.svg`) ? [`${own}.svg`] : [];
+  const panels = names.includes(basename(own)) ? (await readdir(own)).sort().map((name) => join(own, name)) : [];
+  return [...drawing, ...panels];
 }
 
 /** Names and paths of the starters in a folder. */

@@ -21,6 +21,14 @@ export function openFirstOfPanel(folder: string): string {
   ])}`;
 }
 
+/** The same of an assembly's files. */
+export function openFirstOfAssembly(folder: string): string {
+  return `\nOpen first:\n${pairs([
+    [`${folder}/assembly.html`, 'to print and take to the bench: the panels, and how they are joined'],
+    [`${folder}/`, 'a folder for each panel, with its order of work, its forms and its blank'],
+  ])}`;
+}
+
 const AFTER: Readonly<Record<CuttingTool, readonly (readonly [string, string])[]>> = {
   jigsaw: [
     ['templates.pdf', 'every piece at true size: measure the bars on page 1, then glue on and saw to the lines'],

@@ -2,7 +2,7 @@ import { hasErrors, type Finding } from '../base/findings';
 import type { LengthUnit } from '../base/units';
 import { sayFindings } from '../findings/say';
 import type { Job } from '../job/job';
-import { parseFile } from '../job/parse';
+import { parseAssembly, parseFile } from '../job/parse';
 import { planJob, type Planned } from '../output/pipeline';
 import type { Plan } from '../output/plan/plan';
 import { NO_PLAN } from '../output/plan/to-plan';
@@ -11,6 +11,7 @@ import { loadTables } from '../tables/bundled';
 import type { Tables } from '../tables/tables';
 import { EXIT, type ExitCode, type Io } from './io';
 import { readJobFile } from './job-file';
+import type { WorkedAssembly } from './assembly';
 import type { WorkedPanel } from './panel';
 import { printFindings } from './report';
 import { printPlan } from './table';
@@ -27,10 +28,19 @@ export interface Worked {
   readonly units: LengthUnit;
 }
 
-/** Reads and works out a job, of one bend or of a panel. */
-export async function work(io: Io, path: string): Promise<Worked | ({ readonly kind: 'panel' } & WorkedPanel)> {
+/** Reads and works out a job, of one bend, of a panel or of an assembly. */
+export async function work(
+  io: Io,
+  path: string,
+): Promise<Worked | ({ readonly kind: 'panel' } & WorkedPanel) | ({ readonly kind: 'assembly' } & WorkedAssembly)> {
   const tables = loadTables();
-  const parsed = parseFile(await readJobFile(io, path), tables);
+  const text = await readJobFile(io, path);
+  const assembly = parseAssembly(text, tables);
+  if (assembly) {
+    const { workAssembly } = await import('./assembly');
+    return { kind: 'assembly', ...(await workAssembly(io, path, assembly, tables)) };
+  }
+  const parsed = parseFile(text, tables);
   if (parsed.kind === 'panel') {
     const { workPanel } = await import('./panel');
     return { kind: 'panel', ...(await workPanel(io, path, parsed, tables)) };
@@ -65,6 +75,10 @@ export async function plan(io: Io, path: string, options: { json?: true; units?:
   if (worked.kind === 'panel') {
     const { printPanel } = await import('./panel');
     return printPanel(io, worked, options);
+  }
+  if (worked.kind === 'assembly') {
+    const { printAssembly } = await import('./assembly');
+    return printAssembly(io, worked, options);
   }
   const units = options.units ?? worked.units;
   if (options.json) io.out(planText(worked.plan));

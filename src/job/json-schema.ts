@@ -3,6 +3,7 @@ import { InternalError } from '../base/errors';
 import type { Tables } from '../tables/tables';
 import type { Block, Field, Node } from './fields/field';
 import { jobFields } from './fields/index';
+import { assemblyFields } from './panel/assembly';
 import { panelFields, tracedFields } from './panel/fields';
 import { allowedText, unlessSaidText } from './fields/reference';
 
@@ -18,7 +19,7 @@ interface Shape {
 
 /**
  * The job file’s shape as JSON Schema (draft 2020-12), for editors: each key with its label, its bounds, what holds unless said, an example. Which of its
- * three kinds a file is its `base` or `outline` says; a file with neither is of one bend.
+ * four kinds a file is its `base`, `outline` or `panels` says; a file with none is of one bend.
  */
 export function jobJsonSchema(tables: Tables): object {
   const has = (key: string): object => ({ required: [key], properties: { [key]: true } });
@@ -32,7 +33,11 @@ export function jobJsonSchema(tables: Tables): object {
     else: {
       if: has('outline'),
       then: schemaOf(tracedFields, 'bendbuck job of a panel on an outline of your own', tables),
-      else: schemaOf(jobFields, 'bendbuck job of one bend', tables),
+      else: {
+        if: has('panels'),
+        then: schemaOf(assemblyFields, 'bendbuck assembly of panels', tables),
+        else: schemaOf(jobFields, 'bendbuck job of one bend', tables),
+      },
     },
   };
 }

@@ -7,6 +7,7 @@ import type { Job } from './job';
 import { readJob } from './read';
 import type { Block } from './fields/field';
 import { jobFields } from './fields/index';
+import { assemblyFields, readAssembly, type AssemblyJob } from './panel/assembly';
 import { panelFields, tracedFields } from './panel/fields';
 import { readPanelJob, readTracedJob, type PanelJob } from './panel/read';
 import { readSource, type Source } from './source';
@@ -46,6 +47,15 @@ export function parseFile(text: string, tables: Tables): ParsedFile {
       ...parseWith(source, { fields: tracedFields, read: (data) => readTracedJob(data, tables) }),
     };
   return { kind: 'bend', ...parseBend(source, tables) };
+}
+
+/** Job file text → an assembly of panels; null where it names no `panels`, and is a job. */
+export function parseAssembly(text: string, tables: Tables): Parsed<AssemblyJob> | null {
+  // Most files are jobs, which are to be read once.
+  if (!text.includes('panels')) return null;
+  const { source } = readSource(text);
+  if (!source || valueAt(source.data, ['panels']) === undefined) return null;
+  return parseWith(source, { fields: assemblyFields, read: (data) => readAssembly(data, tables) });
 }
 
 function parseBend(source: Source, tables: Tables): ParsedJob {

@@ -236,7 +236,7 @@ describe('bad command lines', () => {
     expect(JSON.parse(out)).toMatchObject({
       $schema: 'https://json-schema.org/draft/2020-12/schema',
       type: 'object',
-      else: { else: { additionalProperties: false, properties: { bend: {} } } },
+      else: { else: { else: { additionalProperties: false, properties: { bend: {} } } } },
     });
   });
 });

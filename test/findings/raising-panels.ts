@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { parseFile } from '../../src/job/parse';
+import { parseAssembly, parseFile } from '../../src/job/parse';
+import { planAssembly, type AssemblyMember } from '../../src/output/panel/assembly/plan-assembly';
 import { planPanel } from '../../src/output/panel/plan-panel';
 import { loadPanelRules } from '../../src/tables/panel-rules';
 import { drawingOf, tables } from '../helpers/starters';
@@ -169,6 +170,13 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
     text.replace('clamps', `seams: [${['top', 'back'].map(SEAM).join(', ')}]\nclamps`),
   ),
   'trim-before-next': fromFile('hood-side', (text) => text.replace('clamps', 'trim: { after: [long.rim] }\nclamps')),
+  'panel-name': assembly('middle:', 'mid/dle:'),
+  'panel-file-outside': assembly('dust-hood/middle', '../middle'),
+  'panel-file-unread': () => [finding('panel-file-unread', 'panels.left', { file: 'side.yaml', trouble: 'missing' })],
+  'mirror-of-none': assembly('mirror: left', 'mirror: lefd'),
+  'panel-refused': assembly('title', 'title', (text) => text.replace('[[0, 0], [400, 0]', '[[400, 0], [0, 0]')),
+  'no-such-seam': assembly('middle.left', 'middle.front'),
+  'join-drill': assembly('drill: inner', 'drill: both'),
   'file-or-corners': deflector('mockup: sharp', 'corners: [[0, 0], [9, 0], [9, 9]]\n  mockup: sharp'),
   'drawing-outside': deflector('file: traced', 'file: ../traced'),
   'drawing-kind': deflector('deflector.svg', 'deflector.png'),
@@ -196,6 +204,24 @@ const BACK = /radius: 30, leg: 60 \}(?=\n\nboard)/u;
 /** Another bend, as the deflector's file writes them. */
 function second(name: string, line: string): string {
   return `  - { name: ${name}, line: ${line}, free: left, angle: 90, radius: 10 }\n`;
+}
+
+/** What the dust hood's file finds with one thing in it put in place of another, its middle changed. */
+function assembly(was: string, is: string, middle = (text: string) => text): () => readonly Finding[] {
+  return () => {
+    const parsed = parseAssembly(readFileSync('templates/assemblies/dust-hood.yaml', 'utf8').replace(was, is), tables);
+    if (!parsed?.job) return parsed?.findings ?? [];
+    const plan = (file: string): AssemblyMember['planned'] => {
+      const panel = parseFile(middle(readFileSync(`templates/assemblies/${file}`, 'utf8')), tables);
+      if (panel.kind !== 'panel' || !panel.job) throw new Error(`${file} is no panel`);
+      return planPanel(panel.job, { tables, rules: loadPanelRules() }, panel.findings);
+    };
+    const members = ['left', 'middle', 'right'].map((name): AssemblyMember => {
+      const file = `dust-hood/${name === 'middle' ? 'middle' : 'side'}.yaml`;
+      return { name, file, mirrors: name === 'right' ? 'left' : null, planned: plan(file) };
+    });
+    return planAssembly(parsed.job, members).findings;
+  };
 }
 
 /** What the deflector's file finds with one thing in it put in place of another. */

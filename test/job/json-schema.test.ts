@@ -26,6 +26,12 @@ describe('the job file’s JSON Schema', () => {
     expect(validate(parseYaml(starter(`panels/${name}`))), JSON.stringify(validate.errors)).toBe(true);
   });
 
+  it('accepts the assembly, and none of whose joins a half is missing', () => {
+    const text = readFileSync('templates/assemblies/dust-hood.yaml', 'utf8');
+    expect(validate(parseYaml(text)), JSON.stringify(validate.errors)).toBe(true);
+    expect(validate(parseYaml(text.replace('inner: left.top.rim, ', '')))).toBe(false);
+  });
+
   it.each([
     ['hood-side', 'angle: 90', 'angel: 90'],
     ['hood-side', 'edges: [long, back, top, short]', 'edges: long'],

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { parse as parseYaml } from 'yaml';
 import { jobFields } from '../../src/job/fields/index';
 import { allowedText, panelReferenceTable, referenceTable, unlessSaidText } from '../../src/job/fields/reference';
+import { assemblyFields } from '../../src/job/panel/assembly';
 import { panelFields, tracedFields } from '../../src/job/panel/fields';
 import { fieldAt, fieldsOf, knownKeys, listsOf } from '../../src/job/fields/look';
 import { parseJob } from '../../src/job/parse';
@@ -27,6 +28,9 @@ describe('the README’s table of every key', () => {
     const traced = panelReferenceTable(tracedFields, [jobFields], tables);
     expect(readFileSync('README.md', 'utf8')).toContain(`\n\n${traced}\n\n`);
     expect(traced).toContain('`outline.file`');
+    const assembly = panelReferenceTable(assemblyFields, [jobFields], tables);
+    expect(readFileSync('README.md', 'utf8')).toContain(`\n\n${assembly}\n\n`);
+    expect(assembly).toContain('`joins[].outer`');
     expect(table).toContain('`base.corners`');
     expect(table).not.toContain('`sheet.material`');
   });

@@ -1,5 +1,14 @@
 import { error, note, warning } from '../entry';
 
+const PANEL_FILE = {
+  missing: 'there is no such file beside the assembly',
+  folder: 'this is a folder, not a job file',
+  forbidden: 'this file may not be read',
+  other: 'the file cannot be read',
+  'no-panel': 'this is no panel’s job file',
+} as const;
+const DRILLED = { now: 'now', match: 'through the other' } as const;
+
 /** What is wrong with seams and with panels that are joined by them. */
 export const seamFindings = {
   'count-or-pitch': error({}, () => ({
@@ -73,6 +82,55 @@ export const seamFindings = {
     message: `the seam on ${edge} runs over the bend ${bend}: bent, the outer sheet is the longer and the holes part`,
     hint: 'drill pilot holes in one panel only and match-drill the other, or end the seam before the bend',
   })),
+  'panel-name': error({ got: 'text' }, ({ got }) => ({
+    message: 'a panel’s name is of letters, figures, spaces and dashes',
+    hint: 'call it by where it stands: left, middle',
+    got,
+  })),
+  'panel-file-outside': error({ got: 'text' }, ({ got }) => ({
+    message: 'a panel’s job file must lie beside the assembly’s, or in a folder below it',
+    hint: 'copy it there and give its name alone',
+    got,
+  })),
+  'panel-file-unread': error(
+    { file: 'text', trouble: ['missing', 'folder', 'forbidden', 'other', 'no-panel'] },
+    (said) => ({
+      message: `${said.file}: ${PANEL_FILE[said.trouble]}`,
+      hint: 'give the name of a panel’s job file beside the assembly’s',
+    }),
+  ),
+  'panel-refused': error({ panel: 'text', file: 'text' }, ({ panel, file }) => ({
+    message: `${panel} cannot be made`,
+    hint: `see what is said of ${file}`,
+  })),
+  'mirror-of-none': error({ name: 'text', known: 'list' }, ({ name, known }) => ({
+    message: `there is no panel called ${name} with a file of its own to mirror`,
+    hint: 'name one that has',
+    got: name,
+    allowed: known,
+  })),
+  'no-such-seam': error({ seam: 'text', known: 'list' }, ({ seam, known }) => ({
+    message: `no panel here has a seam ${seam}`,
+    hint: 'name a panel and the edge its seam is on, `middle.left`',
+    got: seam,
+    allowed: known,
+  })),
+  'join-drill': error(
+    {
+      outer: 'text',
+      inner: 'text',
+      first: ['now', 'match'],
+      second: ['now', 'match'],
+      drill: ['inner', 'outer', 'both'],
+    },
+    (said) => ({
+      message: `${said.outer} is drilled ${DRILLED[said.first]} and ${said.inner} ${DRILLED[said.second]}, but the join drills ${said.drill === 'both' ? 'both apart' : `the ${said.drill} first`}`,
+      hint:
+        said.drill === 'both'
+          ? 'give both seams `drill: now`'
+          : `give the ${said.drill} seam \`drill: now\` and the other \`drill: match\``,
+    }),
+  ),
   'join-length': error(
     { outer: 'text', inner: 'text', first: 'length', second: 'length', most: 'length' },
     ({ outer, inner, first, second, most }) => ({

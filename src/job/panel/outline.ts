@@ -7,6 +7,7 @@ import type { Quantity } from '../fields/quantity';
 import { isBlock } from '../reader';
 import { pathText } from '../path';
 import { show } from '../show';
+import { leadsOutside } from './beside';
 import { lengthShape, written } from './keyed';
 import { entriesAt, placeAt, placesAt, placeShape } from './places';
 
@@ -41,9 +42,7 @@ const drawingName: Quantity<string> = {
   read: (reader, path) => {
     if (reader.text(path) === undefined) return undefined;
     const name = reader.name(path, 200);
-    const steps = name.split(/[/\\]/u);
-    const isOutside = /^(?:[/\\~]|[A-Za-z]:)/u.test(name) || steps.includes('..');
-    if (name !== '' && isOutside) return reader.refuse(finding('drawing-outside', pathText(path), { got: show(name) }));
+    if (leadsOutside(name)) return reader.refuse(finding('drawing-outside', pathText(path), { got: show(name) }));
     if (name !== '' && formatOf(name) === null)
       return reader.refuse(finding('drawing-kind', pathText(path), { got: show(name) }));
     return name;

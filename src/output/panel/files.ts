@@ -101,7 +101,7 @@ function blankTemplates(
 }
 
 /** Names told apart, on disks that take small and large letters for the same too: the second `a` is `a-2`. */
-function unlikeNames(names: readonly string[]): string[] {
+export function unlikeNames(names: readonly string[]): string[] {
   const taken = new Set<string>();
   return names.map((name) => {
     let own = name;

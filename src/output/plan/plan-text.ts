@@ -1,3 +1,4 @@
+import type { AssemblyPlan } from '../panel/assembly/assembly-plan';
 import type { PanelPlan } from '../panel/panel-plan';
 import type { Plan } from './plan';
 
@@ -11,7 +12,7 @@ const DIGITS = 10;
 const DECIMALS = 11;
 
 /** The plan as JSON text, as `plan --json` prints it and `plan.json` holds it. */
-export function planText(plan: Plan | PanelPlan): string {
+export function planText(plan: Plan | PanelPlan | AssemblyPlan): string {
   return `${JSON.stringify(plan, (_, value: unknown) => (typeof value === 'number' ? printed(value) : value), 2)}\n`;
 }
 

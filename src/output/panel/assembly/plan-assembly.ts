@@ -1,0 +1,96 @@
+import type { Finding } from '../../../base/findings';
+import { hasErrors } from '../../../base/findings';
+import { finding } from '../../../findings/finding';
+import type { AssemblyJob } from '../../../job/panel/assembly';
+import { checkJoin } from '../../../panel/seams/join';
+import type { SeamLayout } from '../../../panel/seams/seam';
+import { loadFasteners } from '../../../tables/fasteners';
+import type { BuildablePanel, PlannedPanel } from '../plan-panel';
+
+/** A panel of an assembly worked out; a mirrored one is the other's, made the other way round. */
+export interface AssemblyMember {
+  readonly name: string;
+  /** Its job file, or that of the panel it mirrors. */
+  readonly file: string;
+  readonly mirrors: string | null;
+  readonly planned: PlannedPanel;
+}
+
+/** A panel of an assembly that can be made. */
+export interface BuildableMember extends AssemblyMember {
+  readonly planned: BuildablePanel;
+}
+
+/** Two seams that meet. */
+export interface PlannedJoin {
+  readonly outer: JoinedSeam;
+  readonly inner: JoinedSeam;
+  readonly drill: 'inner' | 'outer' | 'both';
+}
+
+export interface JoinedSeam {
+  /** `middle.left`. */
+  readonly name: string;
+  readonly panel: string;
+  readonly layout: SeamLayout;
+}
+
+export type PlannedAssembly =
+  | {
+      readonly buildable: true;
+      readonly job: AssemblyJob;
+      readonly members: readonly BuildableMember[];
+      readonly joins: readonly PlannedJoin[];
+      readonly findings: readonly Finding[];
+    }
+  | { readonly buildable: false; readonly job: AssemblyJob; readonly findings: readonly Finding[] };
+
+/** An assembly and its panels, each worked out → which seam meets which. What is wrong with a panel is found at its place in the assembly. */
+export function planAssembly(
+  job: AssemblyJob,
+  members: readonly AssemblyMember[],
+  earlier: readonly Finding[] = [],
+): PlannedAssembly {
+  const refused = members.flatMap(({ name, file, mirrors, planned }) =>
+    planned.buildable || mirrors !== null ? [] : [finding('panel-refused', `panels.${name}`, { panel: name, file })],
+  );
+  const buildable = members.flatMap((member): BuildableMember[] =>
+    member.planned.buildable ? [{ ...member, planned: member.planned }] : [],
+  );
+  if (refused.length > 0) return { buildable: false, job, findings: [...earlier, ...refused] };
+  const seams = buildable.flatMap(({ name, planned }) =>
+    planned.finish.seams.map((layout): JoinedSeam => ({ name: `${name}.${layout.seam.on}`, panel: name, layout })),
+  );
+  const known = seams.map(({ name }) => name);
+  const findings: Finding[] = [...earlier];
+  const joins = job.joins.flatMap(({ outer, inner, drill }, index): PlannedJoin[] => {
+    const path = `joins[${index}]`;
+    const [first, second] = [outer, inner].map((name) => seams.find((seam) => seam.name === name));
+    if (!first) findings.push(finding('no-such-seam', `${path}.outer`, { seam: outer, known }));
+    if (!second) findings.push(finding('no-such-seam', `${path}.inner`, { seam: inner, known }));
+    if (!first || !second) return [];
+    const join = { outer: first, inner: second, drill };
+    findings.push(...checkDrill(join, path), ...checkJoin(join, loadFasteners().rules, path));
+    return [join];
+  });
+  if (hasErrors(findings)) return { buildable: false, job, findings };
+  return { buildable: true, job, members: buildable, joins, findings };
+}
+
+/** Which seam is drilled on the bench, as each panel's own job says, against what the join says. */
+function checkDrill({ outer, inner, drill }: PlannedJoin, path: string): Finding[] {
+  const [first, second] = [outer.layout.seam.drill, inner.layout.seam.drill];
+  const wanted = { inner: ['match', 'now'], outer: ['now', 'match'], both: ['now', 'now'] }[drill];
+  if (first === wanted[0] && second === wanted[1]) return [];
+  return [finding('join-drill', path, { outer: outer.name, inner: inner.name, first, second, drill })];
+}
+
+/** How many of each fastener the joins take. */
+export function fastenersOf(joins: readonly PlannedJoin[]): { readonly name: string; readonly count: number }[] {
+  const counts = new Map<string, number>();
+  for (const { outer } of joins) {
+    const { name } = outer.layout.seam.fastener;
+    counts.set(name, (counts.get(name) ?? 0) + outer.layout.rows.flat().length);
+  }
+  return [...counts].map(([name, count]) => ({ name, count }));
+}
