@@ -40,6 +40,9 @@ const BODY: Readonly<Record<Fill['body'], readonly [hue: number, saturation: num
   backing: [30, 34, 42, 70],
   sheet: [204, 14, 58, 88],
   'sheet-outside': [204, 14, 48, 76],
+  yoke: [40, 10, 42, 70],
+  plank: [32, 40, 50, 78],
+  clamp: [215, 8, 32, 58],
 };
 
 /** The canvas, pixels. */

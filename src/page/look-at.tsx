@@ -2,10 +2,17 @@ import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { formatLength, type LengthUnit } from '../base/units';
 import type { LookElement } from './look/element';
-import { groups as allGroups, type Group, type LookScene } from './look/scene';
+import { groupsIn, type Group, type LookScene } from './look/scene';
 import type { Stand } from './look/stand';
 
-const NAMES: Readonly<Record<Group, string>> = { sheet: 'sheet', boards: 'boards', bench: 'bench' };
+const NAMES: Readonly<Record<Group, string>> = {
+  sheet: 'sheet',
+  boards: 'boards',
+  yoke: 'yoke',
+  plank: 'plank',
+  clamps: 'clamps',
+  bench: 'bench',
+};
 const PLACES = [
   ['corner', 'All'],
   ['front', 'Front'],
@@ -26,7 +33,7 @@ export interface Looking {
   readonly says: string;
   /** Where the cutting plane's way begins, mm; end A unless said. */
   readonly from?: number;
-  /** What can be shown and hidden; all unless said. */
+  /** What can be shown and hidden; all that is there unless said. */
   readonly groups?: readonly Group[];
   /** Where one may stand at once, and what that is called. */
   readonly places?: readonly (readonly [Stand, string])[];
@@ -52,7 +59,7 @@ function canDraw(): boolean {
 
 /** The form in three dimensions: turn, move, draw nearer, cut through, touch, measure. */
 export function LookAt(props: Looking): JSX.Element {
-  const { scene, dark, units, from = 0, length, tell, says, groups = allGroups, places = PLACES } = props;
+  const { scene, dark, units, from = 0, length, tell, says, groups, places = PLACES } = props;
   const holder = useRef<HTMLDivElement>(null);
   const look = useRef<LookElement | null>(null);
   const [hidden, setHidden] = useState<readonly Group[]>([]);
@@ -100,7 +107,7 @@ export function LookAt(props: Looking): JSX.Element {
             {name}
           </button>
         ))}
-        {groups.map((group) => (
+        {(groups ?? groupsIn(scene)).map((group) => (
           <label key={group}>
             <input type="checkbox" checked={!hidden.includes(group)} onChange={() => toggle(group)} />
             {NAMES[group]}

@@ -1,5 +1,8 @@
-import { formatLength } from '../base/units';
+import { formatForce, formatLength } from '../base/units';
 import type { Form } from './work';
+
+const NAMES = { nose: 'Yoke’s nose', 'outer member': 'Yoke’s outer member', handle: 'Yoke’s handle' } as const;
+const YOKE = { nose: 'nose', 'outer member': 'outer', handle: 'handle' } as const;
 
 /** What a touched part of the picture is: its name, its size, what holds it. */
 export function tellPart(name: string, { job, bend, layout }: Form): string {
@@ -15,10 +18,16 @@ export function tellPart(name: string, { job, bend, layout }: Form): string {
       return `Spine: ${say(layout.spine.length + 2 * layout.spine.ears)} long, ${say(layout.spine.thickness)} thick, ${layout.clampHoles.length} clamp holes.`;
     case 'sheet':
       return `Sheet: ${bend.metal.name}, ${formatLength(bend.section.thickness, job.units, 2)} thick, ${say(bend.length)} along the bend.`;
+    case 'nose':
+    case 'outer member':
+    case 'handle':
+      return bend.pull.yoke ? `${NAMES[name]}: ${bend.pull.yoke[YOKE[name]].name}.` : '';
+    case 'plank':
+      return 'Plank, under form and held leg, so that the yoke has room.';
     case 'bench':
       return 'The bench.';
     default:
-      return '';
+      return name.startsWith('clamp') ? `Clamp, done up to about ${formatForce(job.clamps.rating, job.units)}.` : '';
   }
 }
 

@@ -2,13 +2,15 @@ import type { JSX, TargetedKeyboardEvent, TargetedPointerEvent } from 'preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { toDegrees } from '../base/angle';
 import { formatForce } from '../base/units';
+import { tackleOf } from '../output/picture/tackle';
 import { buildModel } from '../output/picture/model';
+import { legTurn, pulledBy, type SheetState } from '../output/picture/wrapped-sheet';
 import { stretchOf, type Stretch } from '../output/picture/paint';
 import { drawScene, type Eye } from './canvas';
 import { sceneOf } from './look/scene';
 import { LookAt, useLook } from './look-at';
 import { tellPart } from './tell-part';
-import type { Form } from './work';
+import { tables, type Form } from './work';
 
 const FIRST: Eye = { turn: -0.75, height: 0.65 };
 /** The slider's last tenth is the letting go. */
@@ -30,11 +32,11 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
   const { bend, layout, job } = form;
   const { joints } = form.planned;
   const released = pull > LET_GO;
-  const wrap = bend.wrap.chosen * Math.min(1, pull / LET_GO);
+  const state = useMemo(() => stateAt(bend, pull), [bend, pull]);
   const force = formatForce(bend.pull.handForce, job.units);
   const model = useMemo(
-    () => buildModel(layout, bend, released ? { kind: 'released' } : { kind: 'on-form', wrap }, joints),
-    [joints, bend, layout, released, wrap],
+    () => buildModel(layout, bend, state, { joints, tackle: tackleOf(bend, layout, tables.rules) }),
+    [joints, bend, layout, state],
   );
 
   const deep = useLook();
@@ -71,9 +73,7 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
     event.preventDefault();
     turnBy(...step);
   };
-  const says = released
-    ? `let go: ${toDegrees(bend.angle).toFixed(1)}° from flat`
-    : `wrapped ${toDegrees(wrap).toFixed(0)}° of ${toDegrees(bend.wrap.chosen).toFixed(1)}°`;
+  const says = sayState(bend, state);
   const shows = `The form with ${layout.stations.length} stations and ${layout.backings.length} backing stations, the sheet ${says}${released ? '' : `, the free leg pulled up with ${force}`}.`;
   return (
     <section class={stale ? 'does stale' : 'does'} aria-labelledby="does">
@@ -122,6 +122,19 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
       </div>
     </section>
   );
+}
+
+/** How the sheet lies with the slider there: pulled, by the angle of the leg; in the slider's last tenth let go. */
+function stateAt(bend: Form['bend'], pull: number): SheetState {
+  if (pull <= LET_GO) return pulledBy(bend, pull / LET_GO);
+  return { kind: 'released', opened: (pull - LET_GO) / (1 - LET_GO) };
+}
+
+function sayState(bend: Form['bend'], state: SheetState): string {
+  if (state.kind === 'released')
+    return state.opened === 1 ? `let go: ${toDegrees(bend.angle).toFixed(1)}° from flat` : 'let go: it opens';
+  const [wrap, leg] = [state.wrap, legTurn(bend, state)].map(toDegrees);
+  return `wrapped ${(wrap ?? 0).toFixed(0)}° of ${toDegrees(bend.wrap.chosen).toFixed(1)}°, the leg at ${(leg ?? 0).toFixed(0)}°`;
 }
 
 /** The arrow of the pull: from where the hands are, a third of the way on; at the end, how they came there. */

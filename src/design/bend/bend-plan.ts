@@ -106,9 +106,14 @@ export interface Yoke {
   /** Rows of `shared/yoke-stock.json`: a steel angle on the inner face, a batten on the outer. */
   readonly nose: YokeStock;
   readonly outer: YokeStock;
+  /** Battens on the outer face of the outer member, flat, square to it, and how many. */
+  readonly handle: YokeStock;
+  readonly handles: number;
   readonly bolt: YokeBolt;
   /** From the take-off to the nose, the greater end. */
   readonly gap: number;
+  /** How far the nose would come into the stations' round edges past the take-off, as the leg bends over the gap; 0 where it clears them. */
+  readonly bite: number;
   /** From the nose to the hands. */
   readonly arm: number;
   /** Where the sheet, opened by the members' parting, lies flat again. */

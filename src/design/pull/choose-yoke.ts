@@ -6,8 +6,8 @@ import type { BentSheet, PulledEnd, Yoke } from '../bend/bend-plan';
 import { bendingCurve, type BendingCurve } from '../bend/curve';
 import type { GrippedLeg } from './gripped-leg';
 import { placeOf } from './leg-shape';
-import { gripLeg, pulledByYoke } from './pulling';
-import { loadYoke, noseGap, type LoadedYoke } from './yoke';
+import { gripLeg, piecesToNose, pulledByYoke } from './pulling';
+import { loadYoke, noseBite, noseGap, type LoadedYoke } from './yoke';
 
 /** A yoke on the bend's two ends. */
 export interface YokedLegs {
@@ -70,8 +70,18 @@ function yokeOf(
   const load = loadedBy(grips.A);
   const loads = { A: load, B: round ? load : loadedBy(grips.B) };
   const harder = loads.A.part >= loads.B.part ? loads.A : loads.B;
+  const biteAt = (end: End, leg: GrippedLeg): number =>
+    noseBite(piecesToNose(curve, curvatureAt(end), leg), {
+      mid: 1 / curvatureAt(end),
+      sheet: bend.section.thickness,
+      thickness: nose.thickness,
+    });
+  const bite = round ? biteAt('A', grips.A) : Math.max(biteAt('A', grips.A), biteAt('B', grips.B));
   const bolt = boltFor(tables, system, harder.bolts / 2);
-  if (!bolt) return null;
+  const handle = handleFor(tables, system);
+  if (!bolt || !handle) return null;
+  const turning = Math.max(grips.A.moment, grips.B.moment) * run;
+  const handles = Math.max(LEAST_HANDLES, Math.ceil(turning / (handle.sectionModulus * handle.stress)));
   const within =
     Math.max(loads.A.stays, loads.B.stays) <= (rules.maxYokeTail * Math.PI) / 180 &&
     harder.grip <= outer.width &&
@@ -83,7 +93,19 @@ function yokeOf(
   return {
     within,
     legs: { A, B },
-    yoke: { ...harder, nose, outer, bolt, gap, arm, span, length: span + 2 * rules.yokeBoltPast },
+    yoke: {
+      ...harder,
+      nose,
+      outer,
+      handle,
+      handles,
+      bolt,
+      gap,
+      arm,
+      bite,
+      span,
+      length: span + 2 * rules.yokeBoltPast,
+    },
   };
 }
 
@@ -106,6 +128,16 @@ function memberOf({ stiffness, sectionModulus, width }: YokeStock): {
   width: number;
 } {
   return { stiffness, modulus: sectionModulus, width };
+}
+
+/** One for each hand of one who pulls alone. */
+const LEAST_HANDLES = 2;
+
+/** The flattest batten: what lies under the yoke lifts form and held leg off the bench. */
+function handleFor({ yokeStock }: Tables, system: 'in' | 'mm'): YokeStock | undefined {
+  return yokeStock
+    .filter((stock) => stock.kind === 'batten' && stock.system === system)
+    .reduce<YokeStock | undefined>((flat, one) => (flat && flat.depth <= one.depth ? flat : one), undefined);
 }
 
 /** The thinnest bolt that holds; the thickest where none does. */

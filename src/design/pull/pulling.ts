@@ -38,8 +38,13 @@ export function pulledByYoke(
     force: leg.force,
     loaded: leg.loaded + MEAN_OF_SPAN * inside.loaded,
     stays: leg.stays + MEAN_OF_SPAN * inside.stays,
-    pieces: [...beamPieces(curve, parameterAt(curve, curvature), leg.parameter, leg.force), ...within],
+    pieces: [...piecesToNose(curve, curvature, leg), ...within],
   };
+}
+
+/** The gripped leg's pieces from the take-off, where it is bent to `curvature` (1/mm), to the nose. */
+export function piecesToNose(curve: BendingCurve, curvature: number, leg: GrippedLeg): LegPiece[] {
+  return beamPieces(curve, parameterAt(curve, curvature), leg.parameter, leg.force);
 }
 
 /** The gripped leg, as {@link grippedLeg}. */

@@ -54,7 +54,7 @@ export const formFindings = {
     }),
   ),
   'throat-too-short': warning(
-    { reach: 'length', past: ['foot', 'held leg'], throat: 'length' },
+    { reach: 'length', past: ['foot', 'plank', 'held leg'], throat: 'length' },
     ({ reach, past, throat }, { field }) => ({
       message: `the clamps must reach in by ${reach}, past the ${past}, to the holes in the spine; ${field('clamps.throat')} is ${throat}`,
       hint:

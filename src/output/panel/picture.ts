@@ -30,7 +30,7 @@ export function drawPanel(
     ...panel.bends.flatMap((_, index) => zoneBodies(panel, folded, { index, made: made[index] === true })),
   ];
   return drawIsometric(
-    { bodies, tags: [], chordError: STRAY, pull: [] },
+    { bodies, tags: [], chordError: STRAY, bench: 0, pull: [] },
     { ...room, end: 'B', face: 'back', tags: [], arrow: null },
   );
 }

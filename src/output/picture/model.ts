@@ -3,10 +3,11 @@ import type { BendPlan } from '../../design/bend/bend-plan';
 import type { FixtureLayout } from '../../design/fixture/fixture';
 import type { Joints } from '../../design/joints/joints';
 import { onBench } from './frame';
-import { CURVE_FACETS, type Body } from './solid';
+import { CURVE_FACETS, moveBody, type Body } from './solid';
 import type { Point3 } from './vector';
 import { buildWood } from './wood';
-import { buildSheet, freeLegPoint, handPoint, type SheetState } from './wrapped-sheet';
+import { buildSheet, formShift, freeLegPoint, handPoint, pulledBy, type SheetState } from './wrapped-sheet';
+import { buildTackle, type Tackle } from './tackle';
 
 /** A word that belongs to a place of the model. */
 export interface Tag {
@@ -24,6 +25,8 @@ export interface Model {
   readonly tags: readonly Tag[];
   /** How far the flat facets of a curve stray from it at most, mm. */
   readonly chordError: number;
+  /** How far below the inside of the flat sheet the bench is: the sheet and, under a yoke, the plank. */
+  readonly bench: number;
   /** The way of the hands from flat to the chosen wrap, at the middle of the free leg's edge. */
   readonly pull: readonly Point3[];
 }
@@ -32,25 +35,44 @@ const PULL_STEPS = 60;
 /** How far past the ends their letters stand, mm. */
 const END_TAG = 22;
 
-/** Layout and bend → the model, with the sheet at `state`, or without it where `state` is null; with `joints`, stations step layer by layer and tabs show on the spine's back. */
+/** What stands on the bench besides boards and sheet, and the stations layer by layer. */
+export interface Standing {
+  /** Stations step layer by layer and tabs show on the spine's back. */
+  readonly joints?: Joints | null;
+  /** Yoke, plank and clamps; none where not given. */
+  readonly tackle?: Tackle | null;
+}
+
+/**
+ * Layout and bend → the model, with the sheet at `state`, or without it where `state` is null. Where the held leg has bent up behind the
+ * form, once the sheet is let go, the form is shifted by as much as the bend.
+ */
 export function buildModel(
   layout: FixtureLayout,
   bend: BendPlan,
   state: SheetState | null,
-  joints: Joints | null = null,
+  { joints = null, tackle = null }: Standing = {},
 ): Model {
   const largest = Math.max(bend.finished.radiusA, bend.finished.radiusB, bend.form.radiusA, bend.form.radiusB);
+  const wood = buildWood(layout, bend, joints);
+  const tags = buildTags(layout, bend);
+  const up = state?.kind === 'released' ? formShift(bend, state) : null;
   return {
-    bodies: [...buildWood(layout, bend, joints), ...(state ? buildSheet(bend, state) : [])],
-    tags: [...buildTags(layout, bend), ...(state ? legTags(bend, state) : [])],
+    bodies: [
+      ...(up ? wood.map((body) => moveBody(body, up)) : wood),
+      ...(state && tackle ? buildTackle(layout, bend, state, tackle) : []),
+      ...(state ? buildSheet(bend, state) : []),
+    ],
+    tags: [...(up ? tags.map((tag) => ({ ...tag, at: up(tag.at) })) : tags), ...(state ? legTags(bend, state) : [])],
     chordError: largest * (1 - Math.cos(Math.PI / CURVE_FACETS / 2)),
+    bench: bend.section.thickness + (tackle?.plank?.thickness ?? 0),
     pull: pullPath(bend),
   };
 }
 
 function pullPath(bend: BendPlan): Point3[] {
   return Array.from({ length: PULL_STEPS + 1 }, (_, index) =>
-    handPoint(bend, (bend.wrap.chosen * index) / PULL_STEPS, bend.length / 2),
+    handPoint(bend, pulledBy(bend, index / PULL_STEPS), bend.length / 2),
   );
 }
 

@@ -1,26 +1,30 @@
 import { at } from '../../base/at';
-import type { Body } from './solid';
+import type { Body, BodyKind } from './solid';
 import { dot, type Point3 } from './vector';
 
 /**
  * The bodies from the farthest to the nearest as seen from direction `eye` (toward the viewer), so that painting them in this
  * order hides what is hidden. Two convex bodies that do not run into each other have a plane between them, and one of their
  * own faces' planes serves here; the body on the viewer's side of it cannot be hidden by the other. What must come first does
- * (a topological sort); where bodies ring around one another, which boards across one spine and a sheet outside cannot, the given order decides.
+ * (a topological sort); where bodies ring around one another, which boards across one spine and a sheet outside cannot, what has the fewest before it goes first,
+ * then the given order decides.
  * Corners within `tolerance` mm of a plane count as lying in it: what the facets of curves that touch may run into each other.
  */
 export function paintOrder(bodies: readonly Body[], eye: Point3, tolerance: number): Body[] {
   const measured = bodies.map(measure);
   const behind = measured.map((body, index) =>
     measured.flatMap((other, otherIndex) =>
-      otherIndex !== index && mayHide(body, other, eye, tolerance) ? [otherIndex] : [],
+      otherIndex !== index && mayHide(body, other, eye, tolerance + biteOf(body, other) + biteOf(other, body))
+        ? [otherIndex]
+        : [],
     ),
   );
   const painted = new Set<number>();
   const order: Body[] = [];
   while (order.length < bodies.length) {
     const waiting = bodies.map((_, index) => index).filter((index) => !painted.has(index));
-    const next = waiting.find((index) => behind[index]?.every((other) => painted.has(other))) ?? waiting[0] ?? 0;
+    const before = (index: number): number => at(behind, index).filter((other) => !painted.has(other)).length;
+    const next = waiting.reduce((least, index) => (before(index) < before(least) ? index : least), at(waiting, 0));
     painted.add(next);
     order.push(at(bodies, next));
   }
@@ -31,6 +35,8 @@ export function paintOrder(bodies: readonly Body[], eye: Point3, tolerance: numb
 interface Measured {
   readonly corners: readonly Point3[];
   readonly planes: readonly Plane[];
+  readonly kind: BodyKind;
+  readonly bites: Body['bites'];
 }
 
 interface Plane {
@@ -41,8 +47,15 @@ interface Plane {
 function measure(body: Body): Measured {
   return {
     corners: body.faces.slice(0, 2).flatMap((face) => face.outline),
+    kind: body.kind,
+    bites: body.bites,
     planes: body.faces.map(({ normal, outline: [corner] }) => ({ normal, distance: corner ? dot(normal, corner) : 0 })),
   };
+}
+
+/** How far a body may run into another, mm. */
+function biteOf({ bites }: Measured, { kind }: Measured): number {
+  return bites?.into === kind ? bites.by : 0;
 }
 
 /** Whether `near` may hide part of `far`: no plane of theirs shows `far` to be on the viewer's side of `near`, or both to be side by side. */

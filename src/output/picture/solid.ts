@@ -1,11 +1,11 @@
 import { at } from '../../base/at';
-import { centreOf, dot, normalOf, subtract, type Point3 } from './vector';
+import { centreOf, dot, normalOf, subtract, turnedBy, type Motion, type Point3 } from './vector';
 
 /** Flat facets that stand for a half round, or for the whole bend of the sheet: no printed picture shows the chords. */
 export const CURVE_FACETS = 24;
 
 /** What a body is, for those who colour it. */
-export type BodyKind = 'spine' | 'station' | 'backing' | 'sheet';
+export type BodyKind = 'spine' | 'station' | 'backing' | 'sheet' | 'yoke' | 'clamp' | 'plank';
 
 /** A side of a face: a sharp edge, always drawn, or the outward normal of the smooth neighbour, drawn only where the surface turns out of sight. */
 export type Edge = 'sharp' | Point3;
@@ -33,6 +33,8 @@ export interface Body {
   readonly name: string;
   /** Whether it is a piece of sheet: its one face shows both sides, `normal` pointing away from the form. */
   readonly open: boolean;
+  /** What it may run into where it comes up to it, and how far, mm. */
+  readonly bites?: { readonly into: BodyKind; readonly by: number };
   readonly faces: readonly Face[];
 }
 
@@ -77,6 +79,17 @@ export function prism(
       })),
     ],
   };
+}
+
+/** The body moved as a whole. */
+export function moveBody(body: Body, motion: Motion): Body {
+  const faces = body.faces.map(({ outline, normal, edges, marks }): Face => ({
+    outline: outline.map(motion),
+    normal: turnedBy(motion, normal),
+    edges: edges.map((edge) => (edge === 'sharp' ? edge : turnedBy(motion, edge))),
+    marks: marks.map((mark) => ({ ...mark, points: mark.points.map(motion) })),
+  }));
+  return { ...body, faces };
 }
 
 /** Square to the polygon, pointing away from `middle`. */

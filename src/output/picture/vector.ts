@@ -39,3 +39,28 @@ export function normalOf(outline: readonly Point3[]): Point3 {
   );
   return unit(sum);
 }
+
+/** A rigid motion of points. */
+export type Motion = (point: Point3) => Point3;
+
+/** A point carried by motions, the first first. */
+export function carryAll(motions: readonly Motion[], point: Point3): Point3 {
+  return motions.reduce((moved, motion) => motion(moved), point);
+}
+
+/** A direction as a rigid motion turns it. */
+export function turnedBy(motion: Motion, direction: Point3): Point3 {
+  return subtract(motion(direction), motion([0, 0, 0]));
+}
+
+/** A point turned about an axis of length 1 through `from`, radians, by the right-hand rule (Rodrigues). */
+export function turnAbout(
+  point: Point3,
+  { from, axis, turn }: { readonly from: Point3; readonly axis: Point3; readonly turn: number },
+): Point3 {
+  const arm = subtract(point, from);
+  const [sine, cosine] = [Math.sin(turn), Math.cos(turn)];
+  const along = dot(axis, arm) * (1 - cosine);
+  const turned = addScaled(addScaled([0, 0, 0], arm, cosine), cross(axis, arm), sine);
+  return addScaled(addScaled(from, turned, 1), axis, along);
+}

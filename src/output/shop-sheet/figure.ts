@@ -25,6 +25,18 @@ const PAINT: Readonly<Record<Extract<PictureShape, { kind: 'fill' }>['body'], re
     [120, 134, 146],
     [200, 211, 219],
   ],
+  yoke: [
+    [128, 122, 112],
+    [205, 199, 188],
+  ],
+  plank: [
+    [170, 140, 100],
+    [240, 222, 190],
+  ],
+  clamp: [
+    [90, 94, 100],
+    [165, 170, 178],
+  ],
 };
 
 type Rgb = readonly [number, number, number];

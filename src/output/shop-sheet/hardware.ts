@@ -1,7 +1,8 @@
 import { at } from '../../base/at';
 import { radiusAtCentre } from '../../base/cone';
 import type { Backing, Station } from '../../design/fixture/fixture';
-import { throatFor } from '../../design/fixture/throat';
+import { plankFor } from '../../design/fixture/plank';
+import { throatFor, type Throat } from '../../design/fixture/throat';
 import { html, type HtmlElement } from '../html';
 import { count, list, table } from './pieces';
 import type { Shop } from './shop';
@@ -37,7 +38,7 @@ export function toolList(shop: Shop): HtmlElement {
   const clamps = list(
     `${count(layout.clamps, 'clamp')}, each good for ${say.force(shop.job.clamps.rating)} done up by hand`,
     `opening at least ${say.atLeast(clampOpening(shop))} plus the thickness of your bench top`,
-    `throat at least ${say.atLeast(clampThroat(shop))}, ${ROUND[throatFor(layout, shop.bend.legs.held).past]}`,
+    `throat at least ${say.atLeast(clampThroat(shop))}, ${ROUND[throatOf(shop).past]}`,
     ...(hole ? [`a jaw that goes through a hole ${say.tool(hole.diameter)} across`] : []),
   );
   return html(
@@ -132,24 +133,29 @@ export function gluedBoards({ layout }: Shop): string[] {
 }
 
 /** From the bench top to where the highest jaw bears, mm: the lower edge of a clamp hole, or the top of an ear. */
-export function clampOpening({ layout, bend }: Shop): number {
+export function clampOpening({ layout, bend, tables }: Shop): number {
   const { length, ears } = layout.spine;
   const bearing = [
     ...layout.clampHoles.map((hole) => radiusAtCentre(bend.form, hole.at) - hole.diameter / 2),
     ...(ears > 0 ? [2 * Math.max(radiusAtCentre(bend.form, -ears), radiusAtCentre(bend.form, length + ears))] : []),
   ];
-  const plank = bend.pull.yoke?.outer.depth ?? 0;
+  const plank = plankFor(bend, layout, tables.rules)?.thickness ?? 0;
   return bend.section.thickness + plank + Math.max(...bearing);
 }
 
 /** How far in the clamps reach, mm. */
-export function clampThroat({ layout, bend }: Shop): number {
-  return throatFor(layout, bend.legs.held).reach;
+export function clampThroat(shop: Shop): number {
+  return throatOf(shop).reach;
+}
+
+function throatOf({ layout, bend, tables }: Shop): Throat {
+  return throatFor(layout, bend.legs.held, plankFor(bend, layout, tables.rules));
 }
 
 /** What the clamps go round on their way in. */
 const ROUND = {
   foot: 'so that they reach in from the bench’s edge behind the foot',
+  plank: 'so that they reach in past the rear edge of the plank',
   'held leg': 'so that they reach in past the edge of the held leg, which lies further back than the foot',
   nothing: 'over the ears, past the sheet’s ends',
 } as const;

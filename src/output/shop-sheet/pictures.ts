@@ -1,6 +1,7 @@
 import { drawIsometric, type View } from '../picture/isometric';
 import { buildModel } from '../picture/model';
-import type { SheetState } from '../picture/wrapped-sheet';
+import { pulledBy, type SheetState } from '../picture/wrapped-sheet';
+import { tackleOf } from '../picture/tackle';
 import { html, type HtmlElement } from '../html';
 import { drawFigure } from './figure';
 import type { Shop } from './shop';
@@ -12,7 +13,7 @@ const PICTURE = { width: 180, height: 92 };
 export function setUpPicture(shop: Shop): HtmlElement {
   return picture(
     shop,
-    { kind: 'on-form', wrap: 0 },
+    pulledBy(shop.bend, 0),
     { face: 'front', tags: ['end', 'station', 'backing'], arrow: { from: 0.02, to: 0.3 } },
     'Set up: the form on the flat sheet, from the front. The lines on the sheet are the free leg’s tangent line and, where there is leverage, the trim line.',
   );
@@ -22,7 +23,7 @@ export function setUpPicture(shop: Shop): HtmlElement {
 export function pulledPicture(shop: Shop): HtmlElement {
   return picture(
     shop,
-    { kind: 'on-form', wrap: shop.bend.wrap.chosen },
+    pulledBy(shop.bend, 1),
     { face: 'back', tags: ['end', 'backing', 'foot', 'clamp'], arrow: { from: 0.75, to: 1 } },
     `Pulled to ${shop.say.angle(shop.bend.wrap.chosen)} of wrap, from the back: backing stations, foot and clamp holes.`,
   );
@@ -40,12 +41,12 @@ export function releasedPicture(shop: Shop): HtmlElement {
 
 /** The smaller end is turned to the viewer, so that it hides nothing. */
 function picture(
-  { bend, layout, joints }: Shop,
+  { bend, layout, joints, tables }: Shop,
   state: SheetState,
   view: Pick<View, 'face' | 'tags' | 'arrow'>,
   caption: string,
 ): HtmlElement {
-  const drawn = drawIsometric(buildModel(layout, bend, state, joints), {
+  const drawn = drawIsometric(buildModel(layout, bend, state, { joints, tackle: tackleOf(bend, layout, tables.rules) }), {
     ...view,
     ...PICTURE,
     end: bend.form.halfAngle >= 0 ? 'A' : 'B',

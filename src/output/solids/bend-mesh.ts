@@ -3,7 +3,7 @@ import type { BendPlan } from '../../design/bend/bend-plan';
 import { toSpace } from '../../design/form/development';
 import { onBench } from '../picture/frame';
 import { addScaled, subtract, type Point3 } from '../picture/vector';
-import { freeLegPoint } from '../picture/wrapped-sheet';
+import { idealLegPoint } from '../picture/wrapped-sheet';
 import { MESH_CHORD_ERROR } from './form-meshes';
 import { MeshBuilder, type Mesh } from './mesh';
 
@@ -58,6 +58,6 @@ function sectionAt(bend: BendPlan, x: number): Pair[] {
   return [
     beside([x, -legs.held, 0], at(0)),
     ...arc,
-    beside(freeLegPoint(bend, { kind: 'released' }, x, legs.free), at(finishedWrap)),
+    beside(idealLegPoint(bend, x, legs.free), at(finishedWrap)),
   ];
 }

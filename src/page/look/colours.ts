@@ -6,6 +6,9 @@ export const fills: Readonly<Record<LookPart['kind'], string>> = {
   station: '#ecd7ab',
   backing: '#b8955d',
   sheet: '#a9b8c2',
+  yoke: '#a39a8a',
+  plank: '#d9bd8b',
+  clamp: '#7d838c',
   bench: '#c4bfb5',
 };
 

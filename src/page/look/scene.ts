@@ -3,7 +3,7 @@ import type { Body, BodyKind, Face } from '../../output/picture/solid';
 import { addScaled, type Point3 } from '../../output/picture/vector';
 
 /** What can be shown and hidden together. */
-export const groups = ['sheet', 'boards', 'bench'] as const;
+export const groups = ['sheet', 'boards', 'yoke', 'plank', 'clamps', 'bench'] as const;
 export type Group = (typeof groups)[number];
 
 /** A flat polygon in space, counter-clockwise seen from outside. */
@@ -62,7 +62,7 @@ export function sceneOf(
     return {
       name,
       kind,
-      group: kind === 'sheet' ? 'sheet' : 'boards',
+      group: groupOf(kind),
       polygons: bodies.flatMap((body) =>
         body.faces.flatMap((face) => (body.open ? slab(face, thickness) : [face.outline])),
       ),
@@ -72,7 +72,7 @@ export function sceneOf(
   });
   const points = model.bodies.flatMap((body) => body.faces.flatMap((face) => face.outline));
   return {
-    parts: [...parts, bench(points, thickness)],
+    parts: [...parts, bench(points, model.bench)],
     words: [
       ...model.tags.map(({ kind, text, at }) => ({ text, at, strong: kind === 'end' })),
       ...(pull?.path.slice(-1) ?? []).map((at) => ({ text: pull?.text ?? '', at, strong: false })),
@@ -80,6 +80,16 @@ export function sceneOf(
     pull: pull?.path ?? [],
     reach: [...points, ...model.pull],
   };
+}
+
+function groupOf(kind: BodyKind): Group {
+  if (kind === 'sheet' || kind === 'yoke' || kind === 'plank') return kind;
+  return kind === 'clamp' ? 'clamps' : 'boards';
+}
+
+/** The groups that have something in the scene, in their order. */
+export function groupsIn({ parts }: LookScene): Group[] {
+  return groups.filter((group) => parts.some((part) => part.group === group));
 }
 
 /** All pieces of sheet are one part. */
@@ -97,7 +107,7 @@ function slab({ outline, normal }: Face, thickness: number): Polygon[] {
   return [outline, [...outside].reverse(), ...edges];
 }
 
-function bench(points: readonly Point3[], thickness: number): LookPart {
+function bench(points: readonly Point3[], below: number): LookPart {
   const along = (axis: 0 | 1): readonly [number, number] => {
     const values = points.map((point) => point[axis]);
     return [Math.min(...values) - BENCH.beyond, Math.max(...values) + BENCH.beyond];
@@ -109,7 +119,7 @@ function bench(points: readonly Point3[], thickness: number): LookPart {
     [x1, y1, z],
     [x0, y1, z],
   ];
-  const [low, top] = [level(-thickness - BENCH.thick), level(-thickness)];
+  const [low, top] = [level(-below - BENCH.thick), level(-below)];
   const sides = low.map((point, index): Polygon => {
     const next = (index + 1) % low.length;
     return [point, low[next] ?? point, top[next] ?? point, top[index] ?? point];

@@ -11,7 +11,7 @@ const SIZE = { width: 110, height: 62 };
 /** The part as it comes off the form: the sheet alone, let go. */
 export function FinishedPart({ form }: { form: Form }): JSX.Element {
   const { bend, layout, planned } = form;
-  const model = buildModel(layout, bend, { kind: 'released' }, planned.joints);
+  const model = buildModel(layout, bend, { kind: 'released' }, { joints: planned.joints });
   const picture = drawIsometric(
     { ...model, bodies: model.bodies.filter(({ open }) => open) },
     { ...SIZE, face: 'front', end: bend.form.halfAngle >= 0 ? 'A' : 'B', tags: ['end'], arrow: null },

@@ -3,10 +3,13 @@ import { drawIsometric, eyeOf, type Picture, type View } from '../../../src/outp
 import { buildModel, type Model } from '../../../src/output/picture/model';
 import { paintArrow, project, stretchOf, type PaperPoint } from '../../../src/output/picture/paint';
 import { dot, subtract, type Point3 } from '../../../src/output/picture/vector';
-import type { SheetState } from '../../../src/output/picture/wrapped-sheet';
+import { tackleOf } from '../../../src/output/picture/tackle';
+import { pulledBy, type SheetState } from '../../../src/output/picture/wrapped-sheet';
 import type { Buildable } from '../../../src/output/pipeline';
+import { loadTables } from '../../../src/tables/bundled';
 import { planStarter, starters } from '../../helpers/starters';
 
+const tables = loadTables();
 const base = { width: 180, height: 120, tags: ['end', 'station', 'backing', 'foot', 'clamp'], arrow: null } as const;
 const views: View[] = (['A', 'B'] as const).flatMap((end) =>
   (['front', 'back'] as const).map((face) => ({ ...base, end, face })),
@@ -14,7 +17,9 @@ const views: View[] = (['A', 'B'] as const).flatMap((end) =>
 
 function modelOf(planned: Buildable, state: SheetState | null): Model {
   if (!planned.bend || !planned.layout) throw new Error('cannot be built');
-  return buildModel(planned.layout, planned.bend, state);
+  return buildModel(planned.layout, planned.bend, state, {
+    tackle: tackleOf(planned.bend, planned.layout, tables.rules),
+  });
 }
 
 /** Even–odd rule. */
@@ -171,12 +176,10 @@ describe('the picture', () => {
     let looked = 0;
     for (const name of starters) {
       const planned = planStarter(name);
-      const wrap = planned.bend?.wrap.chosen ?? 0;
       const states: (SheetState | null)[] = [
         null,
-        { kind: 'on-form', wrap: 0 },
-        { kind: 'on-form', wrap: wrap / 2 },
-        { kind: 'on-form', wrap },
+        ...(planned.bend ? [0, 0.1, 0.5, 1].map((share) => pulledBy(planned.bend, share)) : []),
+        { kind: 'released', opened: 0.5 },
         { kind: 'released' },
       ];
       for (const state of states) {

@@ -5,7 +5,7 @@ import type { FixtureLayout } from '../../../src/design/fixture/fixture';
 import { buildModel } from '../../../src/output/picture/model';
 import { CURVE_FACETS, type Body, type Face } from '../../../src/output/picture/solid';
 import { cross, dot, subtract, type Point3 } from '../../../src/output/picture/vector';
-import { handPoint, type SheetState } from '../../../src/output/picture/wrapped-sheet';
+import { handPoint, pulledBy, type SheetState } from '../../../src/output/picture/wrapped-sheet';
 import { cutWith } from '../../helpers/for-tool';
 import { planStarter, starters } from '../../helpers/starters';
 
@@ -39,7 +39,7 @@ const sheetOf = (bend: BendPlan, layout: FixtureLayout, state: SheetState): Body
 describe.each(starters)('the model of %s', (name) => {
   const { bend, layout } = form(name);
   const { bodies } = buildModel(layout, bend, null);
-  const states: SheetState[] = [0, 0.3, 0.7, 1].map((share) => ({ kind: 'on-form', wrap: share * bend.wrap.chosen }));
+  const states: SheetState[] = [0, 0.1, 0.3, 0.7, 1].map((share) => pulledBy(bend, share));
 
   it('has every board of the layout, each with the volume of its plan numbers', () => {
     const named = new Map(bodies.map((body) => [body.name, body]));
@@ -67,7 +67,7 @@ describe.each(starters)('the model of %s', (name) => {
     const stacked = planStarter(name, cutWith('laser'));
     if (!stacked.bend || !stacked.layout || !stacked.joints) throw new Error('cannot be built');
     const { form: cone } = stacked.bend;
-    const model = buildModel(stacked.layout, stacked.bend, null, stacked.joints);
+    const model = buildModel(stacked.layout, stacked.bend, null, { joints: stacked.joints });
     const layers = model.bodies.filter(({ kind }) => kind === 'station');
     expect(layers.length).toBe(3 * stacked.layout.stations.length);
     const tallest = layers.map((body) =>
@@ -106,16 +106,22 @@ describe.each(starters)('the model of %s', (name) => {
       const at = (kind: string): Point3[] => tags.filter((tag) => tag.kind === kind).map((tag) => tag.at);
       expect(at('held leg').map(([x]) => x)).toEqual([0, bend.length]);
       for (const [, y, z] of at('held leg')) expect([y < 0 && y > -bend.legs.held, z]).toEqual([true, 0]);
-      const [leg] = all.at(-1)?.faces ?? [];
       const [place] = at('free leg');
-      if (!leg || !place) throw new Error('no free leg');
-      expect(dot(leg.normal, subtract(place, leg.outline[0] as Point3))).toBeCloseTo(0, 6);
+      if (!place) throw new Error('no free leg');
+      // Inside one of the leg's flat pieces: in its plane, and on the inner side of every edge.
+      const lies = ({ outline, normal }: Face): boolean =>
+        Math.abs(dot(normal, subtract(place, outline[0] as Point3))) < 1e-6 &&
+        outline.every((corner, index) => {
+          const next = outline[(index + 1) % outline.length] as Point3;
+          return dot(cross(subtract(next, corner), subtract(place, corner)), normal) < 1e-6;
+        });
+      expect(all.filter(({ kind, faces }) => kind === 'sheet' && faces.some(lies)).length).toBeGreaterThan(0);
     }
     expect(buildModel(layout, bend, null).tags.filter(({ kind }) => kind.endsWith('leg'))).toEqual([]);
   });
 
   it('keeps the sheet’s area at every wrap, to what facets take off a curve', () => {
-    const flat = sheetOf(bend, layout, { kind: 'on-form', wrap: 0 });
+    const flat = sheetOf(bend, layout, pulledBy(bend, 0));
     for (const body of flat) for (const [, , z] of body.faces[0]?.outline ?? []) expect(Math.abs(z)).toBeLessThan(1e-9);
     const total = (pieces: readonly Body[]): number =>
       pieces.reduce((sum, body) => sum + body.faces.reduce((area, face) => area + faceArea(face), 0), 0);
@@ -139,16 +145,26 @@ describe.each(starters)('the model of %s', (name) => {
       const [held, free] = [pieces[0]?.faces[0]?.normal, pieces.at(-1)?.faces[0]?.normal] as [Point3, Point3];
       return Math.atan2(Math.hypot(...cross(held, free)), dot(held, free));
     };
-    for (const state of states)
-      if (state.kind === 'on-form')
-        expect(turned(state)).toBeCloseTo(angleFromWrap(state.wrap, bend.form.halfAngle), 9);
-    expect(turned({ kind: 'released' })).toBeCloseTo(bend.angle, 9);
+    // A taper's leg bends about lines that do not all meet in its apex: the planes then differ by hundredths of a degree.
+    const digits = bend.form.halfAngle === 0 ? 9 : 2.5;
+    for (const [index, share] of [0, 0.1, 0.3, 0.7, 1].entries())
+      expect(turned(states[index] as SheetState)).toBeCloseTo(
+        angleFromWrap(share * bend.pull.gaugeWrap, bend.form.halfAngle),
+        digits,
+      );
+    expect(turned({ kind: 'on-form', wrap: bend.wrap.chosen })).toBeCloseTo(
+      (bend.pull.legAngle.A + bend.pull.legAngle.B) / 2,
+      digits,
+    );
+    expect(turned({ kind: 'released' })).toBeCloseTo(bend.angle, digits);
   });
 
   it('keeps every board on the inner side of the sheet, at every wrap and after release', () => {
     const chord = buildModel(layout, bend, null).chordError;
-    const corners = bodies.flatMap((body) => body.faces.flatMap((face) => face.outline));
     for (const state of [...states, { kind: 'released' } as const]) {
+      const corners = buildModel(layout, bend, state)
+        .bodies.filter(({ kind }) => kind !== 'sheet')
+        .flatMap((body) => body.faces.flatMap((face) => face.outline));
       for (const { faces } of sheetOf(bend, layout, state)) {
         for (const face of faces)
           expect(
@@ -160,11 +176,13 @@ describe.each(starters)('the model of %s', (name) => {
 
   it('holds the hands at the lever: flat, as far from the tangent line as bend and lever are long', () => {
     const middle = bend.length / 2;
-    const [, y, z] = handPoint(bend, 0, 0);
+    const [, y, z] = handPoint(bend, pulledBy(bend, 0), 0);
     expect(z).toBeCloseTo(0, 9);
     const arc =
       bend.wrap.chosen * (bend.form.radiusA + bend.neutral * bend.section.thickness * Math.cos(bend.form.halfAngle));
     expect(Math.abs(y - arc - bend.pull.lever)).toBeLessThan(0.002 * bend.pull.lever);
-    expect(handPoint(bend, bend.wrap.chosen, middle)[2]).toBeGreaterThan(handPoint(bend, 0, middle)[2]);
+    expect(handPoint(bend, pulledBy(bend, 1), middle)[2]).toBeGreaterThan(
+      handPoint(bend, pulledBy(bend, 0), middle)[2],
+    );
   });
 });
