@@ -44,8 +44,8 @@ export function developBlank(bend: BendPlan): Blank {
     ],
     tangents: [
       [
-        [0, 0],
-        [length, 0],
+        [0, -bend.pull.early],
+        [length, -bend.pull.early],
       ],
       [freeA, freeB],
     ],

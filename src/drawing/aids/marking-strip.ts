@@ -26,7 +26,7 @@ export function drawMarkingStrip(bend: BendPlan, units: LengthUnit): Shape[] {
   const letters = Math.min(LETTERS, held / 3);
   const edge = toEdge
     ? 'THIS EDGE TO THE HELD EDGE OF THE BLANK'
-    : `HELD TANGENT LINE ${labelLength(bend.legs.held, units)} FROM THE HELD EDGE`;
+    : `HELD TANGENT LINE ${labelLength(bend.legs.held - bend.pull.early, units)} FROM THE HELD EDGE`;
   const [, line] = strip.tangents;
   const ends: Shape[] = [
     ...label('END A', { x: 0, y: -held + 1, width: bend.length / 6, tallest: letters }).map((text) => ({

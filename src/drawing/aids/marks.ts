@@ -22,7 +22,7 @@ interface RunEnd {
 }
 
 /**
- * Marks on the flat sheet, mm, held tangent line along +x from A: at both ends of every run two strokes on each tangent line that
+ * Marks on the flat sheet, mm, held tangent line along +x from A, its mark where the form stands: at both ends of every run two strokes on each tangent line that
  * point at it from inside the run, and each end's name and distance from end A by the held one. `heldRoom`: how much of the
  * held leg is drawn, mm.
  */
@@ -56,7 +56,8 @@ function pointers(bend: BendPlan, { x, inward }: RunEnd): Line[] {
     Math.min(bend.allowance.A, bend.allowance.B) / 3,
   );
   return [0, bend.finishedWrap].flatMap((wrap): Line[] => {
-    const tip = toFlat(neutralSurface(bend), { x, wrap });
+    const [tipX, tipY] = toFlat(neutralSurface(bend), { x, wrap });
+    const tip: Point = [tipX, wrap === 0 ? tipY - bend.pull.early : tipY];
     const turn = wrap === 0 ? 0 : bend.fan;
     const at = (along: number, aside: number): Point => [
       tip[0] + along * Math.cos(turn) - aside * Math.sin(turn),

@@ -242,7 +242,11 @@ export interface PlanPull {
   readonly yoke: {
     readonly nose: string;
     readonly outer: string;
+    readonly handle: string;
+    readonly handles: number;
     readonly gap: number;
+    /** How far the nose would come into the stations past the take-off, as the leg bends over the gap. */
+    readonly bite: number;
     readonly arm: number;
     readonly grip: number;
     /** N/mm. */

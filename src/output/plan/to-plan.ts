@@ -255,7 +255,10 @@ function planPull({ wrap, pull }: BendPlan): PlanPull {
     yoke: yoke && {
       nose: yoke.nose.id,
       outer: yoke.outer.id,
+      handle: yoke.handle.id,
+      handles: yoke.handles,
       gap: yoke.gap,
+      bite: yoke.bite,
       arm: yoke.arm,
       grip: yoke.grip,
       part: yoke.part,

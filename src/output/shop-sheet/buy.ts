@@ -8,6 +8,7 @@ import type { HtmlElement } from '../html';
 import { measureFirst } from './cut-list';
 import { count, paragraph, table } from './pieces';
 import type { Shop } from './shop';
+import { yokeBolts, yokeMembers } from './yoke-rows';
 import { TRIAL_STRIPS } from './trial-pieces';
 
 type Row = readonly [what: string, size: string, howMany: string, remark: string];
@@ -102,9 +103,15 @@ function offcutRows({ boards, say, tables }: Shop): Row[] {
 }
 
 /** What is pulled at: the yoke, or by bare hands a batten along the edge. */
-function pullingRow({ bend, say, tables }: Shop): Row[] {
+function pullingRow(shop: Shop): Row[] {
+  const { bend, say, tables } = shop;
   if (bend.pull.yoke)
-    return [['the yoke’s pieces and the plank', 'as in the yoke’s table', '1 set', 'to grip the free leg']];
+    return [...yokeMembers(shop), ...yokeBolts(shop)].map(({ name, stock, length, number, remark }): Row => [
+      stock,
+      length,
+      String(number),
+      `${name}: ${remark}`,
+    ]);
   if (bend.pull.with !== 'bare') return [];
   const { battenThick, battenWide } = tables.rules;
   const [, , , , freeB, freeA] = developBlank(bend).outline;

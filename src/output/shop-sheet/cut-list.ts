@@ -7,6 +7,7 @@ import { outlineOf } from '../../drawing/boards/outline';
 import { html, type HtmlElement, type HtmlNode } from '../html';
 import { table } from './pieces';
 import type { Shop } from './shop';
+import { yokeMembers } from './yoke-rows';
 
 /** A line of the cut list: one piece, or several alike. */
 export interface PieceRow {
@@ -21,13 +22,17 @@ export function cutList(shop: Shop): HtmlElement {
   return table(
     'Cut list',
     ['Piece', 'What', 'Size', 'Board', 'Quantity'],
-    alike(shop.parts.map((part) => pieceRow(shop, part))).map(({ names, what, size, board }) => [
-      pieceNames(names),
-      what,
-      size,
-      oneLine(board),
-      String(names.length),
-    ]),
+    alike(shop.parts.map((part) => pieceRow(shop, part)))
+      .map(({ names, what, size, board }) => [pieceNames(names), what, size, oneLine(board), String(names.length)])
+      .concat(
+        yokeMembers(shop).map(({ name, stock, length, number, remark }) => [
+          [name],
+          remark,
+          length,
+          stock,
+          String(number),
+        ]),
+      ),
   );
 }
 

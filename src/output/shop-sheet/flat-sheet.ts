@@ -21,7 +21,7 @@ export function flatSheet({ bend, say, ofPanel }: Shop): HtmlElement[] {
   const [ofHeld, ofFree] = [at(tangents, 0), at(tangents, 1)];
   const rows: (readonly [string, Point, Point])[] = [
     ['edge of the held leg', corner(0), corner(1)],
-    ['tangent line of the held leg: the form’s edge stands here', up(ofHeld[0]), up(ofHeld[1])],
+    ['mark of the held leg’s tangent line: the form’s edge stands here', up(ofHeld[0]), up(ofHeld[1])],
     ['tangent line of the free leg: bent to here', up(ofFree[0]), up(ofFree[1])],
     ...trims.map(([a, b]): readonly [string, Point, Point] => ['trim line, after bending', up(a), up(b)]),
     ['edge of the free leg, leverage included', corner(5), corner(4)],
@@ -40,6 +40,7 @@ export function flatSheet({ bend, say, ofPanel }: Shop): HtmlElement[] {
       ['Line', 'At A: along, up', 'At B: along, up'],
       rows.map(([name, a, b]) => [name, place(a), place(b)]),
     ),
+    ...earlyWords({ bend, say }),
     paragraph(
       `Between the two tangent lines the sheet is bent: ${say.length(bend.allowance.A)} of arc at A, ${say.length(bend.allowance.B)} at B.`,
       ...(bend.fan === 0
@@ -49,5 +50,19 @@ export function flatSheet({ bend, say, ofPanel }: Shop): HtmlElement[] {
           ]),
     ),
     html('p', {}, 'For the other hand mark the mirror image: end A on the right.'),
+  ];
+}
+
+/** Finer than this no pencil line is, mm. */
+const PENCIL = 0.05;
+
+/** Why the held leg's mark is not on the bend's own tangent line, where it is not. */
+function earlyWords({ bend: { pull, legs }, say }: Pick<Shop, 'bend' | 'say'>): HtmlElement[] {
+  if (Math.abs(pull.early) < PENCIL) return [];
+  const way = pull.early > 0 ? 'early, behind' : 'late, ahead of';
+  return [
+    paragraph(
+      `The legs bend a little beyond the form too, so the bend starts ${say.length(Math.abs(pull.early))} ${way} the tangent line it is reckoned from (${say.length(legs.held)} from the held edge): the held leg’s mark is moved by that much, and the form stands on it. The finished legs come out as asked.`,
+    ),
   ];
 }

@@ -46,10 +46,13 @@ function picture(
   view: Pick<View, 'face' | 'tags' | 'arrow'>,
   caption: string,
 ): HtmlElement {
-  const drawn = drawIsometric(buildModel(layout, bend, state, { joints, tackle: tackleOf(bend, layout, tables.rules) }), {
-    ...view,
-    ...PICTURE,
-    end: bend.form.halfAngle >= 0 ? 'A' : 'B',
-  });
+  const drawn = drawIsometric(
+    buildModel(layout, bend, state, { joints, tackle: tackleOf(bend, layout, tables.rules) }),
+    {
+      ...view,
+      ...PICTURE,
+      end: bend.form.halfAngle >= 0 ? 'A' : 'B',
+    },
+  );
   return html('figure', {}, drawFigure(drawn, caption), html('figcaption', {}, caption));
 }

@@ -1,6 +1,8 @@
 import { midRadiusAt } from '../../base/cone';
 import { toDegrees } from '../../base/angle';
+import type { Yoke } from '../../design/bend/bend-plan';
 import { noseLines } from '../../design/pull/nose-lines';
+import { handlePlaces, yokeDepth, yokeHoles } from '../../design/pull/yoke-parts';
 import { html, type HtmlElement, type HtmlNode } from '../html';
 import { clampOpening, clampThroat } from './hardware';
 import { degrees } from './measures';
@@ -18,9 +20,9 @@ export function setUp(shop: Shop): HtmlNode[] {
     list(
       'Deburr every edge of the sheet. Mark the tangent line of the held leg on the inside face, and ends A and B.',
       yoke
-        ? `Set the form and the held leg on a plank ${say.atLeast(yoke.outer.depth)} thick, as thick as the yoke is below the sheet, its front edge at least ${say.atLeast(shop.tables.rules.plankShort)} short of the yoke’s nose line, so that the yoke has room under the free leg, which lies on the bench.`
+        ? `Set the form and the held leg on a plank ${say.atLeast(yokeDepth(yoke))} thick, as thick as the yoke is below the sheet (outer member and handles), its front edge at least ${say.atLeast(shop.tables.rules.plankShort)} short of the yoke’s nose line, so that the yoke has room under the free leg, which lies on the bench.`
         : `Lay the sheet flat on a firm bench, inside face up, the tangent line ${say.atLeast(reach)} in from the bench’s edge so that the foot ends at that edge and the free leg lies inward; or turn it so that the free leg hangs out past the opposite edge, if your clamps reach.`,
-      `Stand the form on the sheet: one long edge of the spine with its front face ${besideLine(shop)}, its ${job.cut.with === 'jigsaw' || ears ? 'lines' : 'ends'} A and B on the sheet’s ends, stations toward the free leg, the held leg back under the spine.`,
+      `Stand the form on the sheet: one long edge of the spine with its front face on the held leg’s mark${markWords(shop)}, its ${job.cut.with === 'jigsaw' || ears ? 'lines' : 'ends'} A and B on the sheet’s ends, stations toward the free leg, the held leg back under the spine.`,
       ...(bend.runs.length > 1
         ? [
             [
@@ -50,10 +52,10 @@ export function setUp(shop: Shop): HtmlNode[] {
   ];
 }
 
-/** Where the spine's front face stands beside the tangent line. */
-function besideLine({ bend: { pull }, say }: Shop): string {
-  if (Math.abs(pull.early) < LEAST_SHIFT) return 'on the tangent line';
-  return `${say.length(Math.abs(pull.early))} ${pull.early > 0 ? 'behind the tangent line, toward the held edge,' : 'ahead of the tangent line, toward the free leg,'} where the bend really starts`;
+/** Where the mark lies beside the tangent line of the bend as it was asked for. */
+function markWords({ bend: { pull }, say }: Shop): string {
+  if (Math.abs(pull.early) < LEAST_SHIFT) return '';
+  return ` (drawn ${say.length(Math.abs(pull.early))} ${pull.early > 0 ? 'behind the bend’s own tangent line, toward the held edge' : 'ahead of the bend’s own tangent line, toward the free leg'}, where the bend really starts)`;
 }
 
 /** Below this a shift is finer than a pencil line, mm. */
@@ -79,7 +81,7 @@ function yokeOn({ bend, say, tables }: Shop): string {
   const { A, B } = noseLines(bend);
   const where =
     Math.abs(A - B) < LEAST_SHIFT ? say.length(A) : `${say.length(A)} at end A and ${say.length(B)} at end B`;
-  return `Mark the yoke’s nose line on the inside face, ${where} from the held tangent line. Bolt the yoke on with its nose along that line: the ${yoke.nose.name} flat on the inside face, its other flange standing up at the edge away from the form; the ${yoke.outer.name} under the outside face, its front edge below the nose; two ${yoke.bolt.name} bolts past each end of the sheet, ${say.length(tables.rules.yokeBoltBehind)} behind the nose, done up tight. Handles on the batten reach to ${say.length(bend.pull.lever)} from the bend.`;
+  return `Mark the yoke’s nose line on the inside face, ${where} from the held leg’s mark. Bolt the yoke on with its nose along that line: the ${yoke.nose.name} flat on the inside face, its other flange standing up at the edge away from the form; the ${yoke.outer.name} under the outside face, its front edge below the nose, the handles screwed to its underside; two ${yoke.bolt.name} bolts past each end of the sheet, ${say.length(tables.rules.yokeBoltBehind)} behind the nose, done up tight. Handles reach to ${say.length(bend.pull.lever)} from the bend. ${biteWords(yoke, say)}`;
 }
 
 /** Pulling the leg round and when to stop. */
@@ -132,26 +134,39 @@ export function letGo({ bend, say }: Shop): HtmlNode[] {
   ];
 }
 
-/** The yoke's pieces and bolts; what bare hands would need. Nothing without a yoke. */
-export function yokeTable({ bend, say, plan, job }: Shop): HtmlElement[] {
+/** The nose comes up to the form as the leg bends before it: what to take off the stations beyond their marks, where nothing lies on them. */
+function biteWords({ bite, nose }: Yoke, say: Shop['say']): string {
+  if (bite < LEAST_SHIFT) return '';
+  return `Its edge comes to within less than its own thickness of the form as the leg bends before it: file the lower edge of the nose round, and past the take-off marks, where no sheet lies, take ${say.atLeast(bite)} off the stations’ round edges so that the ${nose.name} clears them.`;
+}
+
+/** How the yoke is drilled and joined; what bare hands would need. Nothing without a yoke. */
+export function yokeTable(shop: Shop): HtmlElement[] {
+  const { bend, say, plan, job, tables } = shop;
   const yoke = bend.pull.yoke;
   if (!yoke) return [];
   const bare = plan.pull?.bare ?? null;
   const people = bare ? Math.ceil(bare.handForce / job.effort.handForce - ROUNDING) : 0;
+  const holes = [...new Set(yokeHoles(yoke, tables.rules).map((hole) => say.length(hole.at)))];
   return [
     table(
-      `Yoke, to grip the free leg: ${say.length(yoke.length)} long`,
-      ['Piece', 'Count', 'Length', 'For'],
+      'Yoke, to grip the free leg',
+      ['What', 'Measure'],
       [
-        [yoke.nose.name, '1', say.length(yoke.length), 'nose, on the inside face'],
-        [yoke.outer.name, '1', say.length(yoke.length), 'outer member, under the outside face'],
-        [yoke.outer.name, '2', say.length(bend.pull.lever), 'handles, screwed square to the outer member'],
-        [`plank ${say.atLeast(yoke.outer.depth)} thick`, '1', say.length(yoke.length), 'under form and held leg'],
+        ['Nose line past where the sheet leaves the form', say.length(yoke.gap)],
+        ['From the nose to the hands', say.length(yoke.arm)],
+        ['The nose parts from the outer member under load by', say.length(yoke.opens)],
+        ['Sheet lies flat in it again behind the nose at', say.length(yoke.grip)],
         [
-          `${yoke.bolt.name} bolt, nut and two large washers`,
-          '4',
-          `${say.atLeast(yoke.outer.depth + yoke.nose.thickness + bend.section.thickness + 20)} or more`,
-          `two at each end, holes ${say.tool(yoke.bolt.hole)}, ${say.length(yoke.span)} from pair to pair; a pair holds ${say.force(yoke.bolts)}`,
+          `Holes ${say.tool(yoke.bolt.hole)} through nose and outer member, from their end at A`,
+          `${holes.join(', ')}; all ${say.length(tables.rules.yokeBoltBehind)} behind the nose`,
+        ],
+        ['A pair of bolts, at either end, holds', say.force(yoke.bolts)],
+        [
+          'Middles of the handles from that end',
+          handlePlaces(yoke)
+            .map((place) => say.length(place))
+            .join(', '),
         ],
       ],
     ),

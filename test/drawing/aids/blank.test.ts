@@ -39,8 +39,16 @@ function rollUp({ bend }: Bent, [x, y]: Flat): { place: Space; wrap: number; rad
   }
 }
 
-/** The blank drawn: outline corners in order, and its marks that are as long as the bend (tangent lines and trim line, in that order). */
-function drawn(bent: Bent): { corners: Flat[]; arcs: Flat[][]; long: (readonly [Flat, Flat])[] } {
+/**
+ * The blank drawn: outline corners in order, and its marks that are as long as the bend (tangent lines and trim line, in that order). `long`:
+ * the held leg's mark put back from where the form stands to the bend's own tangent line.
+ */
+function drawn(bent: Bent): {
+  corners: Flat[];
+  arcs: Flat[][];
+  marks: (readonly [Flat, Flat])[];
+  long: (readonly [Flat, Flat])[];
+} {
   const one = aid(bent, 'blank-left');
   const { vertices } = outlineOf(one);
   const corners = vertices.map(({ x, y }): Flat => [x, y]);
@@ -48,11 +56,14 @@ function drawn(bent: Bent): { corners: Flat[]; arcs: Flat[][]; long: (readonly [
     const to = vertices[(index + 1) % vertices.length];
     return to && from.bulge !== 0 ? [samplePoints([from, { ...to, bulge: 0 }], 5).slice(0, -1)] : [];
   });
-  const long = one.drawing.shapes
+  const marks = one.drawing.shapes
     .filter(isMark)
     .slice(0, bent.bend.pull.leverage > 0 ? 3 : 2)
     .map(({ from, to }) => [from, to] as const);
-  return { corners, arcs, long };
+  const { early } = bent.bend.pull;
+  const back = ([x, y]: Flat): Flat => [x, y + early];
+  const long = marks.map((line, index) => (index === 0 ? ([back(line[0]), back(line[1])] as const) : line));
+  return { corners, arcs, marks, long };
 }
 
 const distanceToLine = ([x, y]: Flat, [[ax, ay], [bx, by]]: readonly [Flat, Flat]): number =>
@@ -124,11 +135,11 @@ describe('the blank', () => {
   it('has leverage, trims, mass and size as the plan says', () => {
     const checked = onRandomBends((bent) => {
       const plan = toPartialPlan({ ...bent, effect: null, layout: null, block: null, findings: [] });
-      const { long, corners } = drawn(bent);
+      const { long, marks, corners } = drawn(bent);
       const [, free, trim] = long;
       if (!free || !plan.blank) throw new Error('no free tangent line');
       expect(plan.blank.trims).toEqual(trim ? [[trim[0], trim[1]]] : []);
-      expect(plan.blank.tangents).toEqual(long.slice(0, 2));
+      expect(plan.blank.tangents).toEqual(marks.slice(0, 2));
       const furthest = Math.max(...corners.map((corner) => distanceToLine(corner, free)));
       const { leverage } = bent.bend.pull;
       if (trim) for (const end of trim) expect(furthest - distanceToLine(end, free)).toBeCloseTo(leverage, 6);

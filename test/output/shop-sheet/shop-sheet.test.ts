@@ -139,8 +139,12 @@ describe.each(starters)('the shop sheet of %s', (name) => {
     expect(row(bend.metal.name)[1]).toBe(`${wide} × ${high}`);
     expect(row(bend.metal.name)[3]).toContain(`${blank.mass.toFixed(2)} kg`);
     expect(row('MDF')[2]).toBe('1');
-    // A yoke is listed in a table of its own; a batten is for bare hands.
-    expect(row('the yoke')[1]).toBe(plan.pull.yoke ? 'as in the yoke’s table' : undefined);
+    // A yoke member by member, its bolts and the plank; a batten is for bare hands.
+    const members = rows.filter(([, , , remark]) => /^(?:yoke’s|plank)/u.test(remark ?? ''));
+    expect(members.map(([, , number]) => number)).toEqual(
+      plan.pull.yoke ? ['1', '1', String(plan.pull.yoke.handles), '1', '4', String(4 * plan.pull.yoke.handles)] : [],
+    );
+    if (plan.pull.yoke) expect(members[0]?.[1]).toBe(`${mm(plan.pull.yoke.length)} long`);
     expect(row('stiff batten')[1]?.includes('long')).toBe(plan.pull.yoke ? undefined : true);
     const behind = spine.thickness + effort.foot;
     const { held } = planned.job.bend.legs;
@@ -200,7 +204,9 @@ describe.each(starters)('the shop sheet of %s', (name) => {
 
   it('lists every piece to cut, with its size', () => {
     const rows = rowsOf(document, 'Cut list');
-    expect(rows.reduce((sum, row) => sum + Number(row[4]), 0)).toBe(1 + plan.stations.length + plan.backings.length);
+    expect(rows.reduce((sum, row) => sum + Number(row[4]), 0)).toBe(
+      1 + plan.stations.length + plan.backings.length + (plan.pull.yoke ? 3 + plan.pull.yoke.handles : 0),
+    );
     const rowOf = (piece: string): string => rows.find((row) => row[0]?.split(', ').includes(piece))?.[2] ?? '';
     expect(rowOf('spine')).toContain(`${mm(spine.length + 2 * spine.ears)} long`);
     if (spine.ears === 0)
@@ -238,9 +244,9 @@ describe.each(starters)('the shop sheet of %s', (name) => {
     }
     const lines = rowsOf(document, 'Flat sheet');
     const held = planned.job.bend.legs.held;
-    expect(lines.find((row) => row[0]?.startsWith('tangent line of the held'))?.slice(1)).toEqual([
-      `${mm(0)}, ${mm(held)}`,
-      `${mm(plan.bend.length)}, ${mm(held)}`,
+    expect(lines.find((row) => row[0]?.startsWith('mark of the held'))?.slice(1)).toEqual([
+      `${mm(0)}, ${mm(held - plan.pull.early)}`,
+      `${mm(plan.bend.length)}, ${mm(held - plan.pull.early)}`,
     ]);
     const [, free] = plan.blank.tangents;
     expect(lines.find((row) => row[0]?.startsWith('tangent line of the free'))?.slice(1)).toEqual(
