@@ -15,7 +15,7 @@ export function setUpPicture(shop: Shop): HtmlElement {
     shop,
     pulledBy(shop.bend, 0),
     { face: 'front', tags: ['end', 'station', 'backing'], arrow: { from: 0.02, to: 0.3 } },
-    'Set up: the form on the flat sheet, from the front. The lines on the sheet are the free leg’s tangent line and, where there is leverage, the trim line.',
+    `Set up: the form on the flat sheet, from the front${shop.bend.pull.yoke ? ', on its plank, the yoke bolted on' : ''}. The lines on the sheet are the free leg’s tangent line and, where there is leverage, the trim line.`,
   );
 }
 
@@ -25,7 +25,7 @@ export function pulledPicture(shop: Shop): HtmlElement {
     shop,
     pulledBy(shop.bend, 1),
     { face: 'back', tags: ['end', 'backing', 'foot', 'clamp'], arrow: { from: 0.75, to: 1 } },
-    `Pulled to ${shop.say.angle(shop.bend.wrap.chosen)} of wrap, from the back: backing stations, foot and clamp holes.`,
+    `Pulled to ${shop.say.angle(shop.bend.wrap.chosen)} of wrap, from the back: backing stations, foot and clamps.`,
   );
 }
 

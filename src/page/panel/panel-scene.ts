@@ -225,7 +225,7 @@ const kept = new WeakMap<Buildable, readonly Wood[]>();
 function woodOf(form: Buildable): readonly Wood[] {
   const held = kept.get(form);
   if (held) return held;
-  const { bodies } = buildModel(form.layout, form.bend, null, form.joints);
+  const { bodies } = buildModel(form.layout, form.bend, null, { joints: form.joints });
   const made = [...new Set(bodies.map(({ name }) => name))].map((name): Wood => {
     const own = bodies.filter((body) => body.name === name);
     return {
