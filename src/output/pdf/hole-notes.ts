@@ -1,6 +1,7 @@
 import { boundsOf, boundsOfPoints, type Bounds } from '../../base/bounds';
 import type { Circle, Drawing, Text } from '../../base/drawing';
 import { flattenLoop } from '../../base/flatten';
+import { SAME_PLACE } from '../../base/tolerance';
 import { formatDiameter, type LengthUnit } from '../../base/units';
 
 /** The diameter written beside each hole, where it hides nothing. */
@@ -19,8 +20,6 @@ const STEP = 3;
 /** Circles about one middle are within this of it, mm. */
 const SAME_MIDDLE = 0.02;
 const CHORD_ERROR = 0.1;
-/** mm. */
-const ROUNDING = 1e-6;
 
 export type MeasureText = (text: string, height: number) => number;
 
@@ -142,10 +141,10 @@ function meet(a: Bounds, b: Bounds): boolean {
 /** Whether two boxes have a point in common, give or take rounding. */
 function touch(a: Bounds, b: Bounds): boolean {
   return (
-    a.minX <= b.maxX + ROUNDING &&
-    b.minX <= a.maxX + ROUNDING &&
-    a.minY <= b.maxY + ROUNDING &&
-    b.minY <= a.maxY + ROUNDING
+    a.minX <= b.maxX + SAME_PLACE &&
+    b.minX <= a.maxX + SAME_PLACE &&
+    a.minY <= b.maxY + SAME_PLACE &&
+    b.minY <= a.maxY + SAME_PLACE
   );
 }
 
