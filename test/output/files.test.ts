@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { PDFDocument } from '@cantoo/pdf-lib';
 import { parseSync, type INode } from 'svgson';
 import { describe, expect, it } from 'vitest';
+import { openFirst } from '../../src/cli/open-first';
 import { cutOrder } from '../../src/base/drawing';
 import { makeFiles } from '../../src/output/files';
 import { font } from '../helpers/font';
@@ -225,11 +226,10 @@ describe('the files a job asks for', () => {
   });
 });
 
-describe('an inch job', () => {
-  it.each(['jigsaw', 'router', 'laser'] as const)('is told inches only, cut with a %s', async (tool) => {
-    const planned = planStarter('plain-curve-inch', (text) =>
-      inInches(cutWith(tool)(`${text}\nfiles: { units: in }\n`)),
-    );
+describe.each(['jigsaw', 'router', 'laser'] as const)('an inch job cut with a %s', (tool) => {
+  const planned = planStarter('plain-curve-inch', (text) => inInches(cutWith(tool)(`${text}\nfiles: { units: in }\n`)));
+
+  it('is told inches only', async () => {
     const read = (await filesOf(planned)).filter(({ path }) => /\.(csv|dxf|html|svg)$/u.test(path));
     expect(new Set(read.map(({ path }) => path.slice(-4))).size).toBe(tool === 'jigsaw' ? 3 : 4);
     const told = read.map(({ path, content }) => ({ path, words: wordsIn(path, textOf(content)) }));
@@ -237,6 +237,20 @@ describe('an inch job', () => {
     expect(
       told.flatMap(({ path, words }) => words.match(/.*\bmm\b.*/gu)?.map((line) => `${path}: ${line}`) ?? []),
     ).toEqual([]);
+  });
+
+  it('has what is said to be opened first, and why', async () => {
+    const paths = (await filesOf(planned)).map(({ path }) => path);
+    const lines = openFirst(tool, 'out').trim().split('\n').slice(1);
+    expect(lines.length).toBe(tool === 'jigsaw' ? 2 : 4);
+    for (const line of lines) {
+      const [, name, why] = /^ {2}out\/(\S+) +(\S.*)$/u.exec(line) ?? [];
+      expect(
+        paths.filter((path) => path === name || (name?.endsWith('/') && path.startsWith(name))),
+        line,
+      ).not.toEqual([]);
+      expect(why?.split(' ').length, line).toBeGreaterThan(4);
+    }
   });
 });
 
