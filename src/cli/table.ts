@@ -33,7 +33,7 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
     text += pairs([
       ...said('pull'),
       ...(plan.pull ? wayRows(plan.pull, units) : []),
-      ...(plan.hold ? holdRows(plan.hold, length) : []),
+      ...(plan.hold ? holdRows(plan.hold, units, length) : []),
       ...(plan.wood ? woodRows(plan.wood, units) : []),
     ]);
   }
@@ -148,6 +148,14 @@ function wayRows(pull: PlanPull, units: LengthUnit): (readonly [string, string])
     ['Pulled with', `a yoke, ${yoke.nose} and ${yoke.outer}, ${length(yoke.length)} long`],
     ['Yoke’s nose', `${length(yoke.gap)} past the form, ${length(yoke.arm)} to the hands; opens ${length(yoke.opens)}`],
     [
+      'Sheet in the yoke',
+      `pushes nose and batten apart by ${formatForce(yoke.part * yoke.bolts.span, units)} over the span; flat ${length(yoke.grip)} behind the nose`,
+    ],
+    ['Yoke’s handles', `${yoke.handles} of ${yoke.handle}, to ${length(pull.lever)} from the form`],
+    ...(yoke.bite > 0
+      ? [['Yoke’s nose into the stations', `${length(yoke.bite)}: take that off them past their marks`] as const]
+      : []),
+    [
       'Yoke’s bolts',
       `two ${yoke.bolts.size} an end, ${length(yoke.bolts.span)} apart; ${formatForce(yoke.bolts.force, units)} a pair`,
     ],
@@ -158,10 +166,11 @@ function wayRows(pull: PlanPull, units: LengthUnit): (readonly [string, string])
   ];
 }
 
-function holdRows(hold: PlanHold, length: (mm: number) => string): (readonly [string, string])[] {
+function holdRows(hold: PlanHold, units: LengthUnit, length: (mm: number) => string): (readonly [string, string])[] {
   const { weak, strong } = hold.spread;
   return [
     ['Held leg bears', `${length(hold.bearing)} behind the tangent line; front edge lifts ${length(hold.lift)}`],
+    ['Front edge of the spine is pushed up by', formatForce(hold.up, units)],
     [
       'Held leg’s own bend, by how the clamps are done up',
       weak === null

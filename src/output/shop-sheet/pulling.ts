@@ -41,7 +41,7 @@ export function setUp(shop: Shop): HtmlNode[] {
       'Try to rock the form backward by hand: it must not move.',
       ...(plan.hold
         ? [
-            `The held leg bends up a little behind the form, ${degrees(plan.hold.tail.from)} that stays; that is in the wrap below. ${spreadWords(plan.hold.spread)}`,
+            `The held leg bends up a little behind the form, ${degrees(plan.hold.tail.from)} that stays; that is in the wrap below. It bears on the bench ${say.length(plan.hold.bearing)} back and pushes the spine’s front edge up by ${say.force(plan.hold.up)}. ${spreadWords(plan.hold.spread)}`,
           ]
         : []),
       ...(yoke ? [yokeOn(shop)] : []),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bendingCurve, parameterForMoment } from '../../../src/design/bend/curve';
 import { sectionOf } from '../../../src/design/bend/section';
-import { loadYoke, noseGap } from '../../../src/design/pull/yoke';
+import { loadYoke, noseBite, noseGap } from '../../../src/design/pull/yoke';
 
 const steel = sectionOf(
   {
@@ -82,5 +82,21 @@ describe('a yoke', () => {
       // The flange's corner lies on the disc's circle.
       expect(Math.hypot(gap, radius - height)).toBeCloseTo(radius, 9);
     }
+  });
+});
+
+describe('a nose beside the form', () => {
+  const [mid, sheet, thickness] = [34.6, 1.2, 4];
+  const disc = mid - sheet / 2;
+  const gap = noseGap(disc, thickness);
+
+  it('just clears a disc where the leg before it is straight', () => {
+    expect(noseBite([{ length: gap, loaded: 0 }], { mid, sheet, thickness })).toBeCloseTo(0, 9);
+    expect(noseBite([{ length: gap - 1, loaded: 0 }], { mid, sheet, thickness })).toBeGreaterThan(0.4);
+  });
+
+  it('comes in by its whole thickness where the leg lies round the disc', () => {
+    const pieces = Array.from({ length: 400 }, () => ({ length: gap / 400, loaded: gap / 400 / mid }));
+    expect(noseBite(pieces, { mid, sheet, thickness })).toBeCloseTo(thickness, 4);
   });
 });
