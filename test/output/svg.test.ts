@@ -53,7 +53,7 @@ describe('an SVG’s size', () => {
   it('is in mm, one user unit a mm, with the border around (CSS: 1 in = 96 px = 25.4 mm holds for mm lengths)', () => {
     const svg = draw({ shapes: [halfDisc] });
     expect(svg.attributes).toMatchObject({ width: '110mm', height: '60mm', viewBox: '0 0 110 60' });
-    expect(textIn(first(svg, 'desc'))).toContain('mm');
+    expect(textIn(first(svg, 'desc'))).toBe('Drawn at 1:1; print or cut at 100 %.');
     expect(parseSync(writeSvg({ shapes: [halfDisc] }, { title: '', margin: 0 })).attributes).toMatchObject({
       width: '100mm',
       height: '50mm',
