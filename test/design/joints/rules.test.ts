@@ -187,6 +187,12 @@ describe('dowels', () => {
       depth: 7,
       diameter: 6,
     });
+    // A thinner one outside the screws rather than the wanted one between them: 16 + 2 + 6 = 24 = 30 − 6.
+    expect(dowelsFor(rectangleRoom(30, 14, [screw(-16), screw(16)]), 6, [4, 3], tools)[1]).toEqual({
+      offset: 24,
+      depth: 6,
+      diameter: 4,
+    });
     // Deeper than its pilot of 12 by 7: at 19.
     expect(dowelsFor(rectangleRoom(30, 30, [screw(-16, 12), screw(16, 12)]), 6, [], tools)[1]).toEqual({
       offset: 23,
