@@ -1,5 +1,5 @@
 import { cuttingTools } from '../job/cutting-tool';
-import { fieldsOf, listsOf, nodeAtPath, type PlacedList } from '../job/fields/look';
+import { fieldsOf, listsOf, nodeAtPath, type Placed, type PlacedList } from '../job/fields/look';
 import type { Block, EntryKind, Field } from '../job/fields/field';
 import { jobFields } from '../job/fields/index';
 import { groups, type Group, type GroupName } from '../job/fields/groups';
@@ -30,7 +30,7 @@ const PANEL = { name: 'panel', title: 'Panel', begins: 'always' } as const;
 export function sectionsOf(root: Block): readonly Section[] {
   const [placed, lists] = [fieldsOf(root), listsOf(root)];
   const rowsOf = (group: GroupName | undefined): Row[] =>
-    placed.filter((each) => each.group === group).map(({ path, field }) => ({ path, field, label: field.label }));
+    placed.filter((each) => groupOf(each) === group).map(({ path, field }) => ({ path, field, label: field.label }));
   const panel: Section = { ...PANEL, rows: rowsOf(undefined), lists: [] };
   return Object.entries(groups)
     .flatMap(([name, group]): Section[] => {
@@ -43,6 +43,11 @@ export function sectionsOf(root: Block): readonly Section[] {
       return name === 'sheet' ? [own, panel] : [own];
     })
     .filter(({ rows, lists: within }) => rows.length + within.length > 0);
+}
+
+/** What says no group belongs to that of its block's name, if there is one. */
+function groupOf({ path: [first = ''], group }: Placed): GroupName | undefined {
+  return group ?? (Object.hasOwn(groups, first) ? (first as GroupName) : undefined);
 }
 
 /** The form of one bend's job. */

@@ -1,7 +1,7 @@
 import { at } from '../../base/at';
 import type { Cone } from '../../base/cone';
 import { flattenLoop } from '../../base/flatten';
-import { after, apart3, movedBy, sideOf, stay, type Motion, type Place3 } from '../../base/space';
+import { after, apart3, cross3, dot3, movedBy, stay, type Motion, type Place3 } from '../../base/space';
 import type { Point } from '../../base/polygon';
 import { buildModel } from '../../output/picture/model';
 import type { BuildablePanel, PanelBend } from '../../output/panel/plan-panel';
@@ -174,38 +174,32 @@ function formParts({ forms, panel }: BuildablePanel, folded: Folded, made: Panel
   if (!form) return [];
   const place = placeOf(form.bend.form, made, panel.thickness);
   const motion = standing(folded, made);
-  // What is mirrored on the way is wound the other way round.
-  const mirrored = sideOf(motion) * place.way < 0;
-  const carried = (polygon: Polygon): Polygon => {
-    const moved = polygon.map((point) => movedBy(motion, place.of(point)));
-    return mirrored ? moved.reverse() : moved;
-  };
+  const carried = (polygon: Polygon): Polygon => polygon.map((point) => movedBy(motion, place(point)));
   return woodOf(form).map(({ name, kind, polygons }) => ({
     name: `form ${made.step.use.body.name}: ${name}`,
     kind,
     group: 'boards',
-    polygons: polygons.map(carried),
+    polygons: outward(polygons.map(carried)),
     spots: [],
     lines: [],
   }));
 }
 
-interface Placing {
-  /** From the model of a form to the bend's frame. */
-  readonly of: (point: Place3) => Place3;
-  /** −1 where it runs the other way along the bend. */
-  readonly way: 1 | -1;
+/** A closed body's polygons, each counter-clockwise seen from outside: what was mirrored on the way is turned over. */
+function outward(polygons: readonly Polygon[]): Polygon[] {
+  const volume = polygons.reduce((sum, [a, ...rest]) => {
+    if (!a) return sum;
+    return rest.slice(1).reduce((held, c, index) => held + dot3(a, cross3(at(rest, index), c)) / 6, sum);
+  }, 0);
+  return polygons.map((polygon) => (volume < 0 ? [...polygon].reverse() : polygon));
 }
 
 /** Along a form from its own end A, and along the bend: both lead by the form's small end. */
-function placeOf(form: Cone, { step }: PanelBend, thickness: number): Placing {
+function placeOf(form: Cone, { step }: PanelBend, thickness: number): (point: Place3) => Place3 {
   const { stretch } = step.use;
   const fromSmall = (x: number): number => (form.radiusA <= form.radiusB ? x : form.length - x);
   const along = (x: number): number => (stretch.startsAtA ? fromSmall(x) - stretch.from : stretch.to - fromSmall(x));
-  return {
-    of: ([x, y, z]) => [along(x), y, z + thickness / 2],
-    way: along(1) > along(0) ? 1 : -1,
-  };
+  return ([x, y, z]) => [along(x), y, z + thickness / 2];
 }
 
 interface Wood {

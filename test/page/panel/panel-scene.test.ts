@@ -81,4 +81,28 @@ describe('a panel in three dimensions', () => {
     const form = tray.forms.find(({ name }) => name === tray.order[0]?.use.body.name)?.planned;
     expect([across(0), across(1), across(2)].sort((a, b) => b - a)[0]).toBeCloseTo(form?.layout.spine.length ?? 0, 3);
   });
+
+  it.each(['hood-side', 'tray', 'bracket'])(
+    '%s: every board is turned outward, so that the view shows its faces',
+    (name) => {
+      const made = name === 'tray' ? tray : planned(name);
+      made.order.forEach((_, done) => {
+        const { parts } = panelScene(made, { done, share: 0 });
+        const volumes = parts.filter(({ group }) => group === 'boards').map(({ polygons }) => volumeOf(polygons));
+        for (const volume of volumes) expect(volume).toBeGreaterThan(100);
+      });
+    },
+  );
 });
+
+/** By the divergence theorem: positive where polygons run counter-clockwise seen from outside. */
+function volumeOf(polygons: readonly (readonly (readonly [number, number, number])[])[]): number {
+  return polygons.reduce((sum, [a, ...rest]) => {
+    if (!a) return sum;
+    return rest.slice(1).reduce((held, c, index) => {
+      const b = rest[index] ?? a;
+      const cross = [b[1] * c[2] - b[2] * c[1], b[2] * c[0] - b[0] * c[2], b[0] * c[1] - b[1] * c[0]];
+      return held + (a[0] * (cross[0] ?? 0) + a[1] * (cross[1] ?? 0) + a[2] * (cross[2] ?? 0)) / 6;
+    }, sum);
+  }, 0);
+}
