@@ -25,7 +25,7 @@ await show('tapered-two-runs');
 await page.screenshot({ path: 'shared/pictures/page-one-bend.png' });
 await show('hood-side');
 await page.click('[aria-label=Steps] button >> nth=1');
-await page.evaluate(() => scrollTo(0, 0));
+await page.evaluate(() => globalThis.scrollTo(0, 0));
 await page.waitForTimeout(1000);
 await page.screenshot({ path: 'shared/pictures/page-panel.png' });
 await browser.close();
