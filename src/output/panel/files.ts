@@ -3,13 +3,15 @@ import type { Drawing, OutputFile } from '../../base/drawing';
 import { withRoundBulges } from '../../base/round-bulges';
 import { inCorner } from '../../base/transform';
 import { fileName } from '../../base/file-name';
+import { drawAids, type Aid } from '../../drawing/aids';
 import { drawPanelBlank } from '../../drawing/panel/blank';
 import type { PanelJob } from '../../job/panel/read';
 import { sayFindings } from '../../findings/say';
 import type { Tables } from '../../tables/tables';
 import { coloursFor } from '../colour';
 import { writeDxf } from '../dxf';
-import { makeFiles, otherHand, type FileOptions } from '../files';
+import { makeFiles, otherHand, templatesOf, type FileOptions } from '../files';
+import type { Buildable } from '../pipeline';
 import { planText } from '../plan/plan-text';
 import { panelSolidFiles } from '../solids';
 import { writeTemplates, type Template } from '../pdf/pdf';
@@ -27,7 +29,8 @@ export async function makePanelFiles(
 ): Promise<OutputFile[]> {
   const { job, forms, findings } = planned;
   const blanks = blankDrawings(planned);
-  const templates = blankTemplates(blanks, job);
+  const gauges = guestGauges(planned);
+  const templates = [...blankTemplates(blanks, job), ...gaugeTemplates(gauges, given.tables)];
   const colours = coloursFor(job.cut.colours);
   const folders = unlikeNames(forms.map(({ name }) => fileName(name)));
   const written = {
@@ -62,6 +65,20 @@ export async function makePanelFiles(
         mime: 'image/svg+xml',
       },
     ]),
+    ...gauges.flatMap(({ folder, made, aids: own }) =>
+      own.flatMap(({ id, title, drawing }): OutputFile[] => {
+        const [path, placed] = [`bends/${folder}/${id}`, inCorner(drawing)];
+        const named = `${made.job.title}: ${title}`;
+        return [
+          { path: `${path}.dxf`, content: writeDxf(placed, written), mime: 'image/vnd.dxf' },
+          {
+            path: `${path}.svg`,
+            content: writeSvg(placed, { title: named, check: job.units, colours: colours.svg }),
+            mime: 'image/svg+xml',
+          },
+        ];
+      }),
+    ),
     ...(templates.length === 0
       ? []
       : [
@@ -98,6 +115,35 @@ function blankTemplates(
       ],
       drawing,
     }));
+}
+
+/** The gauges of a bend that is made on another's form: those beside the form are its own bend's. */
+interface GuestGauges {
+  readonly name: string;
+  readonly folder: string;
+  readonly made: Buildable;
+  readonly aids: readonly Aid[];
+}
+
+function guestGauges({ bends }: BuildablePanel): GuestGauges[] {
+  const guests = bends.filter(({ bend, step }) => step.use.body.name !== bend.name);
+  const folders = unlikeNames(guests.map(({ bend }) => fileName(bend.name)));
+  return guests.map(({ bend: { name }, alone: made }, index) => ({
+    name,
+    folder: at(folders, index),
+    made,
+    aids: drawAids(made.bend, made.job).filter(({ kind }) => kind !== 'blank'),
+  }));
+}
+
+function gaugeTemplates(gauges: readonly GuestGauges[], tables: Tables): Template[] {
+  return gauges.flatMap(({ name, made, aids }) =>
+    templatesOf(made, { parts: [], aids }, tables).map((template) => ({
+      ...template,
+      id: `${template.id} (${name})`,
+      title: `${template.title}, bend ${name}`,
+    })),
+  );
 }
 
 /** Names told apart, on disks that take small and large letters for the same too: the second `a` is `a-2`. */

@@ -25,15 +25,15 @@ export function OrderOfWork({ planned, stale, progress, go, pick }: OrderProps):
               {bend}: {title}
             </h3>
             <p class="look-tools">
-              <button type="button" onClick={() => go(number - 1)} aria-label={`Show before step ${number}, ${bend}`}>
+              <button type="button" onClick={() => go(number - 1)} aria-label={`Before step ${number}, ${bend}`}>
                 Before
               </button>
-              <button type="button" onClick={() => go(number)} aria-label={`Show after step ${number}, ${bend}`}>
+              <button type="button" onClick={() => go(number)} aria-label={`After step ${number}, ${bend}`}>
                 After
               </button>
               <button
                 type="button"
-                aria-label={`See the form for ${bend}`}
+                aria-label={`See its form, ${bend}`}
                 onClick={() => {
                   pick(bend);
                   document.getElementById('picked')?.scrollIntoView();

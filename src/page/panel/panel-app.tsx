@@ -39,6 +39,10 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
   const [drawings, setDrawings] = useState<readonly OpenedDrawing[]>(given.drawing ? [given.drawing] : []);
   const file = isTraced(draft) ? textAt(draft, ['outline', 'file']) : '';
   const drawing = useMemo(() => named(file, drawings), [file, drawings]);
+  // Kept for when the page is loaded again, under the name it came by.
+  useEffect(() => {
+    if (drawing) keepDrawing({ ...drawing, name: baseOf(drawing.name) });
+  }, [drawing]);
   const asked = useMemo(() => ({ text: counted, drawing }), [counted, drawing]);
   const { worked, made, busy, makeFiles } = usePanelWork(asked);
   const stale = busy || worked?.planned === null;
@@ -52,7 +56,6 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
     setHistory((held) => edit(held, next(held.present), place));
   const addDrawing = (one: OpenedDrawing): void => {
     setDrawings((held) => [one, ...held.filter(({ name }) => name !== one.name)]);
-    keepDrawing(one);
   };
   /** The drawing the job asks for goes to it; any other begins a job of its own. */
   const takeDrawing = (one: OpenedDrawing): void => {

@@ -237,7 +237,7 @@ describe('a yoke’s nose', () => {
     expect(noseGap(50, 0)).toBe(0);
   });
 
-  it('lies on the flat sheet past the neutral line’s arc, by its gap and less what the form stands ahead', () => {
+  it('lies past the neutral line’s arc by its gap, counted from the mark the form stands on', () => {
     const yoked = planStarter('plain-curve', (text) => `${text}\npull: { with: yoke }\n`).bend;
     const { yoke } = yoked.pull;
     if (!yoke) throw new Error('no yoke');
@@ -251,9 +251,9 @@ describe('a yoke’s nose', () => {
       wrap: { A: 1, B: 1, chosen: 1.5 },
       pull: { ...yoked.pull, early: 3, yoke: { ...yoke, gap: 12 } },
     });
-    // 1.5·(40 + 0.5·2·cos 30°) − 3 + 12, and at B with 70.
-    expect(lines.A).toBeCloseTo(1.5 * (40 + Math.sqrt(0.75)) + 9, 12);
-    expect(lines.B).toBeCloseTo(1.5 * (70 + Math.sqrt(0.75)) + 9, 12);
+    // 1.5·(40 + 0.5·2·cos 30°) + 12 from where the form stands, however far that is ahead; and at B with 70.
+    expect(lines.A).toBeCloseTo(1.5 * (40 + Math.sqrt(0.75)) + 12, 12);
+    expect(lines.B).toBeCloseTo(1.5 * (70 + Math.sqrt(0.75)) + 12, 12);
     expect(noseLines({ ...yoked, pull: { ...yoked.pull, yoke: null } })).toEqual({ A: 0, B: 0 });
   });
 });

@@ -5,7 +5,10 @@ import { midRadiusAt, radiusAt } from '../../../src/base/cone';
 import type { BuildablePanel, PanelBend } from '../../../src/output/panel/plan-panel';
 import { stepWords } from '../../../src/output/panel/step-words';
 import { measuresIn } from '../../../src/output/shop-sheet/measures';
-import { planPanelStarter } from '../../helpers/starters';
+import { makePanelFiles } from '../../../src/output/panel/files';
+import { font } from '../../helpers/font';
+import { asText } from '../../helpers/laid-out';
+import { planPanelStarter, tables } from '../../helpers/starters';
 
 /** Radii of panel design's own example, its second edge on a stretch of the first's form. */
 const hood = (text: string): string =>
@@ -157,6 +160,32 @@ describe.each(shared)('%s on one form', (_, planned, names) => {
       }
       expect(said).toContain(`form ${form.name}`);
     }
+  });
+});
+
+describe('the files of a form that bends share', () => {
+  it('have gauges for each bend: beside the form its own bend’s, in a folder by its name any other’s, and these among the templates', async () => {
+    const planned = planPanelStarter('tray', steep);
+    const paths = (await makePanelFiles(planned, { tables, font })).map(({ path }) => path);
+    const beside = paths
+      .filter((path) => path.startsWith('forms/back/aids/'))
+      .map((path) => path.slice('forms/back/aids/'.length));
+    expect(beside.some((path) => path.startsWith('angle-'))).toBe(true);
+    for (const guest of ['left', 'right'])
+      expect(paths.filter((path) => path.startsWith(`bends/${guest}/`)).sort()).toEqual(
+        beside
+          .filter((path) => !path.startsWith('trial'))
+          .map((path) => `bends/${guest}/${path}`)
+          .sort(),
+      );
+    expect(paths).toContain('templates.pdf');
+    const files = await makePanelFiles(planned, { tables, font });
+    const drawn = (path: string): string =>
+      asText(files.filter((file) => file.path === path))
+        .map(({ content }) => content)
+        .join();
+    // 60° and 90°: not the same gauge.
+    expect(drawn('bends/right/angle-finished.svg')).not.toBe(drawn('bends/left/angle-finished.svg'));
   });
 });
 
