@@ -38,6 +38,8 @@ export default tseslint.config(
           'innerWidth',
           'getComputedStyle',
           'Image',
+          'Worker',
+          'DOMPoint',
           'navigator',
           'DataTransfer',
           'File',

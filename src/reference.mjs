@@ -17,9 +17,16 @@ const { outputFiles } = await build({
   platform: 'node',
   write: false,
 });
-const { panelReferenceTable, referenceTable, jobFields, panelFields, tracedFields, assemblyFields, wordsTable, loadTables } = await import(
-  `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`
-);
+const {
+  panelReferenceTable,
+  referenceTable,
+  jobFields,
+  panelFields,
+  tracedFields,
+  assemblyFields,
+  wordsTable,
+  loadTables,
+} = await import(`data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`);
 
 const readme = readFileSync('README.md', 'utf8');
 const tables = loadTables();

@@ -16,7 +16,9 @@ export function PrintSheet({ write }: { write: () => string }): JSX.Element {
       const style = new CSSStyleSheet();
       style.replaceSync(STYLE.replace(/^html \{/mu, ':host {').replace(/^body \{/mu, '.body {'));
       shadow.adoptedStyleSheets = [style];
-      const page = new DOMParser().parseFromString(write(), 'text/html');
+      // Its style is adopted above; read with the sheet it would offend the page's policy.
+      const sheet = write().replace(/<style>.*?<\/style>/su, '');
+      const page = new DOMParser().parseFromString(sheet, 'text/html');
       const body = document.createElement('div');
       body.className = 'body';
       body.append(...page.body.childNodes);

@@ -47,7 +47,7 @@ class WarmRunner {
     const files = readdirSync('test', { recursive: true }).filter(
       (file) => QUICK.test(file) && WANTED.test(file) && !SLOW.includes(file),
     );
-    this.tests = (await loadTests(files.sort(), 'mutants-bundle.mjs')).filter(({ name }) => !SLOW_TESTS.test(name));
+    this.tests = (await loadTests(files.sort(), 'out/mutants-bundle.mjs')).filter(({ name }) => !SLOW_TESTS.test(name));
   }
 
   async dryRun() {

@@ -55,9 +55,5 @@ function sectionAt(bend: BendPlan, x: number): Pair[] {
   };
   const arc = Array.from({ length: count + 1 }, (_, index) => at((finishedWrap * index) / count));
   const beside = (edge: Point3, [inside, outside]: Pair): Pair => [edge, addScaled(edge, subtract(outside, inside), 1)];
-  return [
-    beside([x, -legs.held, 0], at(0)),
-    ...arc,
-    beside(idealLegPoint(bend, x, legs.free), at(finishedWrap)),
-  ];
+  return [beside([x, -legs.held, 0], at(0)), ...arc, beside(idealLegPoint(bend, x, legs.free), at(finishedWrap))];
 }

@@ -171,7 +171,8 @@ effort: { handForce: 100 }
 });
 
 describe('the sheet it is cut from', () => {
-  const stock = (text: string) => text.replace('thickness: 18 ga', 'thickness: 18 ga\n  stock: { width: 36, length: 48 }');
+  const stock = (text: string) =>
+    text.replace('thickness: 18 ga', 'thickness: 18 ga\n  stock: { width: 36, length: 48 }');
 
   it('takes both of a pair, each inside it and clear of the other; the plan’s places are those', () => {
     const planned = planPanelStarter('hood-side', stock);
