@@ -53,6 +53,8 @@ const forPage = {
   ...common,
   write: false,
   outdir: 'dist',
+  // A plain script: the page's worker, which is it once more, may be no module where the page is opened from disk.
+  format: 'iife',
   platform: 'browser',
   target: 'es2022',
   jsx: 'automatic',

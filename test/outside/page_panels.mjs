@@ -55,6 +55,7 @@ export async function checkPanels({ check, must, fresh, download, seriousOn, soo
         must((await tab.$$('section.cut:not(.flat) .parts li')).length > 2, `${bend}: no form`);
       }
       must((await tab.$$('.wrong')).length === 0, 'a field is marked wrong');
+      must(tab.workers().length === 1, 'no worker works it out');
       must(complaints.length === 0, complaints.join('; '));
       await close();
     });

@@ -108,7 +108,8 @@ function startWorker(): Worker | null {
   if (program === '') return null;
   const address = URL.createObjectURL(new Blob([program], { type: 'text/javascript' }));
   try {
-    return new Worker(address, { type: 'module' });
+    // Of a page opened from disk Chromium lets no module be a worker; the program imports nothing, so a plain script does.
+    return new Worker(address);
   } catch {
     return null;
   } finally {
