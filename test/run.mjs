@@ -1,4 +1,4 @@
-// The tests, and the types beside them: node test/run.mjs [OPTION…], the options vitest's. What the types' check has to say is printed when the tests are done.
+// The tests, and beside them the types, then the lint: node test/run.mjs [OPTION…], the options vitest's. What those have to say is printed when the tests are done.
 import { spawn } from 'node:child_process';
 
 /** Exit code and, where it was kept, what was said. */
@@ -9,8 +9,23 @@ function run(program, args, stdio) {
   return new Promise((done) => child.on('close', (code) => done({ code, said })));
 }
 
-const types = run('node_modules/typescript/bin/tsc', ['--noEmit'], ['ignore', 'pipe', 'pipe']);
+async function lookAtSources() {
+  const quiet = ['ignore', 'pipe', 'pipe'];
+  const types = await run('node_modules/typescript/bin/tsc', ['--noEmit'], quiet);
+  const cache = ['--cache', '--cache-location', 'node_modules/.cache/eslint/'];
+  const lint = await run('node_modules/eslint/bin/eslint.js', [...cache, '.'], quiet);
+  return [
+    { ...types, name: 'types' },
+    { ...lint, name: 'lint' },
+  ];
+}
+
+const sources = lookAtSources();
 const tests = await run('node_modules/vitest/vitest.mjs', ['run', ...process.argv.slice(2)], 'inherit');
-const { code, said } = await types;
-process.stdout.write(code === 0 ? '' : `${said}The types are wrong: see above.\n`);
-process.exitCode = tests.code === 0 && code === 0 ? 0 : 1;
+let isGood = tests.code === 0;
+for (const { name, code, said } of await sources) {
+  if (code === 0) continue;
+  isGood = false;
+  process.stdout.write(`${said}FAILED: ${name}, see above.\n`);
+}
+process.exitCode = isGood ? 0 : 1;
