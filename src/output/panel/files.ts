@@ -1,6 +1,6 @@
 import { at } from '../../base/at';
 import type { Drawing, OutputFile } from '../../base/drawing';
-import { withRoundBulges } from '../../base/round-bulges';
+import { onGrid } from '../../base/on-grid';
 import { inCorner } from '../../base/transform';
 import { fileName } from '../../base/file-name';
 import { drawAids, type Aid } from '../../drawing/aids';
@@ -53,7 +53,7 @@ export async function makePanelFiles(
   }));
   return [
     ...[...blanks, ...onSheets].flatMap(({ path, drawing }): OutputFile[] => [
-      { path: `${path}.dxf`, content: writeDxf(withRoundBulges(drawing), written), mime: 'image/vnd.dxf' },
+      { path: `${path}.dxf`, content: writeDxf(drawing, written), mime: 'image/vnd.dxf' },
       {
         path: `${path}.svg`,
         content: writeSvg(drawing, {
@@ -179,7 +179,7 @@ export function blankDrawings(planned: BuildablePanel): PanelBlankDrawing[] {
     faces.map((face) => ({
       path: `blank/${job.panel.pair ? `blank-${hand}` : 'blank'}${face === 'other' ? '-other-face' : ''}`,
       hand,
-      drawing: inCorner({ shapes: drawPanelBlank(blank, { hand, face, units: job.units }) }),
+      drawing: onGrid(inCorner({ shapes: drawPanelBlank(blank, { hand, face, units: job.units }) })),
     })),
   );
 }

@@ -1,6 +1,7 @@
 import { at } from '../../base/at';
 import { toDegrees } from '../../base/angle';
 import { flattenLoop } from '../../base/flatten';
+import { loopOnGrid } from '../../base/on-grid';
 import type { Point } from '../../base/polygon';
 import { flatOnLeg, fromFrame } from '../../panel/flat/bend';
 import { loopArea } from '../../base/area';
@@ -135,8 +136,8 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
   return {
     title: job.title,
     panel: {
-      outline: flattenLoop(panel.outline, CHORD),
-      holes: panel.holes.map((hole) => flattenLoop(hole, CHORD)),
+      outline: flattenLoop(loopOnGrid(panel.outline), CHORD),
+      holes: panel.holes.map((hole) => flattenLoop(loopOnGrid(hole), CHORD)),
       bends: bends.map(({ bend, step, hand, smallEnd, alone }): PlanPanelBend => {
         const { length } = bend.finished;
         return {
@@ -189,7 +190,7 @@ function finishPart({
       holes: rows.flat().map(({ x, y }) => [x, y] as const),
     })),
     trim: trim && {
-      cut: flattenLoop(trim.cut.cut.vertices, CHORD),
+      cut: flattenLoop(loopOnGrid(trim.cut.cut.vertices), CHORD),
       lines: trim.cut.trim.map((run) => flattenLoop(run, CHORD)),
       leftOn: trim.leftOn.map(({ bend, side, extra }) => ({ bend: at(panel.bends, bend).name, side, extra })),
     },
