@@ -36,7 +36,7 @@ dt { font-weight: bold; }
 .board.beside { grid-template-columns: 96mm 1fr; align-items: start; }
 .step { break-inside: auto; }
 .whole-step { break-inside: avoid; }
-.step:last-child { break-before: avoid; }
+.step:last-child, section > p:last-child { break-before: avoid; }
 a { color: inherit; }
 @media print {
   body { max-width: none; padding: 0; }
