@@ -20,7 +20,7 @@ import type { MakeOptions } from './make-options';
 import { openFirstOfAssembly } from './open-first';
 import { startProgress } from './progress';
 import { printFindings } from './report';
-import { storeAndTell } from './store-and-tell';
+import { makeAndStore } from './make-and-store';
 
 /** The longest job file of a panel, bytes. */
 const MOST = 1024 * 1024;
@@ -138,27 +138,19 @@ export async function makeAssembly(
   out: string,
   options: MakeOptions,
 ): Promise<ExitCode> {
-  const progress = startProgress(io, 'drawing');
-  try {
-    if (!planned?.buildable || hasErrors(findings)) {
-      progress.stop();
-      io.err(printFindings(findings, units, io.errColour));
-      io.err('Nothing was written.\n');
-      return EXIT.wrong;
-    }
-    const { makeAssemblyFiles } = await import('../output/panel/assembly/files');
-    const files = await makeAssemblyFiles(planned, { tables, font: await readFont() }, options);
-    progress.say('writing');
-    await storeAndTell(io, files, out, {
-      title: planned.job.title,
-      findings,
-      units,
-      list: options.list === true,
-      openFirst: openFirstOfAssembly,
-      stop: () => progress.stop(),
-    });
-    return EXIT.done;
-  } finally {
-    progress.stop();
-  }
+  return makeAndStore(io, out, {
+    progress: startProgress(io, 'drawing'),
+    title: planned?.job.title ?? '',
+    findings,
+    units,
+    list: options.list === true,
+    openFirst: openFirstOfAssembly,
+    files:
+      planned?.buildable && !hasErrors(findings)
+        ? async () => {
+            const { makeAssemblyFiles } = await import('../output/panel/assembly/files');
+            return makeAssemblyFiles(planned, { tables, font: await readFont() }, options);
+          }
+        : null,
+  });
 }

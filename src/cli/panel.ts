@@ -18,7 +18,7 @@ import type { MakeOptions } from './make-options';
 import { openFirstOfPanel } from './open-first';
 import { startProgress } from './progress';
 import { printFindings } from './report';
-import { storeAndTell } from './store-and-tell';
+import { makeAndStore } from './make-and-store';
 
 /** A panel's job file worked out as far as its mistakes allow. */
 export interface WorkedPanel {
@@ -86,27 +86,18 @@ export async function makePanel(
   out: string,
   options: MakeOptions,
 ): Promise<ExitCode> {
-  const progress = startProgress(io, 'drawing');
-  try {
-    if (!planned?.buildable) {
-      progress.stop();
-      io.err(printFindings(findings, units, io.errColour));
-      io.err('Nothing was written.\n');
-      return EXIT.wrong;
-    }
-    const { makePanelFiles } = await import('../output/panel/files');
-    const files = await makePanelFiles(planned, { tables, font: await readFont() }, options);
-    progress.say('writing');
-    await storeAndTell(io, files, out, {
-      title: planned.job.title,
-      findings,
-      units,
-      list: options.list === true,
-      openFirst: openFirstOfPanel,
-      stop: () => progress.stop(),
-    });
-    return EXIT.done;
-  } finally {
-    progress.stop();
-  }
+  return makeAndStore(io, out, {
+    progress: startProgress(io, 'drawing'),
+    title: planned?.job.title ?? '',
+    findings,
+    units,
+    list: options.list === true,
+    openFirst: openFirstOfPanel,
+    files: planned?.buildable
+      ? async () => {
+          const { makePanelFiles } = await import('../output/panel/files');
+          return makePanelFiles(planned, { tables, font: await readFont() }, options);
+        }
+      : null,
+  });
 }

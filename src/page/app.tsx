@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { ChangedOnDisk, Fault, RefusedFile } from './notices';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { BenchButton } from './bench/bench-button';
 import { Beside } from './compare/beside';
@@ -121,31 +122,12 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
           {back}
           <Tour form={form} />
         </nav>
-        {refused === '' ? null : (
-          <p class="refused" role="alert">
-            {refused}. What was here is kept.{' '}
-            <button type="button" class="link" onClick={() => setRefused('')}>
-              Close
-            </button>
-          </p>
-        )}
+        <RefusedFile why={refused} close={() => setRefused('')} />
       </header>
       {onDisk === null ? null : (
-        <p class="refused" role="alert">
-          The job file has been changed on disk.{' '}
-          <button type="button" onClick={() => take(readDraft(onDisk), 'The job on disk', 'disk')}>
-            Take it, my changes go
-          </button>{' '}
-          <button type="button" class="link" onClick={() => setOnDisk(null)}>
-            Keep mine
-          </button>
-        </p>
+        <ChangedOnDisk take={() => take(readDraft(onDisk), 'The job on disk', 'disk')} keep={() => setOnDisk(null)} />
       )}
-      {worked.fault === '' ? null : (
-        <p class="refused" role="alert">
-          {worked.fault}
-        </p>
-      )}
+      <Fault fault={worked.fault} />
       <DropFile open={open} />
       <Glance form={form} findings={worked.findings} stale={greyed} />
       <main>

@@ -1,9 +1,10 @@
 import * as z from 'zod';
-import { angle, choice, length, name, yesNo } from '../fields/quantities';
+import { choice, length, name, yesNo } from '../fields/quantities';
 import { block, field, list, orNull, type Read } from '../fields/field';
 import { sheetFields } from '../fields/sheet';
 import { commonFields } from '../fields/index';
 import { isBlock } from '../reader';
+import { bendFields } from './bend-fields';
 import { formChoice } from './form-choice';
 import { edgeWork, seams, trim } from './finish';
 import { lengthByName, lengthShape, written } from './keyed';
@@ -77,19 +78,7 @@ const bends = list(
       is: name,
       required: true,
     }),
-    turn: field({
-      label: 'turn',
-      help: 'To which side of the marked face the leg rises',
-      is: choice(['up', 'down']),
-      unless: 'up',
-    }),
-    angle: field({
-      label: 'angle',
-      help: 'Degrees turned from flat, between the two faces',
-      example: '90',
-      is: angle(1, 179),
-      required: true,
-    }),
+    ...bendFields,
     radius: written<number | Readonly<Record<string, number>>>(
       {
         label: 'inside radius',

@@ -1,7 +1,8 @@
 import * as z from 'zod';
 import type { Point } from '../../base/polygon';
 import { block, field, list, shortened } from '../fields/field';
-import { angle, choice, length, name } from '../fields/quantities';
+import { choice, length, name } from '../fields/quantities';
+import { bendFields } from './bend-fields';
 import { formChoice } from './form-choice';
 import { written } from './keyed';
 import { placeAt, placeShape } from './places';
@@ -43,19 +44,7 @@ export const tracedBends = list(
       is: choice(['left', 'right']),
       required: true,
     }),
-    turn: field({
-      label: 'turn',
-      help: 'To which side of the marked face the leg rises',
-      is: choice(['up', 'down']),
-      unless: 'up',
-    }),
-    angle: field({
-      label: 'angle',
-      help: 'Degrees turned from flat, between the two faces',
-      example: '90',
-      is: angle(1, 179),
-      required: true,
-    }),
+    ...bendFields,
     radius: shortened(
       block(
         {

@@ -1,6 +1,6 @@
 import type { Buildable } from '../pipeline';
 import { tablesIn, type Tables } from '../../tables/tables';
-import { html, writeHtml, type HtmlElement } from '../html';
+import { html, type HtmlElement } from '../html';
 import { boardFigures } from './board-figure';
 import { cutList } from './cut-list';
 import { buyList } from './buy';
@@ -11,13 +11,13 @@ import { screwTable, toolList } from './hardware';
 import { jointTables } from './joint-tables';
 import type { SheetUnits } from './measures';
 import { pulledPicture, setUpPicture } from './pictures';
-import { flowing, inchNote, keepFractions, section, theirs } from './pieces';
+import { writePage } from './page';
+import { flowing, inchNote, section, theirs } from './pieces';
 import type { Shop } from './shop';
 import { sources } from './sources';
 import { backingTable, holeTable, pilotTable, stationTable } from './station-table';
 import { yokeTable } from './pulling';
 import { steps } from './steps';
-import { STYLE } from './style';
 import { summary } from './summary';
 import { trialPieces } from './trial-pieces';
 
@@ -27,9 +27,6 @@ export interface ShopSheetOptions {
   /** Whether the bend is one of a panel; no where not given. */
   readonly ofPanel?: boolean;
 }
-
-/** No script, nothing fetched: a browser holds the file to it. */
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 
 /**
  * The shop sheet: one HTML file with everything a maker needs to cut, drill, assemble and use the form, to print on letter or
@@ -46,19 +43,7 @@ export function writeShopSheet(
     units: options.units ?? units,
     ofPanel: options.ofPanel ?? false,
   });
-  return writeHtml(html('html', { lang: 'en' }, head(shop), keepFractions(body(shop))));
-}
-
-function head({ job }: Shop): HtmlElement {
-  return html(
-    'head',
-    {},
-    html('meta', { charset: 'utf-8' }),
-    html('meta', { 'http-equiv': 'Content-Security-Policy', content: POLICY }),
-    html('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    html('title', {}, `${job.title}: shop sheet`),
-    html('style', {}, STYLE),
-  );
+  return writePage(shop.job.title, 'shop sheet', body(shop));
 }
 
 function body(shop: Shop): HtmlElement {

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { ChangedOnDisk, Fault, RefusedFile } from '../notices';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { pathText } from '../../job/path';
 import { useAddress } from '../address';
@@ -107,31 +108,12 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
           <BenchButton make={ready ? () => panelBench(planned) : null} of={planned} text={counted} />
           {back}
         </nav>
-        {refused === '' ? null : (
-          <p class="refused" role="alert">
-            {refused}. What was here is kept.{' '}
-            <button type="button" class="link" onClick={() => setRefused('')}>
-              Close
-            </button>
-          </p>
-        )}
+        <RefusedFile why={refused} close={() => setRefused('')} />
       </header>
       {onDisk === null ? null : (
-        <p class="refused" role="alert">
-          The job file has been changed on disk.{' '}
-          <button type="button" onClick={() => take(readDraft(onDisk), 'The job on disk', source)}>
-            Take it, my changes go
-          </button>{' '}
-          <button type="button" class="link" onClick={() => setOnDisk(null)}>
-            Keep mine
-          </button>
-        </p>
+        <ChangedOnDisk take={() => take(readDraft(onDisk), 'The job on disk', source)} keep={() => setOnDisk(null)} />
       )}
-      {worked === null || worked.fault === '' ? null : (
-        <p class="refused" role="alert">
-          {worked.fault}
-        </p>
-      )}
+      <Fault fault={worked?.fault ?? ''} />
       <DropFile open={open} />
       <PanelGlance planned={planned} findings={findings} stale={greyed} busy={busy} />
       <main>

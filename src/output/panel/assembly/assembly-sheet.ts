@@ -1,15 +1,14 @@
 import { sayFindings } from '../../../findings/say';
-import { html, writeHtml, type HtmlElement } from '../../html';
+import { html, type HtmlElement } from '../../html';
 import { drawFigure } from '../../shop-sheet/figure';
 import { measuresIn, type Measures } from '../../shop-sheet/measures';
-import { caution, flowing, inchNote, keepFractions, paragraph, section, table, theirs } from '../../shop-sheet/pieces';
-import { STYLE } from '../../shop-sheet/style';
+import { caution, flowing, inchNote, paragraph, section, table, theirs } from '../../shop-sheet/pieces';
+import { writePage } from '../../shop-sheet/page';
 import { massOf } from '../panel-plan';
 import { drawPanel } from '../picture';
 import type { BuildableMember, PlannedAssembly } from './plan-assembly';
 import { fastenerWords, joinWords } from './words';
 
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 const PICTURE = { width: 150, height: 70 };
 
 /** The sheet of an assembly: its panels, and how they are joined. Each panel has an order of work of its own. */
@@ -67,19 +66,7 @@ export function writeAssemblySheet(planned: PlannedAssembly & { readonly buildab
       ),
     ),
   );
-  return writeHtml(html('html', { lang: 'en' }, head(job.title), keepFractions(body)));
-}
-
-function head(title: string): HtmlElement {
-  return html(
-    'head',
-    {},
-    html('meta', { charset: 'utf-8' }),
-    html('meta', { 'http-equiv': 'Content-Security-Policy', content: POLICY }),
-    html('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    html('title', {}, `${title}: assembly`),
-    html('style', {}, STYLE),
-  );
+  return writePage(job.title, 'assembly', body);
 }
 
 function panelTable(members: readonly BuildableMember[], say: Measures): HtmlElement {

@@ -1,11 +1,11 @@
 import { sayFindings } from '../../../findings/say';
 import { at } from '../../../base/at';
 import type { Drawing } from '../../../base/drawing';
-import { html, writeHtml, type HtmlElement } from '../../html';
+import { html, type HtmlElement } from '../../html';
 import { drawFigure } from '../../shop-sheet/figure';
 import { measuresIn, type Measures } from '../../shop-sheet/measures';
-import { caution, flowing, inchNote, keepFractions, paragraph, section, table, theirs } from '../../shop-sheet/pieces';
-import { STYLE } from '../../shop-sheet/style';
+import { caution, flowing, inchNote, paragraph, section, table, theirs } from '../../shop-sheet/pieces';
+import { writePage } from '../../shop-sheet/page';
 import { drawPanel } from '../picture';
 import { finishWords } from '../finish/words';
 import { blankOf } from '../panel-blank';
@@ -15,7 +15,6 @@ import { cutAndMark } from './cut-and-mark';
 import { stepWords } from '../step-words';
 import { tracedWords } from '../traced-words';
 
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 const PICTURE = { width: 150, height: 80 };
 
 /** The panel's own sheet: the whole order of work, with a picture of the panel after every step. Each form has a shop sheet of its own. */
@@ -69,19 +68,7 @@ export function writeWorkSheet(
       ),
     ),
   );
-  return writeHtml(html('html', { lang: 'en' }, head(job.title), keepFractions(body)));
-}
-
-function head(title: string): HtmlElement {
-  return html(
-    'head',
-    {},
-    html('meta', { charset: 'utf-8' }),
-    html('meta', { 'http-equiv': 'Content-Security-Policy', content: POLICY }),
-    html('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    html('title', {}, `${title}: order of work`),
-    html('style', {}, STYLE),
-  );
+  return writePage(job.title, 'order of work', body);
 }
 
 function picture({ panel }: BuildablePanel, made: readonly boolean[], caption: string): HtmlElement {

@@ -1,0 +1,19 @@
+import { field } from '../fields/field';
+import { angle, choice } from '../fields/quantities';
+
+/** What a bend of a panel says whichever way the panel is given. */
+export const bendFields = {
+  turn: field({
+    label: 'turn',
+    help: 'To which side of the marked face the leg rises',
+    is: choice(['up', 'down']),
+    unless: 'up',
+  }),
+  angle: field({
+    label: 'angle',
+    help: 'Degrees turned from flat, between the two faces',
+    example: '90',
+    is: angle(1, 179),
+    required: true,
+  }),
+};
