@@ -22,7 +22,7 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
       .map((figure) => [nameOf(figure), sayFigure(figure, printersFor(units))] as const);
   let text = `${paint(plan.title, '1', colour)}\n`;
   if (sheet && bend) {
-    text += `${sheet.material}, ${length(sheet.thickness)} thick; bent ${degrees(bend.angle)} over ${length(bend.length)}\n`;
+    text += `${sheet.material}, ${plainSpaces(measuresIn(units).thickness(sheet.thickness))} thick; bent ${degrees(bend.angle)} over ${length(bend.length)}\n`;
     text += heading('Bend');
     text += pairs([...said('bend'), ...(plan.pull ? pullRows(plan.pull, length) : [])]);
   }

@@ -63,6 +63,14 @@ describe('the plan as a table', () => {
     });
   });
 
+  it('the sheet’s thickness has no nearest 1/32: 18 ga aluminium is .040', () => {
+    const gauge = planOf(starter.replace(/thickness: .*/u, 'thickness: 18 ga'));
+    expect(printPlan(gauge, 'in', false, Infinity)).toContain(
+      `${gauge.sheet?.material ?? ''}, 0.040 in thick; bent 90.0°`,
+    );
+    expect(printPlan(gauge, 'mm', false, Infinity)).toContain(', 1.02 mm thick; bent 90.0°');
+  });
+
   it('says every screw hole of the spine', () => {
     const rows = section(printPlan(plan, 'mm', false, Infinity), 'Screw holes').slice(1);
     for (const hole of plan.spine?.screwHoles ?? []) {

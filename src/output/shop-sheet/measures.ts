@@ -54,7 +54,10 @@ export function measuresIn(units: SheetUnits): Measures {
         `${((kilogram * NEWTON_PER_KILOGRAM) / NEWTONS_PER_POUND).toFixed(1)}${JOIN}lb`,
       ),
     stress: (megapascal) =>
-      choose(`${trimmed(megapascal, 1)}${JOIN}MPa`, `${(megapascal / MEGAPASCALS_PER_KSI).toPrecision(3)}${JOIN}ksi`),
+      choose(
+        `${trimmed(megapascal, 1)}${JOIN}MPa`,
+        `${String(Number((megapascal / MEGAPASCALS_PER_KSI).toPrecision(3)))}${JOIN}ksi`,
+      ),
     angle: (radians) => degrees(toDegrees(radians)),
   };
 }
