@@ -3,6 +3,7 @@ import type { Ends } from '../../base/ends';
 import type { Job, Run } from '../../job/job';
 import type { Metal, YokeBolt, YokeStock } from '../../tables/schema';
 import type { Section } from './section';
+import type { DepthAlong } from './depth-along';
 import type { TrialFit } from './trial-fit';
 
 /** What bending asks of the form: mm, radians, N, MPa. Everything later is laid out from this. */
@@ -25,7 +26,10 @@ export interface BentSheet {
   /** Between the legs' planes, radians from flat. */
   readonly angle: number;
   readonly length: number;
+  /** The held leg at its deepest, and the free one. */
   readonly legs: Job['bend']['legs'];
+  /** How deep the held leg is along the bend, where it is not the same everywhere. */
+  readonly heldAlong?: DepthAlong;
   /** Inside surface of the part after release, and of the form. */
   readonly finished: Cone;
   readonly form: Cone;

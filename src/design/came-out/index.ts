@@ -2,6 +2,7 @@ import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import type { Job } from '../../job/job';
 import type { Tables } from '../../tables/tables';
 import type { BendPlan, Hold } from '../bend/bend-plan';
+import type { DepthAlong } from '../bend/depth-along';
 import type { TrialEffect, TrialFit } from '../bend/trial-fit';
 import { layOutFixture } from '../fixture';
 import type { FixtureLayout } from '../fixture/fixture';
@@ -31,6 +32,8 @@ export interface FormGiven {
   readonly guests?: readonly Guest[];
   /** The form as it stands already, where the bend is made on one that is there. */
   readonly layout?: FixtureLayout | null;
+  /** How deep the held leg is along the bend, where it is not the same everywhere. */
+  readonly heldAlong?: DepthAlong | undefined;
 }
 
 interface Asked {
@@ -75,9 +78,12 @@ function asPlanned({ layout, hold }: Planned, bend: BendPlan, job: Job, { rules 
 function planOnce(
   job: Job,
   tables: Tables,
-  { known, given: { guests, layout: there } }: { readonly known?: Staged<TrialFit>; readonly given: FormGiven },
+  {
+    known,
+    given: { guests, layout: there, heldAlong },
+  }: { readonly known?: Staged<TrialFit>; readonly given: FormGiven },
 ): Planned {
-  const { value: pulled, findings: bendFindings } = planBend(job, tables, known);
+  const { value: pulled, findings: bendFindings } = planBend(job, tables, { known, heldAlong });
   if (!pulled || hasErrors(bendFindings))
     return { bend: pulled, bends: false, layout: null, hold: null, findings: bendFindings };
   const { value: layout, findings: layoutFindings } = there

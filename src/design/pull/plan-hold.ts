@@ -5,14 +5,15 @@ import type { Ends } from '../../base/ends';
 import { nodesBetween } from '../../base/integrate';
 import { finding } from '../../findings/finding';
 import type { Finding, Staged } from '../../base/findings';
-import type { Job } from '../../job/job';
+import type { Job, Run } from '../../job/job';
 import type { ShopRules, Tables } from '../../tables/tables';
 import type { BendPlan, Hold } from '../bend/bend-plan';
 import { bendingCurve } from '../bend/curve';
+import { depthAt } from '../bend/depth-along';
 import { formMomentAt } from '../bend/effort';
 import { checkHold } from './check';
-import { bearingWith, clampNeed, wholeMoment, type HeldForm } from './hold';
-import { heldTail, settle, wrapFor } from './settle';
+import { bearingWith, clampNeed, upPush, type HeldForm } from './hold';
+import { bearingAt, heldTail, settle, wrapFor } from './settle';
 import { liftPerSquare } from './tail';
 
 /** What stands behind the spine, mm. */
@@ -36,12 +37,22 @@ export function heldForm(bend: BendPlan, { foot, spine }: Standing): HeldForm {
     held: bend.legs.held,
     lever: bend.pull.lever,
     wrap: bend.wrap.chosen,
-    slices: nodesBetween(run.from, run.to, 1).map(({ x, weight }) => ({
-      moment: weight * formMomentAt(bend.section, bend.form, x),
-      radius: radiusAt(bend.form, x),
-      mid: midRadiusAt(bend.form, bend.section.thickness, x),
-    })),
+    slices: stretchesOf(bend, run)
+      .flatMap(([from, to]) => nodesBetween(from, to, 1))
+      .map(({ x, weight }) => ({
+        moment: weight * formMomentAt(bend.section, bend.form, x),
+        radius: radiusAt(bend.form, x),
+        mid: midRadiusAt(bend.form, bend.section.thickness, x),
+        ...(bend.heldAlong ? { held: depthAt(bend.heldAlong, 'under', x) } : {}),
+      })),
   };
+}
+
+/** A run in the stretches within which its held leg's depth runs straight. */
+function stretchesOf({ heldAlong }: BendPlan, { from, to }: Run): (readonly [number, number])[] {
+  if (!heldAlong) return [[from, to]];
+  const borders = [from, ...heldAlong.map((piece) => piece.to).filter((x) => x > from && x < to), to];
+  return borders.slice(1).map((border, index) => [at(borders, index), border]);
 }
 
 /** What a hold is reckoned by. */
@@ -97,7 +108,10 @@ function settleWrap(
   for (let turn = 0; turn < TURNS; turn++) {
     bearing = bearingWith({ ...form, wrap }, fitted);
     if (bearing === null) return { wrap, bearing };
-    const held = { A: perLength.A * bearing, B: perLength.B * bearing };
+    const held = {
+      A: perLength.A * bearingAt(bend, 'A', bearing),
+      B: perLength.B * bearingAt(bend, 'B', bearing),
+    };
     const next = wrapFor(bend, bend.pull.legs, held).chosen;
     if (Math.abs(next - wrap) < SETTLED) return { wrap: next, bearing };
     wrap = next;
@@ -162,7 +176,7 @@ function describe(
     bearing,
     tail: heldTail(bend, bearing),
     spread: { weak: tailAt((1 - share) * fitted), strong: tailAt((1 + share) * fitted) ?? 0 },
-    up: wholeMoment(form) / bearing,
+    up: upPush(form, bearing),
     lift: liftPerSquare(bendingCurve(bend.section), tightest) * bearing ** 2,
   };
 }

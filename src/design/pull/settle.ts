@@ -1,8 +1,11 @@
 import { angleFromWrap, midRadiusAt } from '../../base/cone';
 import { atEnds, type End, type Ends } from '../../base/ends';
 import type { BendPlan, BentSheet, Pull } from '../bend/bend-plan';
+import { integrate } from '../../base/integrate';
 import { bendingCurve } from '../bend/curve';
+import { depthAt } from '../bend/depth-along';
 import { BOW_FROM, type FinishedShape } from './finished-shape';
+import { LEAST_BEARING } from './hold';
 import { legShape, placeOf } from './leg-shape';
 import { reachOf, turnAt } from './pulling';
 import { tailPerLength } from './tail';
@@ -16,10 +19,13 @@ export function settle(bend: BentSheet, way: Way, bearing: number): BendPlan {
   const held = heldTail(bend, bearing);
   const wrap = wrapFor(bend, way.legs, held);
   const { chosen } = wrap;
-  const shape = legShape(bend, 'A', way.legs.A, bearing);
+  const shape = legShape(bend, 'A', way.legs.A, bearingAt(bend, 'A', bearing));
   const shapes: Ends<FinishedShape> = {
     A: shape,
-    B: way.legs.B === way.legs.A ? shape : legShape(bend, 'B', way.legs.B, bearing),
+    B:
+      way.legs.B === way.legs.A && !bend.heldAlong
+        ? shape
+        : legShape(bend, 'B', way.legs.B, bearingAt(bend, 'B', bearing)),
   };
   const wrapWith = (turn: number): number => chosen + turn / Math.cos(bend.form.halfAngle);
   const angleWith = (turn: number): number => angleFromWrap(wrapWith(turn), bend.form.halfAngle);
@@ -79,6 +85,15 @@ export function heldTail(bend: BentSheet, bearing: number): Pull['held'] {
   const curve = bendingCurve(bend.section);
   return atEnds(
     (end) =>
-      bearing * tailPerLength(curve, 1 / midRadiusAt(bend.form, bend.section.thickness, placeOf(bend, end))).stays,
+      bearingAt(bend, end, bearing) *
+      tailPerLength(curve, 1 / midRadiusAt(bend.form, bend.section.thickness, placeOf(bend, end))).stays,
   );
+}
+
+/** How far back a held leg that bears `bearing` mm where it is deep enough does so on the half of the bend toward an end, mm, the mean of it. */
+export function bearingAt({ heldAlong, length }: BentSheet, end: End, bearing: number): number {
+  if (!heldAlong || bearing === 0) return bearing;
+  const [from, to] = end === 'A' ? [0, length / 2] : [length / 2, length];
+  const bears = (x: number): number => Math.min(Math.max(depthAt(heldAlong, 'under', x), LEAST_BEARING), bearing);
+  return integrate(bears, from, to) / (to - from);
 }

@@ -68,8 +68,23 @@ function upPush({ bend, layout, hold }: Standing): number {
   const form = heldForm(bend, { foot: layout.foot, spine: layout.spine.thickness });
   const shortest = minimumBetween((wrap) => bearingWith(form, hold.fitted, wrap) ?? Infinity, 0, bend.wrap.chosen);
   const bearing = bearingWith(form, hold.fitted, shortest) ?? hold.bearing;
-  const moment = Math.max(...bend.runs.flatMap(({ from, to }) => [from, to].map((x) => momentAt(bend, x))));
-  return moment / Math.max(Math.min(bearing, hold.bearing), LEAST_BEARING);
+  const bears = Math.max(Math.min(bearing, hold.bearing), LEAST_BEARING);
+  if (!bend.heldAlong) return momentOf(bend) / bears;
+  // Where the held leg ends before that it bears no further back than it is deep.
+  const loads = bend.heldAlong.flatMap(({ from, to, under }) =>
+    (
+      [
+        [from, under.A],
+        [to, under.B],
+      ] as const
+    ).map(([x, depth]) => momentAt(bend, x) / Math.max(Math.min(depth, bears), LEAST_BEARING)),
+  );
+  return Math.max(...loads);
+}
+
+/** The greatest moment per mm of bend, N. */
+function momentOf(bend: BendPlan): number {
+  return Math.max(...bend.runs.flatMap(({ from, to }) => [from, to].map((x) => momentAt(bend, x))));
 }
 
 function momentAt({ section, form }: BendPlan, x: number): number {

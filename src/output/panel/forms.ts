@@ -18,6 +18,7 @@ import type { Tables } from '../../tables/tables';
 import { planJob, type Buildable, type Planned } from '../pipeline';
 import { formBody } from './bodies';
 import { guestOn, madeOnForm, runOf } from './guests';
+import { heldAlongOf } from './held-along';
 import { oneBendJob, type FormRun } from './one-bend';
 
 interface Given {
@@ -114,8 +115,9 @@ function sharedUses(
     const guest = guestOn(job, panel, { bend, held, use, owner }, tables);
     if (!guest) return [];
     const runs = [wholeRun(owner), runOf(bend.name, use, owner.finished)];
-    const asked = oneBendJob(job, panel, owner, { held: at(alone, host.index).held, runs });
-    const form = planJob(asked, tables, [], { guests: [guest] });
+    const { held: ownersSide } = at(alone, host.index);
+    const asked = oneBendJob(job, panel, owner, { held: ownersSide, runs });
+    const form = planJob(asked, tables, [], { guests: [guest], heldAlong: heldAlongOf(panel, owner, ownersSide) });
     return form.buildable ? [{ ...use, body: formBody(owner.name, form.bend, form.layout, bend.name) }] : [];
   });
 }
@@ -191,7 +193,10 @@ function formOf(job: PanelJob, panel: Panel, { name, served }: Served, tables: T
       index: step.bend,
     }));
   const guests = standings.flatMap((standing) => guestOn(job, panel, standing, tables) ?? []);
-  const planned = planJob(oneBendJob(job, panel, bend, { held, runs }), tables, [], { guests });
+  const planned = planJob(oneBendJob(job, panel, bend, { held, runs }), tables, [], {
+    guests,
+    heldAlong: heldAlongOf(panel, bend, held),
+  });
   const made = planned.buildable
     ? [
         ...(standings.length < served.length ? [{ bend: owner, planned }] : []),

@@ -6,6 +6,7 @@ import type { PanelJob } from '../../job/panel/read';
 import type { Bend, FormUse, HeldSide, Panel } from '../../panel';
 import type { Tables } from '../../tables/tables';
 import { planJob, type Buildable, type Planned } from '../pipeline';
+import { heldAlongOf } from './held-along';
 import { onFormJob, type FormRun } from './one-bend';
 
 /** Which way a form runs: whether its own bend's end A is its small end. */
@@ -48,7 +49,9 @@ export function guestOn(
   { bend, held, use, owner }: Standing,
   tables: Tables,
 ): Guest | null {
-  const planned = planJob(onFormJob(job, panel, bend, { held, cone: stretchCone(use) }), tables);
+  const planned = planJob(onFormJob(job, panel, bend, { held, cone: stretchCone(use) }), tables, [], {
+    heldAlong: heldAlongOf(panel, bend, held),
+  });
   if (!planned.buildable) return null;
   const { from, to } = runOf(bend.name, use, owner.finished);
   return { name: bend.name, from, to, sameWay: runsSameWay(use, owner.finished), bend: planned.bend };
@@ -63,7 +66,10 @@ export function madeOnForm(
 ): Planned {
   const stretch = { ...runOf(bend.name, use, owner.finished), sameWay: runsSameWay(use, owner.finished) };
   const layout = cutOff(form.layout, form.bend.form, stretch);
-  return planJob(onFormJob(job, panel, bend, { held, cone: stretchCone(use) }), tables, [], { layout });
+  return planJob(onFormJob(job, panel, bend, { held, cone: stretchCone(use) }), tables, [], {
+    layout,
+    heldAlong: heldAlongOf(panel, bend, held),
+  });
 }
 
 const SAME = 1e-6;

@@ -1,6 +1,7 @@
 import { at } from '../../base/at';
 import { toRadians } from '../../base/angle';
 import { trimWords } from './finish/words';
+import { footPast, spinePast } from '../shop-sheet/foot-short';
 import type { Measures } from '../shop-sheet/measures';
 import type { Bend, Step } from '../../panel';
 import { runsSameWay } from './guests';
@@ -105,12 +106,26 @@ function listed(words: readonly string[]): string {
   return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
 }
 
-/** A foot that reaches past the held side's far edge stands off the bench by the sheet: it is packed. */
-function footPacking({ bend, layout: { spine, foot } }: PanelBend['alone'], say: Measures): string[] {
-  const past = spine.thickness + foot - bend.legs.held;
-  if (past <= 1) return [];
+/** A foot that reaches past the held side's far edge stands off the bench by the sheet: it is packed, each backing station by what lies under it. */
+function footPacking({ bend, layout }: PanelBend['alone'], say: Measures): string[] {
+  const past = footPast(bend, layout);
+  const bare = spinePast(bend, layout);
+  if (past.length === 0 && bare.length === 0) return [];
+  const even = !bend.heldAlong;
+  const feet = past.map((one) => `${one.name} ${say.length(one.past)}`);
+  const spines = bare.map(({ from, to }) => `from ${say.length(from)} to ${say.length(to)}`);
+  const thick = `pack under it there with the sheet’s thickness, ${say.thickness(bend.section.thickness)}.`;
   return [
-    `The foot reaches ${say.length(past)} past the held side’s far edge: pack under it there with the sheet’s thickness, ${say.thickness(bend.section.thickness)}.`,
+    ...(past.length > 0
+      ? [
+          even
+            ? `The foot reaches ${say.length(at(past, 0).past)} past the held side’s far edge: ${thick}`
+            : `The foot reaches past the held side’s far edge, ${listed(feet)}: ${thick}`,
+        ]
+      : []),
+    ...(bare.length > 0 && !even
+      ? [`The held side is less deep than the spine ${listed(spines)} along the bend from end A: ${thick}`]
+      : []),
   ];
 }
 

@@ -4,6 +4,7 @@ import type { Bend, BendWork, FormUse, HeldSide, Panel } from '../../panel';
 import type { Tables } from '../../tables/tables';
 import { planJob, type Buildable, type Planned } from '../pipeline';
 import { yokeBody } from './bodies';
+import { heldAlongOf } from './held-along';
 import { oneBendJob } from './one-bend';
 
 /** A bend worked out by itself, with either side held. */
@@ -11,7 +12,8 @@ export type Ways = Readonly<Record<HeldSide, Planned>>;
 
 export function waysToMake(job: PanelJob, panel: Panel, bend: Bend, tables: Tables): Ways {
   const runs = [{ bend: bend.name, from: 0, to: bend.finished.length }];
-  const plan = (held: HeldSide): Planned => planJob(oneBendJob(job, panel, bend, { held, runs }), tables);
+  const plan = (held: HeldSide): Planned =>
+    planJob(oneBendJob(job, panel, bend, { held, runs }), tables, [], { heldAlong: heldAlongOf(panel, bend, held) });
   return { base: plan('base'), leg: plan('leg') };
 }
 

@@ -2,6 +2,7 @@ import { at } from '../../base/at';
 import { radiusAtCentre } from '../../base/cone';
 import type { BendPlan, Yoke } from '../../design/bend/bend-plan';
 import type { FixtureLayout } from '../../design/fixture/fixture';
+import { heldAtClamps } from '../../design/fixture/held-at-clamps';
 import { plankFor, type Plank } from '../../design/fixture/plank';
 import { throatFor } from '../../design/fixture/throat';
 import { handlePlaces, yokeFrom } from '../../design/pull/yoke-parts';
@@ -22,7 +23,7 @@ export interface Tackle {
 /** All that belongs to the bend's set-up. */
 export function tackleOf(bend: BendPlan, layout: FixtureLayout, rules: ShopRules): Tackle {
   const plank = plankFor(bend, layout, rules);
-  return { plank, throat: throatFor(layout, bend.legs.held, plank).reach };
+  return { plank, throat: throatFor(layout, heldAtClamps(layout, bend), plank).reach };
 }
 
 /** From one corner of a box to the other. */

@@ -6,6 +6,7 @@ import type { LaidOut } from '../../drawing/boards/laid-out';
 import { findBoard } from '../../tables/look-up';
 import type { HtmlElement } from '../html';
 import { measureFirst } from './cut-list';
+import { footPast } from './foot-short';
 import { count, paragraph, table } from './pieces';
 import type { Shop } from './shop';
 import { yokeBolts, yokeMembers } from './yoke-rows';
@@ -129,7 +130,9 @@ function pullingRow(shop: Shop): Row[] {
 /** Where the held leg ends before the foot does. */
 function packingRow({ bend, layout, say }: Shop): Row[] {
   const reach = layout.spine.thickness + layout.foot;
-  const short = reach - bend.legs.held;
+  const short = bend.heldAlong
+    ? Math.max(0, ...footPast(bend, layout).map(({ past }) => past))
+    : reach - bend.legs.held;
   if (short <= 0 && layout.spine.ears === 0) return [];
   const { length, ears } = layout.spine;
   return [

@@ -1,6 +1,7 @@
 import { at } from '../../base/at';
 import { radiusAtCentre } from '../../base/cone';
 import type { Backing, Station } from '../../design/fixture/fixture';
+import { heldAtClamps } from '../../design/fixture/held-at-clamps';
 import { plankFor } from '../../design/fixture/plank';
 import { throatFor, type Throat } from '../../design/fixture/throat';
 import { html, type HtmlElement } from '../html';
@@ -149,7 +150,7 @@ export function clampThroat(shop: Shop): number {
 }
 
 function throatOf({ layout, bend, tables }: Shop): Throat {
-  return throatFor(layout, bend.legs.held, plankFor(bend, layout, tables.rules));
+  return throatFor(layout, heldAtClamps(layout, bend), plankFor(bend, layout, tables.rules));
 }
 
 /** What the clamps go round on their way in. */

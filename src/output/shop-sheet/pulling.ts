@@ -4,6 +4,7 @@ import type { Yoke } from '../../design/bend/bend-plan';
 import { noseLines } from '../../design/pull/nose-lines';
 import { handlePlaces, yokeDepth, yokeHoles } from '../../design/pull/yoke-parts';
 import { html, type HtmlElement, type HtmlNode } from '../html';
+import { footPast } from './foot-short';
 import { clampOpening, clampThroat } from './hardware';
 import { degrees } from './measures';
 import { caution, count, list, table, theirs } from './pieces';
@@ -62,11 +63,13 @@ function markWords({ bend: { pull }, say }: Shop): string {
 const LEAST_SHIFT = 0.15;
 
 function packing({ bend, layout, say }: Shop, reach: number): string {
-  const { held } = bend.legs;
+  const held = bend.heldAlong
+    ? Math.min(bend.legs.held, ...footPast(bend, layout).map(({ past }) => reach - past))
+    : bend.legs.held;
   const ears = layout.spine.ears > 0;
   const under = held < layout.spine.thickness ? 'the rear of the spine and under each foot' : 'each foot';
   return held < reach
-    ? `The held leg reaches ${say.length(held)} back and the foot ${say.length(reach)}: lay packing of the same thickness as the sheet (${say.thickness(bend.section.thickness)}) under ${under}${ears ? ' and each ear' : ''}, or the form rocks.`
+    ? `The held leg reaches ${say.length(held)} back${held < bend.legs.held ? ' where it is least deep under a foot' : ''} and the foot ${say.length(reach)}: lay packing of the same thickness as the sheet (${say.thickness(bend.section.thickness)}) under ${under}${ears ? ' and each ear' : ''}, or the form rocks.`
     : `The held leg reaches under the whole foot${ears ? '; pack the ears up by the thickness of the sheet' : ''}.`;
 }
 
