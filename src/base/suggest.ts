@@ -1,3 +1,5 @@
+import { at } from './at';
+
 /** Words further apart than this share of their length are not taken for one another's misspelling. */
 const FURTHEST = 0.45;
 
@@ -19,16 +21,16 @@ export function nearest(word: string, known: readonly string[]): string | null {
 export function wordDistance(a: string, b: string): number {
   const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, j) => j)];
   for (let i = 1; i <= a.length; i++) {
-    const [above = [], twoAbove = []] = [rows[i - 1], rows[i - 2]];
+    const above = at(rows, i - 1);
     const row = [i];
     for (let j = 1; j <= b.length; j++) {
       const change = a[i - 1] === b[j - 1] ? 0 : 1;
-      let least = Math.min((above[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (above[j - 1] ?? 0) + change);
+      let least = Math.min(at(above, j) + 1, at(row, j - 1) + 1, at(above, j - 1) + change);
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-        least = Math.min(least, (twoAbove[j - 2] ?? 0) + 1);
+        least = Math.min(least, at(at(rows, i - 2), j - 2) + 1);
       row.push(least);
     }
     rows.push(row);
   }
-  return rows[a.length]?.[b.length] ?? 0;
+  return at(at(rows, a.length), b.length);
 }

@@ -1,3 +1,5 @@
+import { at } from '../base/at';
+
 /** The text of a job file, or why it is none. */
 export type Decoded =
   { readonly text: string; readonly problem: null } | { readonly text: null; readonly problem: string };
@@ -32,7 +34,7 @@ function whereBroken(bytes: Uint8Array): string {
   const before = decode(bytes.subarray(0, good), true);
   const line = before.split('\n').length;
   const place = [...before.slice(before.lastIndexOf('\n') + 1)].length + 1;
-  const byte = (bytes[good] ?? 0).toString(16).toUpperCase().padStart(2, '0');
+  const byte = at(bytes, good).toString(16).toUpperCase().padStart(2, '0');
   return `line ${line}, character ${place}: this is not text in UTF-8 (a byte ${byte} stands there); save it as UTF-8, or check that it is the right file`;
 }
 

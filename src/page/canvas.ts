@@ -1,3 +1,4 @@
+import { at } from '../base/at';
 import type { Model, Tag } from '../output/picture/model';
 import {
   paintArrow,
@@ -101,10 +102,8 @@ export function drawScene(canvas: HTMLCanvasElement, { model, eye: { turn, heigh
 /** The pull's arrow, and its word where the arrow points to, clear of its head. */
 function paintPull(path: readonly PaperPoint[], text: string): PictureShape[] {
   const arrow = paintArrow(path, WORD);
-  const [tip, before] = [
-    path.at(-1),
-    path.findLast(([x, y]) => Math.hypot(x - (path.at(-1)?.[0] ?? 0), y - (path.at(-1)?.[1] ?? 0)) > WORD),
-  ];
+  const tip = path.at(-1);
+  const before = tip && path.findLast(([x, y]) => Math.hypot(x - tip[0], y - tip[1]) > WORD);
   if (arrow.length === 0 || !tip || !before) return arrow;
   const way = Math.atan2(tip[1] - before[1], tip[0] - before[0]);
   const [aside, above] = [1.1 * halfWidth({ text, size: WORD }) + 4, 0.8 * WORD];
@@ -128,7 +127,7 @@ function fit(model: Model, eye: Point3, width: number, height: number): OnPaper 
     ...model.pull,
   ];
   const bound = (axis: 0 | 1 | 2, pick: (...values: number[]) => number): number =>
-    points.reduce((held, point) => pick(held, point[axis]), points[0]?.[axis] ?? 0);
+    points.reduce((held, point) => pick(held, point[axis]), at(points, 0)[axis]);
   const low: Point3 = [bound(0, Math.min), bound(1, Math.min), bound(2, Math.min)];
   const high: Point3 = [bound(0, Math.max), bound(1, Math.max), bound(2, Math.max)];
   const [middleX, middleY] = project([(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2], eye);

@@ -1,3 +1,4 @@
+import { at } from '../base/at';
 import type { JSX } from 'preact';
 import { toDegrees } from '../base/angle';
 import { midRadiusAt, radiusAt } from '../base/cone';
@@ -87,12 +88,12 @@ function Plot({ title, unit, units, xs, lines }: PlotProps): JSX.Element {
   const [least, most] = [Math.min(...all), Math.max(...all)];
   const spare = Math.max((most - least) * 0.15, Math.abs(most) * 0.02, unit === 'degrees' ? 0.6 : 0.05);
   const [low, high] = [least - spare, most + spare];
-  const length = xs.at(-1) ?? 1;
+  const length = at(xs, -1);
   const across = (x: number): number => LEFT + ((WIDTH - LEFT - RIGHT) * x) / length;
   const up = (value: number): number => HEIGHT - BOTTOM - ((HEIGHT - BOTTOM - TOP) * (value - low)) / (high - low);
   const say = (value: number): string => (unit === 'length' ? showLength(value, units) : `${value.toFixed(1)}°`);
   const said = lines
-    .map(({ name, values }) => `${name} ${say(values[0] ?? 0)} at end A, ${say(values.at(-1) ?? 0)} at end B`)
+    .map(({ name, values }) => `${name} ${say(at(values, 0))} at end A, ${say(at(values, -1))} at end B`)
     .join('; ');
   return (
     <figure>
@@ -127,7 +128,9 @@ function Plot({ title, unit, units, xs, lines }: PlotProps): JSX.Element {
           <polyline
             key={name}
             class={`line${index}`}
-            points={values.map((value, at) => `${across(xs[at] ?? 0).toFixed(1)},${up(value).toFixed(1)}`).join(' ')}
+            points={values
+              .map((value, place) => `${across(at(xs, place)).toFixed(1)},${up(value).toFixed(1)}`)
+              .join(' ')}
           />
         ))}
         <text class="end" x={LEFT} y={HEIGHT - 5} text-anchor="middle">

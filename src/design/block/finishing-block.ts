@@ -94,10 +94,10 @@ export function layOutBlock(bend: BendPlan, job: Job, tables: Tables): Staged<Fi
     ),
   ];
   const half = thickness / 2;
-  const [first, last] = [layers[0], layers.at(-1)];
+  const [first, last] = [at(layers, 0), at(layers, -1)];
   const block: FinishingBlock = {
-    from: tangentFromCentre(bend.finished, (first?.at ?? 0) - half),
-    to: tangentFromCentre(bend.finished, (last?.at ?? 0) + half),
+    from: tangentFromCentre(bend.finished, first.at - half),
+    to: tangentFromCentre(bend.finished, last.at + half),
     ...shape,
     holes,
     layers,

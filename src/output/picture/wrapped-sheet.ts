@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { angleFromWrap, coneThrough, radiusAt, type Cone } from '../../base/cone';
 import type { Point } from '../../base/polygon';
 import type { BendPlan } from '../../design/bend/bend-plan';
@@ -166,7 +167,7 @@ function heldLeg({ length, legs }: BendPlan, { heldFolds, early }: SheetAt): Bod
     return folded.reduce((moved, { A, turn }) => turnAbout(moved, { from: [0, -A, 0], axis: [1, 0, 0], turn }), point);
   });
   const outlines = motions.map((carry, index): Point3[] => {
-    const [low, high] = [places[index] ?? 0, places[index + 1] ?? 0];
+    const [low, high] = [at(places, index), at(places, index + 1)];
     const corners: Point3[] = [
       [0, high, 0],
       [0, low, 0],

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import { roomIn } from '../../drawing/aids/room';
 import { boundsOfPoints } from '../../base/bounds';
 import type { BoardFrame } from './board-frame';
@@ -128,5 +129,5 @@ function middleOf(polygon: readonly PaperPoint[]): PaperPoint {
   const ys = polygon.map(([, y]) => y);
   const y = (Math.min(...ys) + Math.max(...ys)) / 2;
   const room = roomIn(polygon, y, y);
-  return [room ? (room.from + room.to) / 2 : (polygon[0]?.[0] ?? 0), y];
+  return [room ? (room.from + room.to) / 2 : at(polygon, 0)[0], y];
 }

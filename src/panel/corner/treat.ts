@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Point } from '../../base/polygon';
 import { apart3 } from '../../base/space';
 import { rootBetween } from '../../base/solve';
@@ -49,7 +50,7 @@ export function mitreOf({ ends, rims }: CornerEnds, rootShrink: number): Mitre |
   const curves = [curveOf([a, b]), curveOf([b, a])] as const;
   const outs = curves.map((curve, side) => outAtRim(curve, rims[side === 0 ? 0 : 1]));
   if (!outs.every(Number.isFinite)) return null;
-  const out = rootOut([a, b], outs[0] ?? 1, rootShrink);
+  const out = rootOut([a, b], at(outs, 0), rootShrink);
   const { own, other } = mitrePair(a, b.bend, stationAt(a.bend, out));
   const [p, q] = [flatOf(a.bend, own), flatOf(b.bend, other)];
   const otherOut = other.beyond > 0 ? 1 + other.beyond : other.wrap / b.bend.wrap;

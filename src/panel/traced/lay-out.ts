@@ -258,7 +258,9 @@ function withoutLegLine(leg: readonly Vertex[], bend: Bend): Vertex[] {
 /** The corner of a zone that its leg line starts from. */
 function zoneCrossing(bend: Bend): number {
   const wraps = bend.zone.map((vertex) => bentAt(bend, pointOf(vertex)).wrap);
-  return wraps.findIndex((wrap, index) => wrap > bend.wrap - 1e-6 && (wraps[index + 1] ?? 0) > bend.wrap - 1e-6);
+  return wraps.findIndex(
+    (wrap, index) => wrap > bend.wrap - 1e-6 && at(wraps, (index + 1) % wraps.length) > bend.wrap - 1e-6,
+  );
 }
 
 function nearest(loop: readonly Vertex[], to: Vertex): number {
