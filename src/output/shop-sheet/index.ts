@@ -89,7 +89,7 @@ function body(shop: Shop): HtmlElement {
       ...(shop.boards.length > 0 ? [flowing('boards', 'Parts on the boards', ...boardFigures(shop))] : []),
       flowing('flat-sheet', 'The sheet', ...flatSheet(shop)),
       section('steps', 'Step by step', pulledPicture(shop), ...steps(shop)),
-      section('sources', 'What the numbers rest on', ...sources(shop)),
+      flowing('sources', 'What the numbers rest on', ...sources(shop)),
     ),
   );
 }
