@@ -13,6 +13,7 @@ export type AttributeName =
   | 'fill'
   | 'stroke'
   | 'stroke-width'
+  | 'stroke-dasharray'
   | 'd'
   | 'cx'
   | 'cy'

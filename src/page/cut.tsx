@@ -4,7 +4,7 @@ import { boundsOf } from '../base/bounds';
 import type { Part } from '../drawing/parts/part';
 import { coloursFor } from '../output/colour';
 import { drawingGroups } from '../output/svg';
-import { allDrawings } from './drawing/all-drawings';
+import { allDrawings, templatePages } from './drawing/all-drawings';
 import { toNode } from './drawing/to-node';
 import { Viewer } from './drawing/viewer';
 import { showLength } from './know';
@@ -24,7 +24,7 @@ export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Elemen
         <button type="button" onClick={() => setLooked('spine')}>
           Look at the drawings
         </button>{' '}
-        <span class="quiet">with dimensions; the boards, the blank and the gauges too</span>
+        <span class="quiet">with dimensions; the boards, the blank, the gauges and the pages to print too</span>
       </p>
       <ul class="parts">
         {form.parts.map((part) => (
@@ -38,7 +38,13 @@ export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Elemen
         ))}
       </ul>
       {looked === null ? null : (
-        <Viewer make={() => allDrawings(form)} of={form} first={looked} close={() => setLooked(null)} />
+        <Viewer
+          make={() => allDrawings(form)}
+          later={() => templatePages(form)}
+          of={form}
+          first={looked}
+          close={() => setLooked(null)}
+        />
       )}
     </section>
   );

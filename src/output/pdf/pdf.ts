@@ -2,6 +2,7 @@ import { at } from '../../base/at';
 import type { Drawing } from '../../base/drawing';
 import type { LengthUnit } from '../../base/units';
 import type { PaperChoice } from '../../job/job';
+import type { Element } from '../xml';
 import { captionUnder } from './caption';
 import { addPageTo, beginDocument, endDocument } from './document';
 import { dressForPaper, printDressed, type Dressed } from './dress';
@@ -9,8 +10,9 @@ import { drawFront, layOutFront, type FrontPage, type Listed } from './front';
 import { drawFoot, drawMap, drawSeams } from './furniture';
 import type { Lettering } from './lettering';
 import { planPages, type PlannedPage } from './page-plan';
-import type { Page } from './paper';
+import type { Page, Size } from './paper';
 import type { Pen } from './pen';
+import { makePicturePen } from './picture-pen';
 import { pageCount, tileName } from './tile-plan';
 
 /** A drawing to print at 1:1. */
@@ -37,28 +39,11 @@ interface Prepared {
 export async function writeTemplates(
   templates: readonly Template[],
   paper: PaperChoice,
-  job: { readonly title: string; readonly units: LengthUnit },
+  job: PrintedJob,
   font: Uint8Array,
 ): Promise<Uint8Array> {
   const document = await beginDocument(font);
-  const { letters } = document;
-  const { prepared, planned, front } = prepare(templates, paper, job, letters);
-  const pages = front.length + planned.length;
-
-  const addPage = (page: Page, names: string, number: number, draw: (pen: Pen) => void): void => {
-    addPageTo(document, page, (pen) => {
-      draw(pen);
-      drawFoot(pen, page, { title: job.title, names, number, pages, units: job.units }, letters);
-    });
-  };
-  for (const [index, cover] of front.entries())
-    addPage(cover.page, 'Read this first', index + 1, (pen) => drawFront(pen, cover));
-  for (const [index, plan] of planned.entries()) {
-    addPage(plan.page, namesOn(plan, prepared), front.length + index + 1, (pen) =>
-      drawPlanned(pen, plan, prepared, letters),
-    );
-  }
-
+  for (const { page, draw } of layOutPages(templates, paper, job, document.letters)) addPageTo(document, page, draw);
   return endDocument(document, job.title);
 }
 
@@ -66,12 +51,75 @@ export async function writeTemplates(
 export async function countPages(
   templates: readonly Template[],
   paper: PaperChoice,
-  job: { readonly title: string; readonly units: LengthUnit },
+  job: PrintedJob,
   font: Uint8Array,
 ): Promise<number> {
   const { letters } = await beginDocument(font);
-  const { planned, front } = prepare(templates, paper, job, letters);
-  return front.length + planned.length;
+  return layOutPages(templates, paper, job, letters).length;
+}
+
+/** A page of {@link writeTemplates} to be looked at: what is on it, and its picture, mm. */
+export interface SeenPage {
+  readonly names: string;
+  readonly size: Size;
+  readonly elements: readonly Element[];
+}
+
+/** The pages {@link writeTemplates} would print, as pictures. */
+export async function seePages(
+  templates: readonly Template[],
+  paper: PaperChoice,
+  job: PrintedJob,
+  font: Uint8Array,
+): Promise<SeenPage[]> {
+  const { letters } = await beginDocument(font);
+  return layOutPages(templates, paper, job, letters).map(({ page, names, draw }) => {
+    const pen = makePicturePen(page.height);
+    draw(pen);
+    return { names, size: page, elements: pen.elements() };
+  });
+}
+
+/** What every page says of its job. */
+interface PrintedJob {
+  readonly title: string;
+  readonly units: LengthUnit;
+}
+
+/** A page: its paper, what is on it, and how it is drawn, foot included. */
+interface LaidPage {
+  readonly page: Page;
+  readonly names: string;
+  readonly draw: (pen: Pen) => void;
+}
+
+function layOutPages(
+  templates: readonly Template[],
+  paper: PaperChoice,
+  job: PrintedJob,
+  letters: Lettering,
+): LaidPage[] {
+  const { prepared, planned, front } = prepare(templates, paper, job, letters);
+  const pages: LaidPage[] = [
+    ...front.map((cover) => ({
+      page: cover.page,
+      names: 'Read this first',
+      draw: (pen: Pen) => drawFront(pen, cover),
+    })),
+    ...planned.map((plan) => ({
+      page: plan.page,
+      names: namesOn(plan, prepared),
+      draw: (pen: Pen) => drawPlanned(pen, plan, prepared, letters),
+    })),
+  ];
+  return pages.map(({ page, names, draw }, index) => ({
+    page,
+    names,
+    draw: (pen) => {
+      draw(pen);
+      drawFoot(pen, page, { ...job, names, number: index + 1, pages: pages.length }, letters);
+    },
+  }));
 }
 
 interface PreparedPages {
@@ -83,7 +131,7 @@ interface PreparedPages {
 function prepare(
   templates: readonly Template[],
   paper: PaperChoice,
-  job: { readonly title: string; readonly units: LengthUnit },
+  job: PrintedJob,
   letters: Lettering,
 ): PreparedPages {
   const prepared = templates.map((template): Prepared => {
@@ -122,7 +170,7 @@ function namesOn(plan: PlannedPage, prepared: readonly Prepared[]): string {
 function layOutFrontPages(
   { prepared, planned }: Omit<PreparedPages, 'front'>,
   paper: PaperChoice,
-  job: { readonly title: string; readonly units: LengthUnit },
+  job: PrintedJob,
   letters: Lettering,
 ): FrontPage[] {
   const layOut = (before: number): FrontPage[] =>

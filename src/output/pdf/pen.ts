@@ -5,9 +5,7 @@ import { fixed } from '../number';
 import { CAPITAL, type Lettering } from './lettering';
 import type { Rect } from './paper';
 
-/**
- * Writes a page's content stream in mm, origin at the page's lower left corner, y up. Operators: ISO 32000-1, annex A.
- */
+/** Draws a page in mm, origin at the page's lower left corner, y up. */
 export interface Pen {
   /** Width of the lines that follow, mm, and their dashes: drawn, left out, … */
   readonly style: (width: number, dash?: readonly number[]) => void;
@@ -28,6 +26,10 @@ export interface Pen {
   ) => void;
   /** Draws with all outside a box cut off. */
   readonly within: (box: Rect, draw: () => void) => void;
+}
+
+/** A pen that writes a PDF page's content stream. */
+interface StreamPen extends Pen {
   readonly content: () => string;
 }
 
@@ -40,7 +42,8 @@ const DECIMALS = 4;
 /** Widest arc drawn as one Bézier curve: it strays from the circle by 4 parts in 10⁷ of its radius. */
 const WIDEST_ARC = Math.PI / 6;
 
-export function makePen(letters: Lettering, fontName: string): Pen {
+/** Operators: ISO 32000-1, annex A. */
+export function makePen(letters: Lettering, fontName: string): StreamPen {
   const out: string[] = [`${fixed(POINTS, 9)} 0 0 ${fixed(POINTS, 9)} 0 0 cm 1 J 1 j`];
   const numbers = (...values: readonly number[]): string => values.map((value) => fixed(value, DECIMALS)).join(' ');
   const write = (operator: string, ...values: readonly number[]): void => {

@@ -1,8 +1,11 @@
+import font from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf';
 import { boundsOf } from '../../base/bounds';
 import type { Drawing } from '../../base/drawing';
 import { drawAids, drawTrial } from '../../drawing/aids';
 import { coloursFor } from '../../output/colour';
+import { templatesOf } from '../../output/files';
 import type { HtmlNode } from '../../output/html';
+import { seePages, type SeenPage } from '../../output/pdf/pdf';
 import { layOutPieces } from '../../output/pieces';
 import { backingFigure, stationFigure } from '../../output/shop-sheet/board-figures';
 import { boardFigures } from '../../output/shop-sheet/board-figure';
@@ -10,9 +13,10 @@ import { gather } from '../../output/shop-sheet/gather';
 import type { Shop } from '../../output/shop-sheet/shop';
 import { spineFigure } from '../../output/shop-sheet/spine-figure';
 import { drawingGroups } from '../../output/svg';
-import type { Element } from '../../output/xml';
+import { el, type Element } from '../../output/xml';
 import { tablesIn } from '../../tables/tables';
 import { tables, type Form } from '../work';
+import type { Letters } from './legible';
 import type { Size } from './pan';
 
 /** A drawing that can be looked at by itself. */
@@ -24,9 +28,17 @@ export interface ViewedDrawing {
   /** mm. */
   readonly size: Size;
   readonly elements: readonly Element[];
+  readonly letters: Letters;
 }
 
-export const groups = ['With dimensions', 'To cut', 'Boards', 'Blank, gauges, trial strips', 'Blank'] as const;
+export const groups = [
+  'With dimensions',
+  'To cut',
+  'Boards',
+  'Blank, gauges, trial strips',
+  'Blank',
+  'Pages of templates.pdf',
+] as const;
 export type Group = (typeof groups)[number];
 
 /** Blank border round a drawing, mm. */
@@ -47,7 +59,14 @@ export function allDrawings(form: Form): ViewedDrawing[] {
   const toCut = (group: Group, id: string, name: string, drawing: Drawing): ViewedDrawing => {
     const bounds = boundsOf(drawing);
     const size = { width: bounds.maxX - bounds.minX + 2 * MARGIN, height: bounds.maxY - bounds.minY + 2 * MARGIN };
-    return { id: `cut-${id}`, group, name, size, elements: drawingGroups(drawing, bounds, MARGIN, colours) };
+    return {
+      id: `cut-${id}`,
+      group,
+      name,
+      size,
+      elements: drawingGroups(drawing, bounds, MARGIN, colours),
+      letters: 'cut',
+    };
   };
   const boards = boardFigures(shop).flatMap(picturesIn);
   return [
@@ -66,6 +85,28 @@ export function allDrawings(form: Form): ViewedDrawing[] {
   ];
 }
 
+/** Every page of a form's templates, as it is printed. */
+export async function templatePages({ job, planned, bend, parts }: Form): Promise<ViewedDrawing[]> {
+  const own = tablesIn(tables, job.units);
+  const aids = [...drawAids(bend, job), ...drawTrial(bend, job, own)];
+  return viewedPages(await seePages(templatesOf(planned, { parts, aids }, own), job.paper, job, font));
+}
+
+/** Printed pages as drawings to be looked at. */
+export function viewedPages(pages: readonly SeenPage[]): ViewedDrawing[] {
+  return pages.map(({ names, size, elements }, index) => {
+    const edge = el('path', { d: `M0 0H${size.width}V${size.height}H0Z`, fill: '#ffffff', stroke: 'none' });
+    return {
+      id: `page-${index + 1}`,
+      group: 'Pages of templates.pdf',
+      name: `Page ${index + 1} of ${pages.length}: ${names}`,
+      size,
+      elements: [edge, ...elements],
+      letters: 'print',
+    };
+  });
+}
+
 /** The drawing to begin with when a part is opened: the one with its dimensions, where there is one. */
 export function drawingOf(part: string, all: readonly ViewedDrawing[]): string {
   return (all.find(({ id }) => id === part) ?? all.find(({ id }) => id === `cut-${part}`))?.id ?? '';
@@ -74,7 +115,7 @@ export function drawingOf(part: string, all: readonly ViewedDrawing[]): string {
 function figure(id: string, name: string, svg: Element): ViewedDrawing {
   const [, , width = 1, height = 1] = (svg.attributes.viewBox ?? '').split(' ').map(Number);
   const elements = svg.children.filter((child) => typeof child !== 'string').filter(({ name: tag }) => tag !== 'title');
-  return { id, group: 'With dimensions', name, size: { width, height }, elements };
+  return { id, group: 'With dimensions', name, size: { width, height }, elements, letters: 'measures' };
 }
 
 function picturesIn(node: HtmlNode): Element[] {

@@ -74,13 +74,18 @@ function wordFrom(attributes: Element['attributes'], text: string, [right, down]
   };
 }
 
+/**
+ * A drawing's letters: `measures`, of any size that can be read; `cut`, to be cut or engraved, so never shown smaller than they are;
+ * `print`, as they come out on paper, neither larger nor smaller.
+ */
+export type Letters = 'measures' | 'cut' | 'print';
+
 /** How a drawing lies on the screen: its place, its own size, mm, and whether it is turned a quarter clockwise. */
 export interface Lying {
   readonly place: Place;
   readonly size: Size;
   readonly turned: boolean;
-  /** Whether its letters are drawn at their true size, to be cut or engraved: then they are never shown smaller than that. */
-  readonly trueLetters: boolean;
+  readonly letters: Letters;
 }
 
 /** Every word at a size to read it, larger print first; a word that would lie on another waits. */
@@ -88,14 +93,18 @@ export function shownWords(words: readonly Word[], lying: Lying): Shown[] {
   const taken: Box[] = [];
   const found = new Map<Word, Shown>();
   for (const word of [...words].sort((a, b) => b.size - a.size)) {
-    const [least, most] = [LEAST / lying.place.scale, lying.trueLetters ? Infinity : MOST / lying.place.scale];
-    const size = Math.min(most, Math.max(least, word.size));
+    const size = sizeOf(word, lying);
     const box = boxOf(word, size, lying);
-    const hasRoom = taken.every((other) => !overlap(box, other));
+    const hasRoom = lying.letters === 'print' || taken.every((other) => !overlap(box, other));
     if (hasRoom) taken.push(box);
     found.set(word, { word, size, box, hasRoom });
   }
   return words.flatMap((word) => found.get(word) ?? []);
+}
+
+function sizeOf({ size }: Word, { letters, place }: Lying): number {
+  if (letters === 'print') return size;
+  return Math.min(letters === 'cut' ? Infinity : MOST / place.scale, Math.max(LEAST / place.scale, size));
 }
 
 function boxOf({ text, x, y, anchor, angle, about }: Word, size: number, lying: Lying): Box {

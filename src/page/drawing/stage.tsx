@@ -61,11 +61,12 @@ export function Stage({ view, handle, tapped }: StageProps): JSX.Element {
   const travelled = useRef(0);
   const words = useMemo(() => wordsOf(view.elements), [view]);
   const nodes = useMemo(() => view.elements.map(toNode), [view]);
-  const turned = lie.turned ?? isBetterTurned(view.size, frame);
+  // Paper is read upright.
+  const turned = lie.turned ?? (view.letters !== 'print' && isBetterTurned(view.size, frame));
   const size = turned ? turnedSize(view.size) : view.size;
   const place = lie.place ?? whole(size, frame);
   const shown = useMemo(
-    () => shownWords(words, { place, size: view.size, turned, trueLetters: view.group !== 'With dimensions' }),
+    () => shownWords(words, { place, size: view.size, turned, letters: view.letters }),
     [words, place.scale, place.x, place.y, view, turned],
   );
 
@@ -132,7 +133,7 @@ export function Stage({ view, handle, tapped }: StageProps): JSX.Element {
   return (
     <svg
       ref={holder}
-      class="stage"
+      class={view.letters === 'print' ? 'stage print' : 'stage'}
       tabindex={0}
       role="img"
       aria-label={`${view.name}. Arrow keys move it, plus and minus draw nearer and away, Home shows all, T turns it.`}

@@ -8,6 +8,8 @@ import { NEARER, Stage, type StageHandle } from './stage';
 interface ViewerProps {
   /** Draws what there is to see. */
   readonly make: () => readonly ViewedDrawing[];
+  /** Draws what takes longer and comes after. */
+  readonly later?: () => Promise<readonly ViewedDrawing[]>;
   /** What it is of: it is drawn anew once that changes. */
   readonly of: unknown;
   readonly first: string;
@@ -15,10 +17,12 @@ interface ViewerProps {
 }
 
 /** Every drawing over the whole window, one at a time, `first` (a part, or a drawing) to begin with. */
-export function Viewer({ make, of, first, close }: ViewerProps): JSX.Element {
+export function Viewer({ make, later, of, first, close }: ViewerProps): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
   const handle = useRef<StageHandle | null>(null);
-  const all = useMemo(make, [of]);
+  const made = useMemo(make, [of]);
+  const more = useLater(later, of);
+  const all = useMemo(() => [...made, ...more], [made, more]);
   const [id, setId] = useState(() => drawingOf(first, all));
   const [told, setTold] = useState('');
   const at = Math.max(
@@ -73,6 +77,21 @@ export function Viewer({ make, of, first, close }: ViewerProps): JSX.Element {
     </dialog>
   );
 }
+
+/** What comes after: nothing until then, and nothing of what was asked before. */
+function useLater(later: ViewerProps['later'], of: unknown): readonly ViewedDrawing[] {
+  const [come, setCome] = useState<{ readonly of: unknown; readonly views: readonly ViewedDrawing[] } | null>(null);
+  useEffect(() => {
+    let isWanted = true;
+    void later?.().then((views) => (isWanted ? setCome({ of, views }) : undefined));
+    return () => {
+      isWanted = false;
+    };
+  }, [of]);
+  return come && come.of === of ? come.views : NONE;
+}
+
+const NONE: readonly ViewedDrawing[] = [];
 
 function Choice({
   all,

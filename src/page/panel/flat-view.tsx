@@ -68,6 +68,7 @@ function viewedBlanks(planned: BuildablePanel): ViewedDrawing[] {
       name: (path.split('/').at(-1) ?? path).replaceAll('-', ' '),
       size: { width: bounds.maxX - bounds.minX + 2 * MARGIN, height: bounds.maxY - bounds.minY + 2 * MARGIN },
       elements: drawingGroups(drawing, bounds, MARGIN, colours),
+      letters: 'cut',
     };
   });
 }

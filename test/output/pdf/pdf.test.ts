@@ -13,7 +13,9 @@ import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../../src/base/drawing';
 import type { PaperChoice } from '../../../src/job/job';
 import { makeLettering, shorten, wrap } from '../../../src/output/pdf/lettering';
-import { writeTemplates, type Template } from '../../../src/output/pdf/pdf';
+import { at } from '../../../src/base/at';
+import { seePages, writeTemplates, type Template } from '../../../src/output/pdf/pdf';
+import type { Element } from '../../../src/output/xml';
 import { font } from '../../helpers/font';
 
 const A4: PaperChoice = { size: 'A4', orientation: 'auto', width: null, margin: 7, overlap: 10 };
@@ -65,6 +67,11 @@ function textsOf(pdf: PDFDocument, page: PDFPage): string[] {
   );
 }
 
+/** An element and all inside it. */
+function within(elements: readonly (Element | string)[]): Element[] {
+  return elements.flatMap((one) => (typeof one === 'string' ? [] : [one, ...within(one.children)]));
+}
+
 function contentOf(pdf: PDFDocument, page: PDFPage): string {
   const contents = page.node.Contents();
   const streams =
@@ -110,6 +117,35 @@ describe('templates.pdf', () => {
       ).toEqual([]);
       expect(texts[0]?.join(' ').replaceAll('\u00a0', ' ')).toContain(told);
     }
+  });
+
+  it('is seen on the page as it is printed: the same words, and every curve in the same place', async () => {
+    const { pdf, pages, texts } = await read(TEMPLATES);
+    const seen = await seePages(TEMPLATES, A4, JOB, font);
+    expect(seen.map(({ size }) => [size.width, size.height])).toEqual(pages.map(() => [210, 297]));
+    const numbers = (text: string): number[] => text.trim().split(/\s+/u).map(Number);
+    for (const [index, { elements, size }] of seen.entries()) {
+      const all = within(elements);
+      expect(all.filter(({ name }) => name === 'text').flatMap(({ children }) => children)).toEqual(texts[index]);
+      const curves = all.flatMap(({ attributes: { d = '' } }) =>
+        [...d.matchAll(/C([-\d. ]+)/gu)].map(([, curve = '']) =>
+          numbers(curve).map((value, at) => (at % 2 === 0 ? value : size.height - value)),
+        ),
+      );
+      const circles = all.filter(({ name }) => name === 'circle').length;
+      const content = contentOf(pdf, at(pages, index));
+      const printed = [...content.matchAll(/^([-\d. ]+) c$/gmu)].map(([, curve = '']) => numbers(curve));
+      // A circle is twelve curves on paper, of 30° each.
+      expect(printed).toHaveLength(curves.length + 12 * circles);
+      for (const curve of curves)
+        expect(
+          printed.some((one) => one.every((value, place) => Math.abs(value - at(curve, place)) < 2e-4)),
+          curve.join(' '),
+        ).toBe(true);
+    }
+    expect(seen.flatMap(({ elements }) => within(elements)).some(({ attributes }) => attributes.d?.includes('C'))).toBe(
+      true,
+    );
   });
 
   it('has the same bytes twice, and no date', async () => {

@@ -17,7 +17,7 @@ const lying = (scale: number, turned = false): Lying => ({
   place: { scale, x: 0, y: 0 },
   size: { width: 200, height: 100 },
   turned,
-  trueLetters: false,
+  letters: 'measures',
 });
 
 describe('the words of a drawing', () => {
@@ -40,7 +40,15 @@ describe('the words of a drawing', () => {
   it('of dimensions are never larger than they need be; letters to be cut are as large as they are', () => {
     const words = wordsOf([text('120 mm', 0, 10)]);
     expect(shownWords(words, lying(40))[0]?.size).toBeCloseTo(MOST / 40);
-    expect(shownWords(words, { ...lying(40), trueLetters: true })[0]?.size).toBe(3);
+    expect(shownWords(words, { ...lying(40), letters: 'cut' })[0]?.size).toBe(3);
+  });
+
+  it('on paper are as they come out of the printer, near and far', () => {
+    const words = wordsOf([text('120 mm', 0, 10), text('7 mm', 1, 10)]);
+    for (const scale of [0.2, 1, 40])
+      expect(
+        shownWords(words, { ...lying(scale), letters: 'print' }).map(({ size, hasRoom }) => [size, hasRoom]),
+      ).toEqual(words.map(({ size }) => [size, true]));
   });
 
   it('that would lie on another wait until there is room for both', () => {
