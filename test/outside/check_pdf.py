@@ -25,6 +25,7 @@ import tempfile
 from pathlib import Path
 
 import ezdxf
+import numpy
 
 DPI = 300
 PIXEL = 25.4 / DPI  # mm
@@ -48,6 +49,7 @@ class Page:
         header = re.match(rb"P5\s+(\d+)\s+(\d+)\s+255\s", picture)
         self.width, self.height = int(header[1]), int(header[2])
         self.dark = picture[header.end():].translate(DARK)
+        self.pixels = numpy.frombuffer(self.dark, numpy.uint8)
         self.words = words
 
     def is_dark(self, x, y):
@@ -205,9 +207,18 @@ class Joined:
                 best, room = (page, px, py), clear
         return best
 
-    def is_dark(self, x, y):
-        part = self.part_at(x, y)
-        return part is not None and part[0].is_dark(part[1], part[2])
+    def share_dark(self, xs, ys):
+        """How many of some points are dark, each looked at on the page that shows it furthest from the edges of its drawing."""
+        left, bottom, rest = self.edge
+        best, dark = numpy.full(len(xs), 0.5), numpy.zeros(len(xs), bool)
+        for page, (dx, dy) in self.parts:
+            px, py = xs - dx, ys - dy
+            clear = numpy.minimum.reduce([px - left, py - bottom, page.width * PIXEL - rest - px, page.height * PIXEL - rest - py])
+            mine = clear > best
+            columns, rows = (px[mine] / PIXEL).astype(int), page.height - 1 - (py[mine] / PIXEL).astype(int)
+            dark[mine] = page.pixels[rows * page.width + columns] == 1
+            best[mine] = clear[mine]
+        return dark.mean()
 
     def line_near(self, x, y, nx, ny, reach):
         part = self.part_at(x, y)
@@ -267,8 +278,9 @@ def slide(picture, lie, sx, sy):
     """The shift near a first guess under which most of some points are dark, and their share."""
     for reach, step, thinned in ((3.0, 0.25, 5), (0.3, 0.05, 1)):
         count = round(reach / step)
+        xs, ys = (numpy.array(axis) for axis in zip(*lie[::thinned]))
         scored = [
-            (sum(picture.is_dark(x + sx + a * step, y + sy + b * step) for x, y in lie[::thinned]) / len(lie[::thinned]), -abs(a) - abs(b), a, b)
+            (picture.share_dark(xs + sx + a * step, ys + sy + b * step), -abs(a) - abs(b), a, b)
             for a in range(-count, count + 1)
             for b in range(-count, count + 1)
         ]
