@@ -156,6 +156,49 @@ export async function checkPanels({ check, must, fresh, download, seriousOn, soo
     await close();
   });
 
+  await check(
+    'panels: a drawing dropped on the page is opened, over a bend or another panel; a broken one is refused',
+    async () => {
+      const drop = (tab, name, text) =>
+        tab.evaluate(
+          ([name, text]) => {
+            const dataTransfer = new DataTransfer();
+            dataTransfer.items.add(new File([text], name));
+            for (const kind of ['dragover', 'drop'])
+              document.body.dispatchEvent(new DragEvent(kind, { dataTransfer, bubbles: true, cancelable: true }));
+          },
+          [name, text],
+        );
+      const svg = readFileSync(join(FOLDER, 'traced-deflector.svg'), 'utf8');
+      const blank = join(panels, 'tray', readdirSync(join(panels, 'tray'))[0], 'blank');
+      const dxf = readFileSync(
+        join(
+          blank,
+          readdirSync(blank).find((name) => name.endsWith('.dxf')),
+        ),
+        'utf8',
+      );
+      for (const open of [() => fresh(''), () => opened('bracket')]) {
+        const { tab, complaints, close } = await open();
+        await drop(tab, 'wing.svg', svg);
+        await tab.waitForSelector('svg.drawn');
+        must((await tab.$$eval('svg.drawn path', (all) => all.length)) > 0, 'nothing is drawn');
+        await drop(tab, 'outline.dxf', dxf);
+        must(
+          await soon(async () => (await tab.inputValue('[id="outline.file"]')) === 'outline.dxf', 15),
+          'the DXF is not opened',
+        );
+        await drop(tab, 'broken.svg', '<svg><path d="M0 0');
+        must(await soon(async () => /is not well-formed/.test(await tab.textContent('body')), 15), 'not refused');
+        await tab.click('button:text-is("Undo")');
+        await tab.waitForSelector('svg.drawn');
+        must((await tab.inputValue('[id="outline.file"]')) === 'outline.dxf', 'what stood before is lost');
+        must(complaints.length === 0, complaints.join('; '));
+        await close();
+      }
+    },
+  );
+
   await check('panels: from one bend to a panel and back, what was typed is kept', async () => {
     const { tab, complaints, close } = await fresh('');
     await tab.fill('[id="bend.length"]', '411');
