@@ -30,7 +30,7 @@ const LENGTH_UNITS: Readonly<Record<string, string>> = {
 };
 
 /** N in one of each unit a force may be written in. */
-const FORCE_UNITS: Readonly<Record<string, number>> = {
+export const NEWTONS_PER = {
   N: 1,
   kN: 1000,
   lbf: NEWTONS_PER_POUND,
@@ -39,7 +39,7 @@ const FORCE_UNITS: Readonly<Record<string, number>> = {
   pounds: NEWTONS_PER_POUND,
   kgf: 9.80665,
   kg: 9.80665,
-};
+} as const;
 
 /** ½ ¼ ⅞ and their like, each of one character, with the digit before it. No digit may follow, or `½2` would read as 1/22. */
 const VULGAR = /(\d?)\s*([\u00BC-\u00BE\u2150-\u215E])(?!\d)/gu;
@@ -91,13 +91,17 @@ export function parseLength(text: string, bare: LengthUnit): ParsedLength {
   return sum(one[1] ?? '', [one[2] ?? '', one[3] ?? bare]);
 }
 
-/** A force, N: `200 N`, `45 lbf`; a bare number is N. Null where the text is none. */
-export function parseForce(text: string): number | null {
+/** What a force without a unit is in, by the unit of lengths. */
+export const bareForce: Readonly<Record<LengthUnit, 'N' | 'lbf'>> = { mm: 'N', in: 'lbf' };
+
+/** A force, N: `200 N`, `45 lbf`; a bare number is N, or lbf beside inches. Null where the text is none. */
+export function parseForce(text: string, beside: LengthUnit): number | null {
   const match = new RegExp(String.raw`^(${NUMBER})\s*(N|kN|lbf|lbs|lb|pounds|kgf|kg)?$`, 'u').exec(
     text.length > LONGEST ? '' : text.trim(),
   );
   if (!match) return null;
-  return Number(match[1]) * (FORCE_UNITS[match[2] ?? 'N'] ?? NaN);
+  const units: Readonly<Record<string, number>> = NEWTONS_PER;
+  return Number(match[1]) * (units[match[2] ?? bareForce[beside]] ?? NaN);
 }
 
 /** Degrees as text: `90`, `90°`, `90 deg`. */

@@ -1,7 +1,7 @@
 import type { Finding, Measure } from '../base/findings';
 import { finding } from '../findings/finding';
 import { MM_PER_INCH } from '../base/inch';
-import { parseAngle, parseForce, parseLength, type LengthUnit } from '../base/units';
+import { bareForce, NEWTONS_PER, parseAngle, parseForce, parseLength, type LengthUnit } from '../base/units';
 import { gaugeThickness } from '../tables/look-up';
 import { candidates, rowNamed, type Row } from '../tables/names';
 import type { Metal } from '../tables/schema';
@@ -131,7 +131,10 @@ export class Reader {
     const value = this.at(path);
     if (typeof value !== 'number' && typeof value !== 'string') return undefined;
     if (typeof value === 'number' && !Number.isFinite(value)) return undefined;
-    const force = typeof value === 'number' ? value : parseForce(value);
+    // What it is in is not known: one finding says so.
+    if (typeof value === 'number' && !this.unitsKnown) return undefined;
+    const force =
+      typeof value === 'number' ? value * NEWTONS_PER[bareForce[this.units]] : parseForce(value, this.units);
     if (force === null || !Number.isFinite(force))
       return this.refuse(finding('bad-force', pathText(path), { got: show(value), example: EXAMPLE.force }));
     if (!(force >= range.min && force <= range.max)) {

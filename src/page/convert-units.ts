@@ -1,4 +1,12 @@
-import { MM_PER_INCH, parseLength, toFractionalInches, type LengthUnit } from '../base/units';
+import {
+  bareForce,
+  MM_PER_INCH,
+  NEWTONS_PER,
+  parseForce,
+  parseLength,
+  toFractionalInches,
+  type LengthUnit,
+} from '../base/units';
 import type { Block } from '../job/fields/field';
 import { jobFields } from '../job/fields/index';
 import { fieldAt } from '../job/fields/look';
@@ -8,7 +16,7 @@ import { changed, type Draft, type DraftPath } from './draft';
 const EXACT = 1e-4;
 
 /**
- * The draft in another unit: lengths that carry none are written anew, so that the part stays what it is; what says its own unit, a gauge or a board's name
+ * The draft in another unit: lengths and forces that carry none are written anew, so that the part stays what it is; what says its own unit, a gauge or a board's name
  * is left as typed. A fraction stays exact; other inches are given to 0.00001, mm to 0.0001.
  */
 export function inUnits(draft: Draft, from: LengthUnit, to: LengthUnit, root: Block = jobFields): Draft {
@@ -23,7 +31,10 @@ interface Units {
 }
 
 function converted(node: Draft | string, path: DraftPath, units: Units): Draft | string {
-  if (typeof node === 'string') return isLength(path, units.root) ? rewritten(node, units) : node;
+  if (typeof node === 'string') {
+    if (fieldAt(path, units.root)?.kind.name === 'force') return forceRewritten(node, units);
+    return isLength(path, units.root) ? rewritten(node, units) : node;
+  }
   if (Array.isArray(node))
     return (node as readonly (Draft | string)[]).map((entry, index) => converted(entry, [...path, index], units));
   return Object.fromEntries(
@@ -52,6 +63,12 @@ function rewritten(text: string, { from, to }: Units): string {
   if (to === 'mm') return plain(here.mm, 4);
   const { text: fraction, leftover } = toFractionalInches(here.mm, 64);
   return Math.abs(leftover) < EXACT ? fraction : plain(here.mm / MM_PER_INCH, 5);
+}
+
+/** The same of a force: N beside mm, lbf beside inches. */
+function forceRewritten(text: string, { from, to }: Units): string {
+  const [here, there] = [parseForce(text, from), parseForce(text, to)];
+  return here === null || here === there ? text : plain(here / NEWTONS_PER[bareForce[to]], 3);
 }
 
 function plain(value: number, decimals: number): string {

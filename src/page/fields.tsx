@@ -1,5 +1,6 @@
 import { Fragment, type ComponentChildren, type JSX, type TargetedEvent } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { bareForce, type LengthUnit } from '../base/units';
 import type { SaidFinding } from '../findings/say';
 import { inUnits } from './convert-units';
 import { nodeAt, textAt, type Draft, type DraftPath } from './draft';
@@ -177,13 +178,13 @@ function FieldRow({ row, draft, findings, change, replace, settle, root }: Field
 }
 
 /** The unit of what stands in a field, empty where the text carries its own; null for what has no unit. */
-function unitOf({ kind }: Field, text: string, units: string): string | null {
+function unitOf({ kind }: Field, text: string, units: LengthUnit): string | null {
   switch (kind.name) {
     case 'length':
     case 'thickness':
       return /[a-z"'″′#]/iu.test(text) ? '' : units;
     case 'force':
-      return /[a-z]/iu.test(text) ? '' : 'N';
+      return /[a-z]/iu.test(text) ? '' : bareForce[units];
     case 'angle':
       return /[a-z°]/iu.test(text) ? '' : '°';
     default:

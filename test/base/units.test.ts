@@ -165,12 +165,15 @@ describe('lengths as people write them', () => {
 
 describe('forces', () => {
   it('reads newtons and pounds-force', () => {
-    expect(parseForce('200 N')).toBe(200);
-    expect(parseForce('1.5 kN')).toBe(1500);
+    expect(parseForce('200 N', 'in')).toBe(200);
+    expect(parseForce('1.5 kN', 'mm')).toBe(1500);
     // 1 lbf = 0.45359237 kg × 9.80665 m/s².
-    expect(parseForce('45 lbf')).toBeCloseTo(45 * 0.45359237 * 9.80665, 9);
-    expect(parseForce('strong')).toBeNull();
-    expect(parseForce('-3 N')).toBeNull();
+    expect(parseForce('45 lbf', 'mm')).toBeCloseTo(45 * 0.45359237 * 9.80665, 9);
+    // Bare: newtons beside mm, pounds beside inches.
+    expect(parseForce('45', 'mm')).toBe(45);
+    expect(parseForce('45', 'in')).toBeCloseTo(45 * 0.45359237 * 9.80665, 9);
+    expect(parseForce('strong', 'mm')).toBeNull();
+    expect(parseForce('-3 N', 'mm')).toBeNull();
   });
 });
 

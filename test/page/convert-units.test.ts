@@ -23,6 +23,17 @@ describe('a job in the other unit', () => {
     expect(textAt(odd, ['bend', 'length'])).toBe('17.99213');
   });
 
+  it('has its bare forces written anew: newtons beside mm, pounds beside inches', () => {
+    const newtons = changed(draftOf('plain-curve'), ['effort', 'handForce'], '200');
+    const pounds = inUnits(newtons, 'mm', 'in');
+    expect(textAt(pounds, ['effort', 'handForce'])).toBe('44.962');
+    expect(textAt(inUnits(pounds, 'in', 'mm'), ['effort', 'handForce'])).toBe('200.001');
+    const said = changed(draftOf('plain-curve'), ['clamps', 'rating'], '900 N');
+    expect(textAt(inUnits(said, 'mm', 'in'), ['clamps', 'rating'])).toBe('900 N');
+    const read = bendOf(jobFileFrom(changed(draftOf('plain-curve-inch'), ['effort', 'handForce'], '45')));
+    expect(read.effort.handForce).toBeCloseTo(45 * 0.45359237 * 9.80665, 9);
+  });
+
   it('keeps what says its own unit, a gauge, and what is no length', () => {
     const typed = changed(
       changed(draftOf('plain-curve'), ['bend', 'length'], '18 in'),

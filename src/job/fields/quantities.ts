@@ -62,13 +62,13 @@ export function angle(min: number, max: number): Quantity<number> {
   };
 }
 
-/** A force, N. */
+/** A force, N; bare, in the force that goes with the job's unit. */
 export function force(min: Of<number>, max: Of<number>): Quantity<number> {
   const bounds = range(min, max);
   return {
     name: 'force',
     shapes: numberOrText,
-    writing: 'A number in newtons, or text with its unit: 200 N, 45 lbf',
+    writing: 'A number in newtons (in pounds where units is in), or text with its unit: 200 N, 45 lbf',
     choices: null,
     bounds,
     none: NaN,
