@@ -21,7 +21,7 @@ async function show(starter) {
   await page.waitForTimeout(1500);
 }
 
-await show('tapered-two-runs');
+await show('tapered-curve');
 await page.screenshot({ path: 'shared/pictures/page-one-bend.png' });
 await show('hood-side');
 await page.click('[aria-label=Steps] button >> nth=1');

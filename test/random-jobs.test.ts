@@ -6,7 +6,7 @@ import { parseJob } from '../src/job/parse';
 import { planJob, type Planned } from '../src/output/pipeline';
 import { loadTables } from '../src/tables/bundled';
 import { brokenRules } from './helpers/check-rules';
-import { jobText, randomJobs, swapEnds, type RandomJob } from './helpers/random-jobs';
+import { jobText, randomJobs, shared, swapEnds, type RandomJob } from './helpers/random-jobs';
 import { cases } from './helpers/cases';
 
 const tables = loadTables();
@@ -29,7 +29,7 @@ function read(text: string, shop = tables): Job {
 }
 
 const plan = (job: RandomJob, units: 'mm' | 'in' = 'mm', shop = tables): Planned =>
-  planJob(read(jobText(job, units), shop), shop);
+  planJob(shared(read(jobText(job, units), shop), job), shop);
 
 /** Every number of two structures agrees to a relative 1e-9 (or 1e-7 mm); everything else is the same. */
 function expectSame(a: unknown, b: unknown, path = ''): void {

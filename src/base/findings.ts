@@ -10,7 +10,7 @@ export interface Finding {
   /** Stable, lower-case words joined by hyphens, e.g. `unknown-metal`; declared once in `findings/catalogue`. */
   readonly code: string;
   readonly level: Level;
-  /** Where in the job, e.g. `bend.radius.from` or `runs[1].to`; empty for the job as a whole. */
+  /** Where in the job, e.g. `bend.radius.from` or `offcuts[1].width`; empty for the job as a whole. */
   readonly path: string;
   /** What it speaks of, by name: mm, radians, N, MPa, counts, names; the catalogue says which is which. */
   readonly values: Readonly<Record<string, Value>>;

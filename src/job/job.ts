@@ -14,6 +14,8 @@ export type { CuttingTool } from './cutting-tool';
  * where it is described, in `job/fields/`.
  */
 export interface Job extends Omit<Given, 'board' | 'block' | 'cut' | 'effort' | 'clamps'> {
+  /** What is bent on the form: the bend itself over its whole length; on a form that a panel's bends share, each of them on its own stretch. */
+  readonly runs: readonly Run[];
   /** `handForce`: what one person may pull, N. */
   readonly effort: Omit<Given['effort'], 'handForce'> & { readonly handForce: number };
   /** `rating`: what one clamp is trusted with, N. */
@@ -24,8 +26,12 @@ export interface Job extends Omit<Given, 'board' | 'block' | 'cut' | 'effort' | 
   readonly cut: Cut;
 }
 
-/** A stretch of the bend that is used by one edge of the panel; `from` and `to` along the tangent line, mm. */
-export type Run = Given['runs'][number];
+/** A stretch of a form that one bend is made on; `from` and `to` along the form's tangent line from its end A, mm. */
+export interface Run {
+  readonly name: string;
+  readonly from: number;
+  readonly to: number;
+}
 /** A strip of the job's sheet bent round a disc and let go, or a part that came off the form. */
 export type Trial = Given['trials'][number];
 export type { FinishedPart, Strip } from './fields/trials';

@@ -10,6 +10,7 @@ import { jobFields } from './fields/index';
 import { assemblyFields, readAssembly, type AssemblyJob } from './panel/assembly';
 import { panelFields, tracedFields } from './panel/fields';
 import { readPanelJob, readTracedJob, type PanelJob } from './panel/read';
+import { withoutRuns } from './runs-of-old';
 import { readSource, type Source } from './source';
 import { pathFromText, type Path } from './path';
 
@@ -40,11 +41,14 @@ export function parseFile(text: string, tables: Tables): ParsedFile {
   if (!source) return { kind: 'bend', ...unreadable(findings) };
   const has = (key: string): boolean => valueAt(source.data, [key]) !== undefined;
   if (has('base'))
-    return { kind: 'panel', ...parseWith(source, { fields: panelFields, read: (data) => readPanelJob(data, tables) }) };
+    return {
+      kind: 'panel',
+      ...parseWith(source, { fields: panelFields, tables, read: (data) => readPanelJob(data, tables) }),
+    };
   if (has('outline'))
     return {
       kind: 'panel',
-      ...parseWith(source, { fields: tracedFields, read: (data) => readTracedJob(data, tables) }),
+      ...parseWith(source, { fields: tracedFields, tables, read: (data) => readTracedJob(data, tables) }),
     };
   return { kind: 'bend', ...parseBend(source, tables) };
 }
@@ -55,11 +59,11 @@ export function parseAssembly(text: string, tables: Tables): Parsed<AssemblyJob>
   if (!text.includes('panels')) return null;
   const { source } = readSource(text);
   if (!source || valueAt(source.data, ['panels']) === undefined) return null;
-  return parseWith(source, { fields: assemblyFields, read: (data) => readAssembly(data, tables) });
+  return parseWith(source, { fields: assemblyFields, tables, read: (data) => readAssembly(data, tables) });
 }
 
 function parseBend(source: Source, tables: Tables): ParsedJob {
-  return parseWith(source, { fields: jobFields, read: (data) => readJob(data, tables) });
+  return parseWith(source, { fields: jobFields, tables, read: (data) => readJob(data, tables) });
 }
 
 function unreadable(findings: readonly Finding[]): Parsed<never> {
@@ -68,17 +72,19 @@ function unreadable(findings: readonly Finding[]): Parsed<never> {
 
 interface Rules<Read> {
   readonly fields: Block;
+  readonly tables: Tables;
   readonly read: (data: unknown) => { readonly job: Read; readonly findings: readonly Finding[] };
 }
 
 function parseWith<Read extends { readonly units: LengthUnit }>(source: Source, rules: Rules<Read>): Parsed<Read> {
   const locate = (later: readonly Finding[]): Finding[] => withLines(later, source);
-  const shape = rules.fields.shape().safeParse(source.data);
+  const { data, findings: ofOld } = withoutRuns(source.data, rules.tables);
+  const shape = rules.fields.shape().safeParse(data);
   const complaints = shape.success
     ? []
-    : shape.error.issues.flatMap((issue) => explain(issue, valueAt(source.data, issue.path), rules.fields));
-  const read = rules.read(source.data);
-  const all = locate([...complaints, ...read.findings]).sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
+    : shape.error.issues.flatMap((issue) => explain(issue, valueAt(data, issue.path), rules.fields));
+  const read = rules.read(data);
+  const all = locate([...ofOld, ...complaints, ...read.findings]).sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
   return { units: read.job.units, job: hasErrors(all) ? null : read.job, findings: firstFew(all), locate };
 }
 

@@ -5,7 +5,7 @@ export type Path = readonly PropertyKey[];
 const PLAIN = /^[^.[\]"]+$/u;
 const STEP = /\[(\d+)\]|\[("(?:[^"\\]|\\.)*")\]|([^.[\]"]+)/gu;
 
-/** `bend.radius.from`, `runs[1].to`; a key that could be taken for two is quoted: `["bend.angle"]`. Inverse: {@link pathFromText}. */
+/** `bend.radius.from`, `offcuts[1].width`; a key that could be taken for two is quoted: `["bend.angle"]`. Inverse: {@link pathFromText}. */
 export function pathText(path: Path): string {
   return path.reduce<string>((text, step) => {
     if (typeof step === 'number') return `${text}[${step}]`;

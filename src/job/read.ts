@@ -8,7 +8,6 @@ import { cutOf } from './fields/cut';
 import { handForceOf, ratingOf } from './fields/hold';
 import { jobFields } from './fields/index';
 import { checkRoll } from './fields/paper';
-import { runsOn } from './fields/runs';
 import { trials } from './fields/trials';
 import type { Job, Trial } from './job';
 import { Reader } from './reader';
@@ -27,7 +26,7 @@ export function readJob(data: unknown, tables: Tables): { readonly job: Job; rea
   const job: Job = {
     ...given,
     units: reader.units,
-    runs: runsOn(reader, given.runs, given.bend.length),
+    runs: [{ name: 'whole length', from: 0, to: given.bend.length }],
     board,
     effort: { ...given.effort, handForce: handForceOf(given.effort, tables) },
     clamps: { ...given.clamps, rating: ratingOf(given.clamps, tables) },

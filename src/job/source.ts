@@ -19,7 +19,7 @@ import { shorten } from './show';
 const LONGEST = 64 * 1024;
 /** Nothing in a job nests deeper than four; a title may hold brackets. */
 const DEEPEST = 64;
-/** Keys and values together; a job of forty runs has under 500. */
+/** Keys and values together; a job of forty offcuts has under 500. */
 const MOST_VALUES = 5000;
 /** One slip of the pen often upsets many lines after it. */
 const MOST_UNREADABLE = 5;

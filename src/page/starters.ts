@@ -1,9 +1,10 @@
 import bracket from '../../templates/panels/bracket.yaml';
+import coaming from '../../templates/panels/coaming.yaml';
 import hoodSide from '../../templates/panels/hood-side.yaml';
 import tray from '../../templates/panels/tray.yaml';
 import plainCurveInch from '../../templates/plain-curve-inch.yaml';
 import plainCurve from '../../templates/plain-curve.yaml';
-import taperedTwoRuns from '../../templates/tapered-two-runs.yaml';
+import taperedCurve from '../../templates/tapered-curve.yaml';
 import thickSteel from '../../templates/thick-steel.yaml';
 
 import deflectorDrawing from '../../templates/panels/traced-deflector.svg';
@@ -21,7 +22,7 @@ export interface Starter {
 
 /** The starter jobs of one bend, the tapered one first: it shows most of what a form can be. */
 export const starters: readonly Starter[] = [
-  { name: 'tapered-two-runs', text: taperedTwoRuns },
+  { name: 'tapered-curve', text: taperedCurve },
   { name: 'plain-curve', text: plainCurve },
   { name: 'plain-curve-inch', text: plainCurveInch },
   { name: 'thick-steel', text: thickSteel },
@@ -32,6 +33,7 @@ export const panelStarters: readonly Starter[] = [
   { name: 'hood-side', text: hoodSide },
   { name: 'tray', text: tray },
   { name: 'bracket', text: bracket },
+  { name: 'coaming', text: coaming },
   {
     name: 'traced-deflector',
     text: deflector,

@@ -32,7 +32,7 @@ if (!existsSync(CHROMIUM)) {
       });
   });
   await page.goto(
-    `${pathToFileURL(resolve('dist/bendbuck.html')).href}#job=${encodeURIComponent(readFileSync('templates/tapered-two-runs.yaml', 'utf8'))}`,
+    `${pathToFileURL(resolve('dist/bendbuck.html')).href}#job=${encodeURIComponent(readFileSync('templates/tapered-curve.yaml', 'utf8'))}`,
   );
   await page.waitForSelector('.parts svg');
   const times = await page.evaluate(async () => {

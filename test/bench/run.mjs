@@ -6,7 +6,7 @@ const PAIRS = 15;
 /** Jobs planned, and how many times bare node each may take. */
 const JOBS = [
   ['templates/plain-curve.yaml', 3],
-  ['templates/tapered-two-runs.yaml', 3],
+  ['templates/tapered-curve.yaml', 3],
   ['templates/panels/tray.yaml', 4],
 ];
 

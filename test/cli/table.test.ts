@@ -13,7 +13,7 @@ const planOf = (text: string): Plan => {
   if (!job) throw new Error(JSON.stringify(findings));
   return planJob(job, tables, findings).plan;
 };
-const starter = readFileSync('templates/tapered-two-runs.yaml', 'utf8');
+const starter = readFileSync('templates/tapered-curve.yaml', 'utf8');
 const plan = planOf(starter);
 
 /** Lines below a heading, down to the next empty line. */

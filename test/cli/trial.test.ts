@@ -5,7 +5,7 @@ import type { Plan } from '../../src/output/plan/plan';
 import { freshFolder } from '../helpers/fresh-folder';
 import { bendbuck } from '../helpers/program';
 
-const TAPERED = readFileSync('templates/tapered-two-runs.yaml', 'utf8');
+const TAPERED = readFileSync('templates/tapered-curve.yaml', 'utf8');
 const INCH = readFileSync('templates/plain-curve-inch.yaml', 'utf8');
 
 function withJob(text: string): string {

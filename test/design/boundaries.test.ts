@@ -12,7 +12,7 @@ import { cutWith } from '../helpers/for-tool';
 /** The rules at the very place where they begin to hold: each expectation is worked out by hand beside it. */
 
 /** A starter with parts of its job replaced, one level deep. */
-function plan(changes: Record<string, object>, name = 'tapered-two-runs'): Planned {
+function plan(changes: Record<string, object>, name = 'tapered-curve'): Planned {
   return tryStarter(name, (text) => {
     const job = parse(text) as Record<string, object>;
     for (const [key, value] of Object.entries(changes)) job[key] = { ...job[key], ...value };
@@ -109,7 +109,7 @@ describe('joints at their limits', () => {
   });
 
   it('a groove leaves wood under the screw heads behind it', () => {
-    const { layout } = planStarter('tapered-two-runs', cutWith('router'));
+    const { layout } = planStarter('tapered-curve', cutWith('router'));
     const [screw] = layout.stations[0]?.screws ?? [];
     if (!screw) throw new Error('no screw');
     // A head sinks half of what it is wider than its hole (82–90° flat heads); 2 mm stay under it.
@@ -127,7 +127,7 @@ describe('joints at their limits', () => {
 
   it('a bit goes into a hole of its own size and into no smaller one', () => {
     const drilled = (bit: number): boolean => has(plan({ cut: { with: 'router', bit } }), 'smaller-than-bit');
-    const { layout } = planStarter('tapered-two-runs');
+    const { layout } = planStarter('tapered-curve');
     const holes = [...layout.stations, ...layout.backings].flatMap(({ screws }) =>
       screws.map(({ kind }) => kind.clearance),
     );

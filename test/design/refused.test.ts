@@ -215,11 +215,11 @@ describe('another way to pull, another way to stand', () => {
       { name: 'short', from: to === 240 ? 0 : 360, to: to === 240 ? 240 : 600 },
     ];
     const one = planHeld(
-      jobOf({ bend: { length: 600, radius: { from: 40, to: 52 } }, more: { runs: runs(240) } }),
+      { ...jobOf({ bend: { length: 600, radius: { from: 40, to: 52 } } }), runs: runs(240) },
       tables,
     ).layout;
     const other = planHeld(
-      jobOf({ bend: { length: 600, radius: { from: 52, to: 40 } }, more: { runs: runs(600) } }),
+      { ...jobOf({ bend: { length: 600, radius: { from: 52, to: 40 } } }), runs: runs(600) },
       tables,
     ).layout;
     if (!one || !other) throw new Error('no form');

@@ -79,8 +79,7 @@ export const producing: Readonly<Record<string, Change | string>> = {
   'part-form-taken': { trials: [{ part: { at: 0, radius: '40 mm' } }] },
   'disc-unlike-form': { trials: [{ radius: '200 mm', bent: 95, left: 54 }] },
   // The form
-  'run-too-short': { runs: [{ name: 'short', from: '0 mm', to: '30 mm' }] },
-  'stations-overlap': { runs: runs(['0 mm', '400 mm'], ['10 mm', '300 mm']) },
+  'run-too-short': { bend: { length: '30 mm' } },
   'sheet-sags': { bend: { angle: 15 }, stations: { maxSag: '0.01 mm' } },
   'one-screw': { bend: { radius: '21 mm' } },
   'radius-too-small-for-screws': { bend: { radius: '8 mm' } },
@@ -96,11 +95,6 @@ export const producing: Readonly<Record<string, Change | string>> = {
     effort: { handForce: '1000 N', maxLeverage: '0 mm' },
     clamps: { rating: '18000 N' },
   },
-  'parts-clash': {
-    runs: runs(['0 mm', '200 mm'], ['200 mm', '400 mm']),
-    board: { spine: 'mdf-18', stations: 'mdf-3' },
-  },
-
   'throat-too-short': { bend: { legs: { held: '220 mm' } } },
   'larger-than-board': { bend: { length: '2600 mm' } },
   'offcut-of-no-use': { offcuts: [{ stock: 'mdf-3', thickness: '3 mm', width: '300 mm', length: '900 mm' }] },
@@ -118,12 +112,6 @@ export const producing: Readonly<Record<string, Change | string>> = {
   'loose-fit': { cut: { with: 'router', fit: '0.6 mm' } },
   'thick-for-laser': { cut: { with: 'laser' } },
   'board-not-measured': { cut: { with: 'router' } },
-  'grooves-too-close': { cut: { with: 'router' }, runs: runs(['0 mm', '400 mm'], ['0 mm', '39 mm']) },
-  'slots-too-close': {
-    cut: { with: 'laser' },
-    board: { stock: 'mdf-6' },
-    runs: runs(['0 mm', '400 mm'], ['0 mm', '39 mm']),
-  },
   'groove-depth': { cut: { with: 'router', groove: '12 mm' } },
   'groove-narrower-than-bit': {
     board: { stations: 'mdf-12', backing: 'mdf-18' },
@@ -148,7 +136,7 @@ export const producing: Readonly<Record<string, Change | string>> = {
   'fit-tighter-than-beam': { board: { stock: 'mdf-6' }, cut: { with: 'laser', kerf: '0.3 mm', fit: '0.02 mm' } },
   'kerf-too-wide': { board: { stock: 'mdf-3' }, cut: { with: 'laser', kerf: '1.9 mm', gap: '5 mm' } },
   // Values
-  'too-few': { runs: [] },
+  'too-few': { trials: [] },
   'too-many': { offcuts: Array.from({ length: 41 }, () => ({ stock: 'mdf-18', width: '300 mm', length: '900 mm' })) },
   'bad-value': { bend: { radiusOf: 'formed' } },
   'unknown-key': { bend: { angel: 90 } },
@@ -173,14 +161,7 @@ export const producing: Readonly<Record<string, Change | string>> = {
   'unknown-colour': { cut: { colours: { hole: 'mauve' } } },
   // Rules between values
   'taper-too-steep': { bend: { length: '100 mm', radius: { from: '30 mm', to: '200 mm' } } },
-  'run-named-twice': {
-    runs: [
-      { name: 'rim', from: '0 mm', to: '200 mm' },
-      { name: 'rim', from: '0 mm', to: '400 mm' },
-    ],
-  },
-  'run-backward': { runs: runs(['300 mm', '100 mm']) },
-  'run-outside-form': { runs: runs(['0 mm', '500 mm']) },
+  'runs-gone': { runs: [{ name: 'rim', from: '0 mm', to: '200 mm' }] },
   'block-outside-bend': { block: { at: '390 mm', length: '80 mm' } },
   'roll-without-width': { paper: { size: 'roll' } },
   'width-without-roll': { paper: { size: 'A4', width: '610 mm' } },
@@ -210,8 +191,4 @@ export const BASE: Change = {
 
 function strips(...measured: readonly Change[]): Change {
   return { trials: measured.map((strip) => ({ radius: '40 mm', ...strip })) };
-}
-
-function runs(...ends: readonly (readonly [string, string])[]): readonly Change[] {
-  return ends.map(([from, to], index) => ({ name: `run ${index + 1}`, from, to }));
 }

@@ -1,9 +1,12 @@
 import { readFileSync } from 'node:fs';
-import { parseAssembly, parseFile } from '../../src/job/parse';
+import { stringify } from 'yaml';
+import { parseAssembly, parseFile, parseJob } from '../../src/job/parse';
+import { planJob } from '../../src/output/pipeline';
 import { planAssembly, type AssemblyMember } from '../../src/output/panel/assembly/plan-assembly';
 import { planPanel } from '../../src/output/panel/plan-panel';
 import { loadPanelRules } from '../../src/tables/panel-rules';
 import { drawingOf, tables } from '../helpers/starters';
+import { BASE, type Change } from './producing';
 import type { Vertex } from '../../src/base/drawing';
 import type { Finding } from '../../src/base/findings';
 import { finding } from '../../src/findings/finding';
@@ -184,6 +187,10 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
   'bend-line-short': deflector('[230, 70]]', '[20, 70]]'),
   'bend-named-twice': deflector('\nboard', `${second('spray', '[[60, 20], [60, 30]]')}\nboard`),
   'zones-overlap': deflector('\nboard', `${second('lug', '[[60, 20], [60, 30]]')}\nboard`),
+  'stations-overlap': sharing({}, [0, 400], [10, 300]),
+  'parts-clash': sharing({ board: { spine: 'mdf-18', stations: 'mdf-3' } }, [0, 200], [200, 400]),
+  'grooves-too-close': sharing({ cut: { with: 'router' } }, [0, 400], [0, 39]),
+  'slots-too-close': sharing({ cut: { with: 'laser' }, board: { stock: 'mdf-6' } }, [0, 400], [0, 39]),
   'no-such-form': fromFile('tray', (text) => text.replace('leg: 60', 'leg: 60, form: { with: front }')),
   'form-too-short': fromFile('tray', (text) => text.replace(BACK, 'radius: 30, leg: 60, form: { with: left } }')),
   'form-differs': fromFile('bracket', (text) => text.replace('leg: 70', 'leg: 70, form: { with: arm }')),
@@ -197,6 +204,19 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
     text.replace('radius: 30, leg: 60 }', 'radius: 30.6, leg: 60, form: { with: right } }'),
   ),
 };
+
+/** What the form of {@link BASE} finds that two bends are made on, each from one place of it to another, mm. */
+function sharing(
+  change: Change,
+  ...stretches: readonly (readonly [from: number, to: number])[]
+): () => readonly Finding[] {
+  return () => {
+    const { job, findings } = parseJob(stringify({ ...BASE, ...change }), tables);
+    if (!job) return findings;
+    const runs = stretches.map(([from, to], index) => ({ name: `bend ${index + 1}`, from, to }));
+    return planJob({ ...job, runs }, tables).findings;
+  };
+}
 
 /** The tray's longest bend, its last. */
 const BACK = /radius: 30, leg: 60 \}(?=\n\nboard)/u;

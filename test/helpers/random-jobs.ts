@@ -1,6 +1,7 @@
 import fc from 'fast-check';
+import type { Job } from '../../src/job/job';
 
-/** A job file as data, every length a whole number of 1/32 in, so that it can be written exactly in mm and in inches. */
+/** A job file as data, and the stretches of its form that bends are made on; every length a whole number of 1/32 in, so that it can be written exactly in mm and in inches. */
 export interface RandomJob {
   readonly material: string;
   readonly thickness: number;
@@ -76,9 +77,14 @@ export function jobText(job: RandomJob, units: 'mm' | 'in'): string {
       radiusOf: job.radiusOf,
       legs: { held: length(job.held), free: length(job.free) },
     },
-    runs: job.runs.map(({ name, from, to }) => ({ name, from: length(from), to: length(to) })),
     board: { stock: job.spine, spine: job.spine, stations: job.stations, backing: job.backing },
   });
+}
+
+/** The job as it is read from its text, its form shared by several bends as a panel's may be. */
+export function shared(job: Job, { runs }: RandomJob): Job {
+  const mm = (count: number): number => (count * 3175) / 4000;
+  return { ...job, runs: runs.map(({ name, from, to }) => ({ name, from: mm(from), to: mm(to) })) };
 }
 
 /** 1/32 in as a mixed fraction, `2-3/32 in`. */

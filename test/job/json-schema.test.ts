@@ -60,7 +60,7 @@ describe('the job file’s JSON Schema', () => {
     ['title: Workshop shelf front edge', 'heading: Workshop shelf front edge'],
     ['stock: mdf-18', 'stok: mdf-18'],
     ['held: 50.8, ', ''],
-    ['board:', 'runs: []\nboard:'],
+    ['board:', 'runs: [{ name: a, from: 0, to: 10 }]\nboard:'],
     ['board:', 'effort:\nboard:'],
   ])('refuses %s → %s, as the program does', (from, to) => {
     const text = starter('plain-curve').replace(from, to);

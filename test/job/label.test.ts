@@ -8,7 +8,7 @@ describe('what the form calls a place of the job', () => {
     const [fields, lists] = [fieldsOf(), listsOf()];
     expect(fields.length).toBeGreaterThan(40);
     for (const { path, field } of fields) expect(labelOf(pathText(path))).toBe(field.label);
-    expect(lists.map(({ path }) => pathText(path))).toEqual(['runs', 'trials', 'offcuts']);
+    expect(lists.map(({ path }) => pathText(path))).toEqual(['trials', 'offcuts']);
     for (const { path, list } of lists) {
       for (const { one, key: under, fields } of list.kinds)
         for (const [key, field] of Object.entries(fields))
@@ -29,11 +29,11 @@ describe('what the form calls a place of the job', () => {
     ['bend.legs', 'Held leg, Free leg'],
     ['bend', 'Bend'],
     ['block', 'Finishing block'],
-    ['runs', 'Runs'],
+    ['offcuts', 'Offcuts to use first'],
     ['trials[0]', 'strip 1'],
     ['trials[1].part', 'finished part 2'],
     ['trials[1].part.wrap', 'finished part 2: wrap it was pulled to'],
-    ['runs[1].colour', 'run 2'],
+    ['offcuts[1].colour', 'offcut 2'],
     ['sheet.thickness.from', 'Thickness, or gauge as 18 ga'],
     ['paint', 'paint'],
     ['["bend.angle"]', '["bend.angle"]'],
@@ -47,10 +47,10 @@ describe('what the form calls a place of the job', () => {
     ['bend.radius', 'bend.radius.from'],
     ['bend', 'bend.angle'],
     ['board.spine', 'board.spine.stock'],
-    ['runs[1]', 'runs[1].name'],
+    ['offcuts[1]', 'offcuts[1].stock'],
     ['trials[0].bent', 'trials[0].bent'],
     ['trials[0].part', 'trials[0].part.at'],
-    ['runs', null],
+    ['offcuts', null],
     ['paint', null],
     ['', null],
   ])('what is found at %s is shown at %s', (path, expected) => {

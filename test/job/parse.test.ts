@@ -18,9 +18,9 @@ bend:
   length: 400
   radius: { from: 40, to: 50 }
   legs: { held: 30, free: 150 }
-runs:
-  - { name: long edge, from: 0, to: 400 }
 board: { stock: mdf-18 }
+offcuts:
+  - { stock: mdf-18, width: 300, length: 400 }
 `;
 
 /** The findings of the good job with one thing changed. */
@@ -135,10 +135,7 @@ describe('a wrong job', () => {
     ['{ from: 40, to: 50 }', '{ from: 40, to: 440 }', 'taper-too-steep', 'bend.radius'],
     ['{ from: 40, to: 50 }', '0', 'out-of-range', 'bend.radius'],
     ['free: 150', 'free: 0', 'out-of-range', 'bend.legs.free'],
-    ['from: 0, to: 400 }', 'from: 0, to: 401 }', 'run-outside-form', 'runs[0].to'],
-    ['from: 0, to: 400 }', 'from: -1, to: 400 }', 'out-of-range', 'runs[0].from'],
-    ['from: 0, to: 400 }', 'from: 300, to: 200 }', 'run-backward', 'runs[0]'],
-    ['name: long edge', 'name: ""', 'empty-name', 'runs[0].name'],
+    ['width: 300, length: 400 }', 'width: -1, length: 400 }', 'out-of-range', 'offcuts[0].width'],
     ['Galley hood edge', 'Galley/hood', 'title-with-slash', 'title'],
     ['Galley hood edge', 'Galley\\hood', 'title-with-slash', 'title'],
     ['Galley hood edge', '"Galley\\u0007hood"', 'control-characters', 'title'],
@@ -146,7 +143,6 @@ describe('a wrong job', () => {
     ['Galley hood edge', '"Galley \\u202Eegde"', 'control-characters', 'title'],
     ['Galley hood edge', '"\\u200b"', 'empty-name', 'title'],
     ['Galley hood edge', '..', 'title-of-dots', 'title'],
-    ['from: 0, to: 400 }', 'from: 200, to: 200 }', 'run-backward', 'runs[0]'],
     ['Galley hood edge', '"  "', 'empty-name', 'title'],
     ['Galley hood edge', 'x'.repeat(201), 'name-too-long', 'title'],
     ['Galley hood edge', '12', 'wrong-kind', 'title'],
@@ -163,16 +159,16 @@ describe('a wrong job', () => {
       tables,
     );
     expect(codes(findings)).toEqual(['unknown-metal', 'out-of-range', 'out-of-range', 'unknown-board']);
-    expect(findings.map(({ line }) => line)).toEqual([3, 5, 8, 11]);
+    expect(findings.map(({ line }) => line)).toEqual([3, 5, 8, 9]);
   });
 
   it('every mistake is given its own line, also under a key with dots in its name', () => {
     const dotted = broken('board:', 'bend.angle: 45\nboard:');
     expect(dotted).toEqual([
-      expect.objectContaining({ code: 'unknown-key', path: '["bend.angle"]', got: 'bend.angle', line: 11 }),
+      expect.objectContaining({ code: 'unknown-key', path: '["bend.angle"]', got: 'bend.angle', line: 9 }),
     ]);
-    expect(broken('to: 400 }', 'to: 400 }\n  - { name: short edge, from: 300, to: 401 }')).toEqual([
-      expect.objectContaining({ code: 'run-outside-form', path: 'runs[1].to', line: 11 }),
+    expect(broken('length: 400 }', 'length: 400 }\n  - { stock: mdf-18, width: 300, length: 1 }')).toEqual([
+      expect.objectContaining({ code: 'out-of-range', path: 'offcuts[1].length', line: 12 }),
     ]);
     expect(broken('  legs: { held: 30, free: 150 }\n', '')).toEqual([
       expect.objectContaining({ code: 'missing', path: 'bend.legs', line: 4 }),
@@ -241,16 +237,11 @@ describe('a wrong job', () => {
   });
 
   it('a hair too long is told apart from just right', () => {
-    expect(broken('to: 400 }', 'to: 400.004 }')[0]).toMatchObject({
-      code: 'run-outside-form',
-      got: '400.004 mm',
-      allowed: 'at most 400 mm',
+    expect(broken('board:', 'block: { at: 200.004, length: 400 }\nboard:')[0]).toMatchObject({
+      code: 'block-outside-bend',
+      got: '0.004 mm to 400.004 mm',
+      allowed: '0 to 400 mm',
     });
-    expect(broken('to: 400 }', 'to: 15-3/4 in }')[0]).toMatchObject({ code: 'run-outside-form', got: '400.05 mm' });
-  });
-
-  it('an empty list of runs', () => {
-    expect(codes(broken('runs:\n  - { name: long edge, from: 0, to: 400 }', 'runs: []'))).toContain('too-few');
   });
 
   it('a metal that is not sold by gauge, or not by that gauge', () => {
@@ -264,10 +255,6 @@ describe('a wrong job', () => {
         allowed: 'a length',
       }),
     ]);
-  });
-
-  it('two runs of one name', () => {
-    expect(codes(broken('board:', '  - { name: long edge, from: 0, to: 200 }\nboard:'))).toContain('run-named-twice');
   });
 });
 

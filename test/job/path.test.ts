@@ -4,7 +4,7 @@ import { pathFromText, pathText } from '../../src/job/path';
 
 it('prints the way a job is read', () => {
   expect(pathText(['bend', 'radius', 'from'])).toBe('bend.radius.from');
-  expect(pathText(['runs', 1, 'to'])).toBe('runs[1].to');
+  expect(pathText(['offcuts', 1, 'width'])).toBe('offcuts[1].width');
   expect(pathText([])).toBe('');
   expect(pathText(['bend.angle'])).toBe('["bend.angle"]');
 });

@@ -61,7 +61,7 @@ const BLOCKS: Readonly<Record<string, { readonly path: string[]; readonly fields
 };
 
 describe('what is said of a field holds', () => {
-  const base = draftFrom(readFileSync('templates/tapered-two-runs.yaml', 'utf8'));
+  const base = draftFrom(readFileSync('templates/tapered-curve.yaml', 'utf8'));
 
   it.each(
     fieldsOf().flatMap(({ path, field: { example, tools } }) =>
@@ -87,7 +87,7 @@ describe('what is said of a field holds', () => {
 
   it('keys are known from the description', () => {
     expect(knownKeys(['bend'])).toEqual(['angle', 'length', 'radius', 'radiusOf', 'legs']);
-    expect(knownKeys(['runs', 3])).toEqual(['name', 'from', 'to']);
+    expect(knownKeys(['offcuts', 3])).toEqual(['stock', 'width', 'length', 'thickness']);
     expect(knownKeys(['bend', 'angle'])).toEqual([]);
   });
 });

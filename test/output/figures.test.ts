@@ -44,7 +44,7 @@ describe('the plan’s key figures', () => {
   });
 
   it('one with an amount an end says so', () => {
-    const figures = keyFigures(planOf('tapered-two-runs'));
+    const figures = keyFigures(planOf('tapered-curve'));
     expect(figures.filter(({ perEnd }) => perEnd).map(({ id }) => id)).toEqual([
       'form-radius',
       'finished-radius',

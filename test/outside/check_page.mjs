@@ -193,7 +193,7 @@ for (const name of starters) {
 }
 
 await check('every single file taken alone is what make writes', async () => {
-  const name = 'tapered-two-runs';
+  const name = 'tapered-curve';
   const { tab, complaints, close } = await fresh(addressOf(name));
   await tab.click('text=List the files');
   await tab.waitForSelector('.files button');
@@ -246,7 +246,7 @@ await checkEach(
               node.getAttribute('aria-invalid') === 'true' &&
               document.getElementById(node.getAttribute('aria-describedby'))?.textContent !== '',
           );
-        if (!id.endsWith('.name')) must(await soon(marked), `${id} is not marked wrong`);
+        must(await soon(marked), `${id} is not marked wrong`);
       }
       must(
         await soon(async () => (await tab.evaluate(() => location.hash)) !== address),
@@ -392,7 +392,7 @@ for (const [where, options] of [
   ['phone, dark', { viewport: { width: 390, height: 844 }, colorScheme: 'dark' }],
 ]) {
   await check(`axe finds nothing serious: ${where}`, async () => {
-    const { tab, close } = await fresh(addressOf('tapered-two-runs'), { ...options, bypassCSP: true });
+    const { tab, close } = await fresh(addressOf('tapered-curve'), { ...options, bypassCSP: true });
     await tab.$$eval('details', (all) => all.forEach((one) => (one.open = true)));
     await tab.fill(byId('effort.safety'), 'strong');
     await tab.evaluate(axe);
@@ -443,7 +443,7 @@ for (const [where, options] of [
   ['phone, dark', { ...PHONE, colorScheme: 'dark' }],
 ]) {
   await check(`drawings: every one is seen, its words to be read however near, ${where}`, async () => {
-    const { tab, complaints, close } = await fresh(addressOf('tapered-two-runs'), { ...options, bypassCSP: true });
+    const { tab, complaints, close } = await fresh(addressOf('tapered-curve'), { ...options, bypassCSP: true });
     await tab.click('text=Look at the drawings');
     await tab.waitForSelector('.stage > g');
     // The pages to print come a moment later.
@@ -484,7 +484,7 @@ for (const [where, options] of [
 }
 
 await check('drawings: moved and drawn nearer by wheel, mouse, keys and two fingers', async () => {
-  const { tab, close } = await fresh(addressOf('tapered-two-runs'), PHONE);
+  const { tab, close } = await fresh(addressOf('tapered-curve'), PHONE);
   await tab.click('text=Look at the drawings');
   await tab.waitForSelector('.stage > g');
   const place = () => tab.$eval('.stage > g', (group) => group.getAttribute('transform'));
@@ -520,7 +520,7 @@ await check('drawings: moved and drawn nearer by wheel, mouse, keys and two fing
 });
 
 await check('drawings: a dimension tapped, or chosen from the list, is on the clipboard', async () => {
-  const { tab, close } = await fresh(addressOf('tapered-two-runs'), {
+  const { tab, close } = await fresh(addressOf('tapered-curve'), {
     ...PHONE,
     permissions: ['clipboard-read', 'clipboard-write'],
   });
@@ -539,7 +539,7 @@ await check('drawings: a dimension tapped, or chosen from the list, is on the cl
 });
 
 await check('bench: one step a screen, ticked off, still so after a reload, fresh for another job', async () => {
-  const { tab, complaints, close } = await fresh(addressOf('tapered-two-runs'), { ...PHONE, bypassCSP: true });
+  const { tab, complaints, close } = await fresh(addressOf('tapered-curve'), { ...PHONE, bypassCSP: true });
   await tab.click('text=At the bench');
   await tab.waitForSelector('.bench .step h2');
   const heading = () => tab.textContent('.bench h2');
@@ -709,7 +709,7 @@ await check('a job opened by the command line is followed on disk, and its comme
 });
 
 await check('printed, it is the shop sheet', async () => {
-  const { tab, close } = await fresh(addressOf('tapered-two-runs'));
+  const { tab, close } = await fresh(addressOf('tapered-curve'));
   await tab.evaluate(() => dispatchEvent(new Event('beforeprint')));
   await tab.emulateMedia({ media: 'print' });
   must(!(await tab.isVisible('main')), 'the page itself is printed');

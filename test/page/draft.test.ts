@@ -75,11 +75,11 @@ describe('drafts', () => {
   });
 
   it('a change leaves the rest alone, and undefined takes a thing out', () => {
-    const draft = { title: 'a', runs: [{ name: 'x' }, { name: 'y' }] };
-    const after = changed(draft, ['runs', 0, 'name'], 'z');
-    expect(textAt(after, ['runs', 0, 'name'])).toBe('z');
-    expect(textAt(draft, ['runs', 0, 'name'])).toBe('x');
-    expect(changed(after, ['runs', 0], undefined)).toEqual({ title: 'a', runs: [{ name: 'y' }] });
+    const draft = { title: 'a', offcuts: [{ stock: 'x' }, { stock: 'y' }] };
+    const after = changed(draft, ['offcuts', 0, 'stock'], 'z');
+    expect(textAt(after, ['offcuts', 0, 'stock'])).toBe('z');
+    expect(textAt(draft, ['offcuts', 0, 'stock'])).toBe('x');
+    expect(changed(after, ['offcuts', 0], undefined)).toEqual({ title: 'a', offcuts: [{ stock: 'y' }] });
     expect(changed({}, ['sheet', 'thickness'], '1.6')).toEqual({ sheet: { thickness: '1.6' } });
   });
 

@@ -21,6 +21,9 @@ export function bodyFor(name: string, bend: { finished: Cone }): FormBody {
   };
 }
 
+/** Forms are shared where radii differ by no more, mm (panel design 2). */
+const ALIKE = 0.1;
+
 /** Each bend on its own form, or on a longer one with its radii. */
 export function worksFor(panel: Panel, { share = false } = {}): BendWork[] {
   const bodies = panel.bends.map((bend) => bodyFor(bend.name, bend));
@@ -35,8 +38,8 @@ export function worksFor(panel: Panel, { share = false } = {}): BendWork[] {
     };
     const shared = bodies.flatMap((body, other): FormUse[] => {
       if (!share || other === index) return [];
-      const stretch = nearestStretch(body.cone, need);
-      return stretch && stretch.off < 0.1 ? [{ body, stretch }] : [];
+      const stretch = nearestStretch(body.cone, need, ALIKE);
+      return stretch && stretch.off < ALIKE ? [{ body, stretch }] : [];
     });
     return {
       uses: [self, ...shared],

@@ -35,7 +35,7 @@ export function checkWalls(
     const wall = before ? opening.low - before.high : Infinity;
     if (!before || wall >= wood - SAME_PLACE) return [];
     return [
-      finding(what === 'grooves' ? 'grooves-too-close' : 'slots-too-close', 'runs', {
+      finding(what === 'grooves' ? 'grooves-too-close' : 'slots-too-close', 'bend', {
         first: before.holds,
         second: opening.holds,
         wall: Math.max(0, wall),

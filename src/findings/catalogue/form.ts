@@ -3,8 +3,8 @@ import { error, note, warning } from '../entry';
 /** What the rules of the form forbid or make doubtful: stations, screws, clamps, spine, boards. */
 export const formFindings = {
   'run-too-short': error({ run: 'text', room: 'length', needed: 'length' }, ({ run, room, needed }) => ({
-    message: `run “${run}” has ${room} along the centre line; its two end stations need ${needed}`,
-    hint: 'make the run longer or cut the stations from thinner board',
+    message: `“${run}” has ${room} along the centre line; its two end stations need ${needed}`,
+    hint: 'make the bend longer or cut the stations from thinner board',
     got: room,
     allowed: `at least ${needed}`,
   })),
@@ -12,7 +12,7 @@ export const formFindings = {
     { first: 'text', second: 'text', apart: 'length', thickness: 'length' },
     ({ first, second, apart, thickness }) => ({
       message: `the stations at ${first} and at ${second} overlap: they stand ${apart} apart and each is ${thickness} thick`,
-      hint: 'give the two runs the same end, move the ends further apart, or cut the stations from thinner board',
+      hint: 'let the bends on this form end at the same place of it or further apart, make one of them on a form of its own, or cut the stations from thinner board',
       got: `${apart} apart`,
       allowed: `the same place, or at least ${thickness} apart`,
     }),
@@ -73,7 +73,7 @@ export const formFindings = {
     { first: 'place', second: 'place', apart: 'length', needed: 'length' },
     ({ first, second, apart, needed }) => ({
       message: `${first} and ${second} are in each other's way: ${apart} from middle to middle, ${needed} needed`,
-      hint: 'use a smaller screw, a different board thickness, or move the run ends apart',
+      hint: 'use a smaller screw or a different board thickness; where bends share the form, make one of them on a form of its own',
       got: apart,
       allowed: `at least ${needed}`,
     }),

@@ -8,23 +8,19 @@ export const jobRuleFindings = {
     got: growth,
     allowed: `less than ${length}`,
   })),
-  'run-named-twice': error({ name: 'text' }, ({ name }) => ({
-    message: `two runs are called ${name}`,
-    hint: 'give each run a name of its own',
-    got: name,
-  })),
-  'run-backward': error({ run: 'text', from: 'given', to: 'given' }, ({ run, from, to }) => ({
-    message: `run ${run} runs from ${from} to ${to}: it must end after it begins`,
-    hint: 'let “from” be the smaller',
-    got: to,
-    allowed: `more than ${from}`,
-  })),
-  'run-outside-form': error({ run: 'text', to: 'given', length: 'given' }, ({ run, to, length }) => ({
-    message: `run ${run} reaches to ${to}; the form is ${length} long`,
-    hint: 'shorten the run or lengthen the bend',
-    got: to,
-    allowed: `at most ${length}`,
-  })),
+  /** Null where the job's numbers cannot be read; `other` is the second edge, its radii null where there is none. */
+  'runs-gone': error(
+    {
+      ...{ one: 'text?', back: 'text?', other: 'text?', top: 'text?', angle: 'number?' },
+      ...{ length: 'given?', depth: 'given?', leg: 'given?' },
+      ...{ from: 'given?', to: 'given?', otherFrom: 'given?', otherTo: 'given?' },
+      radii: ['finished', 'form'],
+    },
+    (said) => ({
+      message: 'a job of one bend has no runs any more: edges that share a form are the bends of a panel',
+      hint: said.one === null ? SHARED_FORM : `in place of bend and runs write ${asPanel(said)}`,
+    }),
+  ),
   'block-outside-bend': error({ from: 'given', to: 'given', length: 'given' }, ({ from, to, length }, { field }) => ({
     message: `the finishing block reaches from ${from} to ${to}; the bend from 0 to ${length}`,
     hint: `move it with ${field('block.at')} or make it shorter`,
@@ -62,3 +58,17 @@ export const jobRuleFindings = {
     allowed: `0, or at least ${least}`,
   })),
 };
+
+const SHARED_FORM =
+  'leave runs out; describe a base and its bends, and make one on another’s form with `form: { with: NAME }`';
+
+/** The words of a panel that has an old job's edges. */
+function asPanel(said: Readonly<Record<string, string | number | null>>): string {
+  const { one, back, other, top, length, depth, leg, angle, from, to, otherFrom, otherTo } = said;
+  const corners = `[[0, 0], [${length}, 0], [${length}, ${depth}], [0, ${depth}]]`;
+  const first = `{ on: ${one}, angle: ${angle}, radius: { ${other}: ${from}, ${back}: ${to} }, leg: ${leg} }`;
+  const second = `{ on: ${other}, angle: ${angle}, radius: { ${one}: ${otherFrom}, ${top}: ${otherTo} }, leg: ${leg}, form: { with: ${one} } }`;
+  const bends = otherFrom === null ? first : `${first}, ${second}`;
+  const finished = said.radii === 'form' ? ' (with the radii after release in place of the form’s)' : '';
+  return `base: { corners: ${corners}, edges: [${one}, ${back}, ${top}, ${other}] } and bends: [${bends}]${finished}`;
+}

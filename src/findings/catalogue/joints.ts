@@ -90,7 +90,7 @@ interface Wall {
 function tooClose(what: 'grooves' | 'slots', { first, second, wall, least }: Wall) {
   return {
     message: `the ${what} of ${first} and ${second} leave ${wall} of wood between them`,
-    hint: 'move the run ends apart, cut the stations from thinner board, or cut with a jigsaw',
+    hint: 'cut the stations from thinner board, or cut with a jigsaw; where bends share the form, make one of them on a form of its own',
     got: wall,
     allowed: `at least ${least}`,
   };

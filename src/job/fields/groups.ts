@@ -2,7 +2,6 @@
 export const groups = {
   sheet: { title: 'Part and sheet', begins: 'always' },
   bend: { title: 'Bend', begins: 'always' },
-  runs: { title: 'Runs', begins: 'open' },
   trials: { title: 'Trial strips, what came out', begins: 'folded' },
   offcuts: { title: 'Offcuts to use first', begins: 'folded' },
   board: { title: 'Board', begins: 'open' },

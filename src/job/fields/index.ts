@@ -9,7 +9,6 @@ import { machine } from './machine';
 import { offcuts } from './offcuts';
 import { paper } from './paper';
 import { choice, ratio, title } from './quantities';
-import { runs } from './runs';
 import { sheet } from './sheet';
 import { trials } from './trials';
 
@@ -50,7 +49,7 @@ export const commonFields = { ...first, ...shop, ...last };
  */
 export const jobFields = block(
   { help: 'One bend of one sheet-metal part, and the form to bend it on', required: true },
-  { ...first, bend, runs, ...shop, block: finishingBlock, ...last },
+  { ...first, bend, ...shop, block: finishingBlock, ...last },
 );
 
 /** What stands in a job file, read, with defaults filled in where they follow from a field alone. */

@@ -20,7 +20,7 @@ const FEW = 2;
 
 /**
  * What the page's form calls a place of the job: its field's label; for a block, its fields' labels or, where they are many, their
- * first group's title; for a key below a field, that field; in a list, `run 2: to`. A path the form does not show stays as it is.
+ * first group's title; for a key below a field, that field; in a list, `offcut 2: width`. A path the form does not show stays as it is.
  */
 export function labelOf(path: string, root: Block = jobFields): string {
   const listed = labelInList(path, root);
@@ -37,7 +37,7 @@ export function labelOf(path: string, root: Block = jobFields): string {
   return placed.find(({ text }) => path.startsWith(`${text}.`))?.field.label ?? path;
 }
 
-/** `runs[1].to` → `run 2: to`. */
+/** `offcuts[1].width` → `offcut 2: width`. */
 function labelInList(path: string, root: Block): string | null {
   const steps = pathFromText(path);
   const found = listsOf(root).find((one) => one.path.every((step, index) => steps[index] === step));

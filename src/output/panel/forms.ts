@@ -1,6 +1,7 @@
 import { at } from '../../base/at';
 import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
+import type { Run } from '../../job/job';
 import type { FormChoice } from '../../job/panel/form-choice';
 import type { PanelJob } from '../../job/panel/read';
 import {
@@ -19,7 +20,7 @@ import { planJob, type Buildable, type Planned } from '../pipeline';
 import { formBody } from './bodies';
 import { guestOn, madeOnForm, runOf } from './guests';
 import { heldAlongOf } from './held-along';
-import { oneBendJob, type FormRun } from './one-bend';
+import { oneBendJob } from './one-bend';
 
 interface Given {
   /** Each bend by itself, and the side held in it. */
@@ -62,7 +63,7 @@ export function usesOf(
     if (choice.kind === 'any') {
       const free = others.filter(({ body }) => !barred.some((one) => one.bend === index && one.form === body.name));
       const shared = free.flatMap((host) => {
-        const stretch = nearestStretch(host.body.cone, need);
+        const stretch = nearestStretch(host.body.cone, need, rules.formsAlike);
         return stretch && stretch.off <= rules.formsAlike
           ? sharedUses(job, panel, { host, index, stretch }, given)
           : [];
@@ -75,7 +76,7 @@ export function usesOf(
       findings.push(finding('no-such-form', path, { name: choice.bend, known: others.map(({ body }) => body.name) }));
       return own;
     }
-    const stretch = nearestStretch(host.body.cone, need);
+    const stretch = nearestStretch(host.body.cone, need, rules.formsAlike);
     const uses = stretch ? sharedUses(job, panel, { host, index, stretch }, given) : [];
     findings.push(
       ...checkAsked(stretch, uses, {
@@ -122,14 +123,8 @@ function sharedUses(
   });
 }
 
-function wholeRun({
-  name,
-  finished,
-}: {
-  readonly name: string;
-  readonly finished: { readonly length: number };
-}): FormRun {
-  return { bend: name, from: 0, to: finished.length };
+function wholeRun({ name, finished }: { readonly name: string; readonly finished: { readonly length: number } }): Run {
+  return { name, from: 0, to: finished.length };
 }
 
 interface Asks {
@@ -157,7 +152,7 @@ export interface FormTried {
   readonly name: string;
   /** Number of the bend whose own it is. */
   readonly owner: number;
-  readonly runs: readonly FormRun[];
+  readonly runs: readonly Run[];
   readonly planned: Planned;
   /** Numbers of the other bends made on it. */
   readonly guests: readonly number[];

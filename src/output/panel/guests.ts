@@ -2,21 +2,22 @@ import { at } from '../../base/at';
 import { centreFromTangent, coneThrough, radiusAt, type Cone } from '../../base/cone';
 import type { FixtureLayout, Station } from '../../design/fixture/fixture';
 import type { Guest } from '../../design/fixture/guests';
+import type { Run } from '../../job/job';
 import type { PanelJob } from '../../job/panel/read';
 import type { Bend, FormUse, HeldSide, Panel } from '../../panel';
 import type { Tables } from '../../tables/tables';
 import { planJob, type Buildable, type Planned } from '../pipeline';
 import { heldAlongOf } from './held-along';
-import { onFormJob, type FormRun } from './one-bend';
+import { onFormJob } from './one-bend';
 
 /** Which way a form runs: whether its own bend's end A is its small end. */
 type Own = { readonly radiusA: number; readonly radiusB: number };
 
 /** Stretches are counted from a form's small end, runs from end A of the form's own bend. */
-export function runOf(bend: string, { stretch, body: { cone } }: Pick<FormUse, 'stretch' | 'body'>, own: Own): FormRun {
+export function runOf(name: string, { stretch, body: { cone } }: Pick<FormUse, 'stretch' | 'body'>, own: Own): Run {
   const { length } = cone;
   const [from, to] = growsFromA(own) ? [stretch.from, stretch.to] : [length - stretch.to, length - stretch.from];
-  return { bend, from: Math.max(0, from), to: Math.min(length, to) };
+  return { name, from: Math.max(0, from), to: Math.min(length, to) };
 }
 
 /** Whether a bend's end A lies toward end A of the form's own bend. */
@@ -78,7 +79,7 @@ const SAME = 1e-6;
 export function cutOff(
   layout: FixtureLayout,
   form: Cone,
-  { bend, from, to, sameWay }: FormRun & { readonly sameWay: boolean },
+  { name, from, to, sameWay }: Run & { readonly sameWay: boolean },
 ): FixtureLayout {
   const [low, high] = [centreFromTangent(form, from), centreFromTangent(form, to)];
   const moved = <Thing extends { readonly at: number }>(things: readonly Thing[]): Thing[] =>
@@ -88,7 +89,7 @@ export function cutOff(
   const asSeen = (station: Station): Station =>
     sameWay ? station : { ...station, contact: station.contact === 'A' ? 'B' : 'A' };
   const whole = low < SAME && high > layout.spine.length - SAME;
-  const hold = layout.guests.find(({ name }) => name === bend);
+  const hold = layout.guests.find((guest) => guest.name === name);
   const holes = (hold?.holes ?? []).map((index) => at(layout.clampHoles, index));
   return {
     ...layout,

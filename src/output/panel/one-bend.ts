@@ -1,7 +1,7 @@
 import { at } from '../../base/at';
 import { flattenLoop } from '../../base/flatten';
 import type { Cone } from '../../base/cone';
-import type { Job } from '../../job/job';
+import type { Job, Run } from '../../job/job';
 import type { PanelJob } from '../../job/panel/read';
 import { onLeg, toFrame, type Bend } from '../../panel/flat/bend';
 import type { HeldSide, Panel } from '../../panel';
@@ -16,19 +16,12 @@ export function depthOf(panel: Panel, bend: Bend, side: HeldSide): number {
   return Math.max(0, ...depths);
 }
 
-/** A stretch of a form for one bend, from end A of the form's own bend, mm. */
-export interface FormRun {
-  readonly bend: string;
-  readonly from: number;
-  readonly to: number;
-}
-
 /** The job of one bend of a panel alone: what is needed to make its form and to bend it, with one side held. */
 export function oneBendJob(
   { panel: whole, ...job }: PanelJob,
   panel: Panel,
   bend: Bend,
-  { held, runs }: { readonly held: HeldSide; readonly runs: readonly FormRun[] },
+  { held, runs }: { readonly held: HeldSide; readonly runs: readonly Run[] },
 ): Job {
   const { finished, angle } = bend;
   return {
@@ -41,7 +34,7 @@ export function oneBendJob(
       radiusOf: 'finished',
       legs: { held: depthOf(panel, bend, held), free: depthOf(panel, bend, held === 'base' ? 'leg' : 'base') },
     },
-    runs: runs.map(({ bend: name, from, to }) => ({ name, from, to })),
+    runs,
     block: null,
     // The blank is the panel's, drawn once for all its bends.
     paper: { ...job.paper, blanks: 'none' },
@@ -55,7 +48,7 @@ export function onFormJob(
   bend: Bend,
   { held, cone }: { readonly held: HeldSide; readonly cone: Cone },
 ): Job {
-  const runs = [{ bend: bend.name, from: 0, to: bend.finished.length }];
+  const runs = [{ name: bend.name, from: 0, to: bend.finished.length }];
   const alone = oneBendJob(job, panel, bend, { held, runs });
   return {
     ...alone,

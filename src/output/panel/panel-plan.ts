@@ -169,7 +169,11 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
       traced: planned.flat.traced && tracedPart(planned.flat.traced),
       ...finishPart(planned),
     },
-    forms: forms.map(({ name: called, runs, planned: form }) => ({ name: called, runs, plan: form.plan })),
+    forms: forms.map(({ name: called, runs, planned: form }) => ({
+      name: called,
+      runs: runs.map(({ name: bend, from, to }) => ({ bend, from, to })),
+      plan: form.plan,
+    })),
     findings,
   };
 }

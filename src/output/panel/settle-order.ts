@@ -1,6 +1,7 @@
 import { at } from '../../base/at';
 import { InternalError } from '../../base/errors';
 import { hasErrors, type Finding } from '../../base/findings';
+import type { Run } from '../../job/job';
 import type { PanelJob } from '../../job/panel/read';
 import { findOrder, orderFindings, type Panel, type ShopBodies, type Step } from '../../panel';
 import type { PanelRules } from '../../tables/panel-rules';
@@ -8,14 +9,13 @@ import type { Tables } from '../../tables/tables';
 import type { Buildable } from '../pipeline';
 import { barredBy, formsOf, usesOf, type Barred, type FormTried } from './forms';
 import { inBend } from './in-bend';
-import type { FormRun } from './one-bend';
 import { standAgain } from './stand-again';
 import { either, workOf, type Ways } from './ways';
 
 /** A form of the panel: the bend whose own it is, and its stretches. */
 export interface PanelForm {
   readonly name: string;
-  readonly runs: readonly FormRun[];
+  readonly runs: readonly Run[];
   readonly planned: Buildable;
 }
 

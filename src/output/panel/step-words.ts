@@ -78,7 +78,7 @@ interface AtBend {
 
 /** Which stretch of a form that serves several bends, and which way round: nothing of a form that serves one. */
 function stretchWords({ name, runs, planned }: PanelForm, { bend, step }: AtBend, say: Measures): string[] {
-  const run = runs.find((one) => one.bend === bend.name);
+  const run = runs.find((one) => one.name === bend.name);
   if (!run || runs.length < 2) return [];
   const whole = planned.bend.form.length - (run.to - run.from) < WHOLE;
   const [first, second] = [say.length(run.from), say.length(run.to)];

@@ -11,7 +11,7 @@ import { oneBendJob } from './one-bend';
 export type Ways = Readonly<Record<HeldSide, Planned>>;
 
 export function waysToMake(job: PanelJob, panel: Panel, bend: Bend, tables: Tables): Ways {
-  const runs = [{ bend: bend.name, from: 0, to: bend.finished.length }];
+  const runs = [{ name: bend.name, from: 0, to: bend.finished.length }];
   const plan = (held: HeldSide): Planned =>
     planJob(oneBendJob(job, panel, bend, { held, runs }), tables, [], { heldAlong: heldAlongOf(panel, bend, held) });
   return { base: plan('base'), leg: plan('leg') };

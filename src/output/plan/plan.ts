@@ -309,7 +309,7 @@ export interface PlanStation {
   /** Degrees, for those who bevel the edge. */
   readonly bevel: number;
   readonly screws: readonly PlanScrew[];
-  /** Names of the runs that end at this station, e.g. `long edge from`; empty for an infill station. */
+  /** Which runs end at this station, and with which end; empty for an infill station. */
   readonly ends: readonly { readonly run: string; readonly end: 'from' | 'to' }[];
 }
 

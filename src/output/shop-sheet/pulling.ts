@@ -27,7 +27,7 @@ export function setUp(shop: Shop): HtmlNode[] {
       ...(bend.runs.length > 1
         ? [
             [
-              `For each run, set the sheet’s edge to that run’s stretch of the form: `,
+              `For each bend, set the sheet’s edge to its own stretch of the form: `,
               ...bend.runs.flatMap((run, index): HtmlNode[] => [
                 index > 0 ? '; ' : '',
                 theirs(run.name),

@@ -65,7 +65,7 @@ function stepOf({ code, path }: SaidFinding, present: ReadonlySet<StepId>): Step
   if (block === 'screws') return 'assemble';
   if (block === 'block') return 'dress';
   if (block === 'clamps') return 'set-up';
-  if (block === 'board' || block === 'stations' || block === 'runs' || block === 'cut') return 'cut';
+  if (block === 'board' || block === 'stations' || block === 'cut') return 'cut';
   return 'wrap';
 }
 

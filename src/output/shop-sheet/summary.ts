@@ -44,17 +44,21 @@ export function summary(shop: Shop): HtmlElement[] {
   ];
   return [
     html('dl', {}, ...rows.flatMap(([term, ...what]) => [html('dt', {}, term), html('dd', {}, ...what)])),
-    table(
-      'Runs: which stretch of the form bends which edge, along the tangent line from A',
-      ['Run', 'From', 'To', 'Length', 'Pull at the hands'],
-      bend.runs.map((run) => [
-        theirs(run.name),
-        say.length(run.from),
-        say.length(run.to),
-        say.length(run.to - run.from),
-        say.force((pull.handForce * run.moment) / pull.moment),
-      ]),
-    ),
+    ...(bend.runs.length > 1
+      ? [
+          table(
+            'Which stretch of the form each bend is made on, along the tangent line from A',
+            ['Bend', 'From', 'To', 'Length', 'Pull at the hands'],
+            bend.runs.map((run) => [
+              theirs(run.name),
+              say.length(run.from),
+              say.length(run.to),
+              say.length(run.to - run.from),
+              say.force((pull.handForce * run.moment) / pull.moment),
+            ]),
+          ),
+        ]
+      : []),
     ...findingsFirst(shop),
     ...(job.bend.radiusOf === 'form'
       ? [

@@ -43,7 +43,7 @@ export function PickedForm({ planned, stale, picked, pick }: PickedProps): JSX.E
         {made ? (
           <p class="quiet">
             Form {made.name}
-            {made.runs.length > 1 ? `, for ${made.runs.map(({ bend }) => bend).join(', ')}` : ''}.
+            {made.runs.length > 1 ? `, for ${made.runs.map(({ name }) => name).join(', ')}` : ''}.
           </p>
         ) : null}
       </section>

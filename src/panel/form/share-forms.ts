@@ -43,17 +43,23 @@ export function fromSmallEnd(cone: Cone): { readonly cone: Cone; readonly starts
   return { cone: coneThrough(cone.radiusB, cone.radiusA, cone.length), startsAtA: false };
 }
 
-/** The stretch of a form that comes nearest to what a bend asks for; null where the form is too short. */
-export function nearestStretch(form: Cone, need: FormNeed): Stretch | null {
+/**
+ * The stretch of a form that comes nearest to what a bend asks for; null where the form is too short. Where it differs by no more than `alike` mm there, it is the one
+ * flush with an end of the form: one station then serves both.
+ */
+export function nearestStretch(form: Cone, need: FormNeed, alike = 0): Stretch | null {
   const { cone, startsAtA } = fromSmallEnd(need.form);
   const spare = form.length - cone.length;
   if (spare < -1e-9) return null;
   // Both radii are straight lines: they differ least where their middles agree.
   const slope = Math.sin(form.halfAngle);
   const wanted = slope === 0 ? 0 : (radiusAt(cone, cone.length / 2) - form.radiusA) / slope - cone.length / 2;
-  const from = Math.min(Math.max(0, wanted), Math.max(0, spare));
-  const offAt = (x: number): number => Math.abs(radiusAt(form, from + x) - radiusAt(cone, x));
-  return { bend: need.bend, from, to: from + cone.length, startsAtA, off: Math.max(offAt(0), offAt(cone.length)) };
+  const offFrom = (from: number): number =>
+    Math.max(...[0, cone.length].map((x) => Math.abs(radiusAt(form, from + x) - radiusAt(cone, x))));
+  const last = Math.max(0, spare);
+  const flush = offFrom(0) <= offFrom(last) ? 0 : last;
+  const from = offFrom(flush) <= alike ? flush : Math.min(Math.max(0, wanted), last);
+  return { bend: need.bend, from, to: from + cone.length, startsAtA, off: offFrom(from) };
 }
 
 /** A bend's own form, whole. */
@@ -80,7 +86,7 @@ export function shareForms(
   const offers: FormOffer[] = [];
   for (const need of longestFirst) {
     const fits = forms.flatMap((form, index) => {
-      const stretch = nearestStretch(form.cone, need);
+      const stretch = nearestStretch(form.cone, need, rules.formsAlike);
       return stretch ? [{ form, index, stretch }] : [];
     });
     const best = fits.reduce<(typeof fits)[number] | null>(

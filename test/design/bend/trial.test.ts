@@ -356,13 +356,13 @@ describe('a job with trials', () => {
       return `  - { radius: ${radius}, bent: 95, left: ${left} }\n`;
     });
     return tryStarter(
-      'tapered-two-runs',
+      'tapered-curve',
       (text) => `${text.replace('radius: {', `${extra}radius: {`)}\ntrials:\n${lines.join('')}`,
     ).plan;
   };
 
   it('uses the fitted factor: a harder sheet gets a tighter form and a farther wrap', () => {
-    const [soft, byTables, hard] = [planWith(0.8), tryStarter('tapered-two-runs').plan, planWith(1.25)];
+    const [soft, byTables, hard] = [planWith(0.8), tryStarter('tapered-curve').plan, planWith(1.25)];
     expect(soft.sheet?.factor).toBeCloseTo(0.8, 6);
     expect(byTables.sheet?.factor).toBe(1);
     expect(hard.sheet?.factor).toBeCloseTo(1.25, 6);
@@ -383,7 +383,7 @@ describe('a job with trials', () => {
 
   it('shows in degrees each strip with its factor, and what the spread does', () => {
     const { trials, bend } = tryStarter(
-      'tapered-two-runs',
+      'tapered-curve',
       (text) =>
         `${text}\ntrials: [{ radius: 40, bent: 95, left: 85.5, width: 20 }, { radius: 1-9/16 in, bent: 95, left: 84 }]\n`,
     ).plan;
@@ -409,13 +409,10 @@ describe('a job with trials', () => {
   });
 
   it('is refused whole where one strip is, and doubts a disc unlike the form', () => {
-    const planned = tryStarter('tapered-two-runs', (text) => `${text}\ntrials: [{ radius: 40, bent: 95, left: 95 }]\n`);
+    const planned = tryStarter('tapered-curve', (text) => `${text}\ntrials: [{ radius: 40, bent: 95, left: 95 }]\n`);
     expect(planned.plan.bend).toBeNull();
     expect(planned.plan.findings).toMatchObject([{ code: 'no-springback', level: 'error', path: 'trials[0].left' }]);
-    const far = tryStarter(
-      'tapered-two-runs',
-      (text) => `${text}\ntrials: [{ radius: 150, bent: 95, left: 62 }]\n`,
-    ).plan;
+    const far = tryStarter('tapered-curve', (text) => `${text}\ntrials: [{ radius: 150, bent: 95, left: 62 }]\n`).plan;
     expect(far.findings.map(({ code }) => code)).toContain('disc-unlike-form');
   });
 });

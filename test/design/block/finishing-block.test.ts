@@ -173,7 +173,7 @@ describe('the finishing block', () => {
   });
 
   it('is named layer by layer, with radius, face and legs, and reaches over the length asked for', () => {
-    const planned = planStarter('tapered-two-runs', (text) => `${text}\nblock: { at: 310, length: 80 }\n`);
+    const planned = planStarter('tapered-curve', (text) => `${text}\nblock: { at: 310, length: 80 }\n`);
     const { bend, job, block, plan } = planned;
     if (!bend || !block) throw new Error('no block');
     expect(plan.findings.filter(({ level }) => level === 'error')).toEqual([]);

@@ -104,11 +104,11 @@ describe('one finished part', () => {
 
 describe('parts at both ends', () => {
   it('of a taper: one factor for both, what the legs kept at either end for itself, and no twist left to see', () => {
-    const before = tryStarter('tapered-two-runs').plan;
+    const before = tryStarter('tapered-curve').plan;
     const { finished, wrap } = before.bend ?? {};
     if (!finished || !wrap) throw new Error('no bend');
     const plan = planWith(
-      'tapered-two-runs',
+      'tapered-curve',
       partsIn(
         { at: 0, radius: finished.from, angle: 88, wrap: wrap.chosen },
         { at: 620, radius: finished.to, angle: 91, wrap: wrap.chosen },
@@ -182,7 +182,7 @@ describe('whatever was measured', () => {
     let planned = 0;
     fc.assert(
       fc.property(
-        fc.constantFrom('plain-curve', 'tapered-two-runs', 'thick-steel'),
+        fc.constantFrom('plain-curve', 'tapered-curve', 'thick-steel'),
         fc.array(part, { minLength: 1, maxLength: 3 }),
         (name, parts) => {
           const { plan } = tryStarter(

@@ -7,7 +7,7 @@ import { drawPieces } from '../../../src/output/pieces';
 import { planJob, type Buildable } from '../../../src/output/pipeline';
 import { assemble, type Assembled, type Box } from '../../helpers/assemble';
 import { cutWith, tools } from '../../helpers/for-tool';
-import { jobText, randomJobs } from '../../helpers/random-jobs';
+import { jobText, randomJobs, shared } from '../../helpers/random-jobs';
 import { planStarter, starters, tables } from '../../helpers/starters';
 import { cases, FULL } from '../../helpers/cases';
 
@@ -118,7 +118,7 @@ describe('a form put together from its drawings', () => {
           };
           const { job } = parseJob(JSON.stringify(data), tables);
           if (!job) return;
-          const planned = planJob(job, tables);
+          const planned = planJob(shared(job, random), tables);
           if (!planned.buildable) return;
           expectAssembled(planned);
           built[which] = (built[which] ?? 0) + 1;

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { parse, stringify } from 'yaml';
-import type { Buildable, Planned } from '../../../src/output/pipeline';
-import { tryStarter } from '../../helpers/starters';
+import { planJob, type Buildable, type Planned } from '../../../src/output/pipeline';
+import { tables, tryStarter } from '../../helpers/starters';
 
 /** A starter with parts of it replaced. */
-function plan(changes: object, name = 'tapered-two-runs'): Planned {
+function plan(changes: object, name = 'tapered-curve'): Planned {
   return tryStarter(name, (text) => stringify({ ...(parse(text) as object), ...changes }));
 }
 
@@ -34,18 +34,20 @@ describe('what joints there is no room for', () => {
     );
   });
 
-  it('grooves or slots of two runs’ ends with hardly any wood between them', () => {
-    const runs = (to: number): object[] => [
-      { name: 'long', from: 0, to: 620 },
-      { name: 'short', from: 0, to },
-    ];
+  it('grooves or slots of two bends’ ends on one form with hardly any wood between them', () => {
+    const sharing = (to: number, changes: object): string[] => {
+      const { job } = plan(changes);
+      const runs = [
+        { name: 'long', from: 0, to: 620 },
+        { name: 'short', from: 0, to },
+      ];
+      return codes(planJob({ ...job, runs }, tables));
+    };
     // Stations 18 mm thick at 0, and at to − 18: the wall is to − 18 − 18 − fit/2.
-    expect(codes(plan({ runs: runs(41), cut: { with: 'router' } }))).not.toContain('error grooves-too-close');
-    expect(codes(plan({ runs: runs(39), cut: { with: 'router' } }))).toContain('error grooves-too-close');
-    expect(codes(plan({ runs: runs(39), board: { stock: 'mdf-6' }, cut: { with: 'laser' } }))).toContain(
-      'error slots-too-close',
-    );
-    expect(codes(plan({ runs: runs(39) }))).not.toContain('error grooves-too-close');
+    expect(sharing(41, { cut: { with: 'router' } })).not.toContain('error grooves-too-close');
+    expect(sharing(39, { cut: { with: 'router' } })).toContain('error grooves-too-close');
+    expect(sharing(39, { board: { stock: 'mdf-6' }, cut: { with: 'laser' } })).toContain('error slots-too-close');
+    expect(sharing(39, {})).not.toContain('error grooves-too-close');
   });
 
   it('says what the bit does not go into, and asks for a measured board', () => {
@@ -108,7 +110,7 @@ describe('what joints there is no room for', () => {
   });
 
   it('keeps dowels, tabs and screws apart, by brute force', () => {
-    for (const name of ['tapered-two-runs', 'plain-curve', 'thick-steel']) {
+    for (const name of ['tapered-curve', 'plain-curve', 'thick-steel']) {
       const { layout, joints } = built({ board: { stock: 'mdf-6' }, cut: { with: 'laser' } }, name);
       if (joints.with !== 'laser') throw new Error('not stacked');
       let looked = 0;

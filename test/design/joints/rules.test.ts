@@ -140,7 +140,7 @@ describe('wood between openings', () => {
   it('is asked for between neighbours, in whatever order they come', () => {
     expect(checkWalls([opening('b', 24, 30), opening('a', 10, 20)], 4, 'grooves')).toEqual([]);
     expect(checkWalls([opening('b', 23, 30), opening('a', 10, 20), opening('c', 50, 60)], 4, 'grooves')).toMatchObject([
-      { code: 'grooves-too-close', path: 'runs', values: { first: 'a', second: 'b', wall: 3, least: 4 } },
+      { code: 'grooves-too-close', path: 'bend', values: { first: 'a', second: 'b', wall: 3, least: 4 } },
     ]);
     expect(checkWalls([opening('a', 10, 20), opening('b', 18, 30)], 4, 'slots')).toMatchObject([
       { code: 'slots-too-close', values: { wall: 0 } },

@@ -8,7 +8,7 @@ import { parseJob } from '../../../src/job/parse';
 import type { Job } from '../../../src/job/job';
 import type { Part } from '../../../src/drawing/parts/part';
 import { samplePoints } from '../../helpers/loops';
-import { jobText, randomJobs, type RandomJob } from '../../helpers/random-jobs';
+import { jobText, randomJobs, shared, type RandomJob } from '../../helpers/random-jobs';
 import { tables } from '../../helpers/starters';
 import { cases } from '../../helpers/cases';
 
@@ -19,11 +19,12 @@ export interface Bent {
 
 /** Reads a random job's text, changed by `change` as plain data, and bends it; null where the bend has an error finding. */
 export function bendOf(random: RandomJob, change: object = {}): Bent | null {
-  const { job, findings } = parseJob(
+  const { job: read, findings } = parseJob(
     JSON.stringify({ ...(JSON.parse(jobText(random, 'mm')) as object), ...change }),
     tables,
   );
-  if (!job) throw new Error(JSON.stringify(findings));
+  if (!read) throw new Error(JSON.stringify(findings));
+  const job = shared(read, random);
   const { value, findings: found } = planBend(job, tables);
   return value && !hasErrors(found) ? { job, bend: value } : null;
 }

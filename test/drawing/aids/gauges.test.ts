@@ -101,7 +101,7 @@ describe('angle gauges', () => {
   });
 
   it('say how far off square they are held: the planes meet in a line through the cone’s apex', () => {
-    const bent = starter('tapered-two-runs');
+    const bent = starter('tapered-curve');
     const { finished, finishedWrap, length } = bent.bend;
     // Cross product of the planes' normals, against the ruling they are measured from.
     const sine = (finished.radiusB - finished.radiusA) / length;

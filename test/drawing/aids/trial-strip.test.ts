@@ -85,9 +85,9 @@ describe('the strip and disc advised', () => {
   });
 
   it('what should be left is what the fit takes for factor 1', () => {
-    const { radius, bent, left } = advised('tapered-two-runs');
+    const { radius, bent, left } = advised('tapered-curve');
     const trials = `\ntrials: [{ radius: ${radius}, bent: ${(bent * 180) / Math.PI}, left: ${(left * 180) / Math.PI} }]\n`;
-    expect(planStarter('tapered-two-runs', (text) => text + trials).plan.sheet?.factor).toBeCloseTo(1, 7);
+    expect(planStarter('tapered-curve', (text) => text + trials).plan.sheet?.factor).toBeCloseTo(1, 7);
   });
 
   it('a wide bend gets a wide disc and a shorter turn', () => {
@@ -188,7 +188,7 @@ describe('the disc drawn', () => {
   });
 
   it('is marked on the rim every 10° from the tangent line, and at the turn', () => {
-    const advice = advised('tapered-two-runs');
+    const advice = advised('tapered-curve');
     const angles = marksOf(drawDisc(advice, 'mm')).map(({ to }) => Math.atan2(to[1], to[0]));
     for (const degrees of [0, 10, 50, 90])
       expect(Math.min(...angles.map((angle) => Math.abs(angle - toRadians(degrees))))).toBeLessThan(1e-9);

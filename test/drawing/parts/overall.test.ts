@@ -43,7 +43,7 @@ describe.each(starters)('the overall dimension on every part of %s', (name) => {
 
 describe('the overall dimension', () => {
   it.each(['jigsaw', 'router', 'laser'] as const)('meets nothing else that is written, for a %s', (tool) => {
-    const { layout, bend, job, joints } = planStarter('tapered-two-runs', cutWith(tool));
+    const { layout, bend, job, joints } = planStarter('tapered-curve', cutWith(tool));
     if (!layout || !bend || !joints) throw new Error('no form');
     let written = 0;
     for (const part of drawParts({ layout, bend, job, joints }, tables).map((each) => withOverall(each, 'mm'))) {

@@ -7,7 +7,7 @@ import { drawParts } from '../../../src/drawing/parts';
 import type { Part } from '../../../src/drawing/parts/part';
 import { planJob, type Buildable } from '../../../src/output/pipeline';
 import { doubled } from '../../helpers/doubled';
-import { jobText, randomJobs } from '../../helpers/random-jobs';
+import { jobText, randomJobs, shared } from '../../helpers/random-jobs';
 import { planStarter, starters, tables } from '../../helpers/starters';
 import { cases } from '../../helpers/cases';
 
@@ -72,7 +72,7 @@ describe('part drawings', () => {
       fc.property(randomJobs, (random) => {
         const { job } = parseJob(jobText(random, 'mm'), tables);
         if (!job) throw new Error('a random job must read');
-        const planned = planJob(job, tables);
+        const planned = planJob(shared(job, random), tables);
         if (!planned.buildable) return;
         drawn++;
         expectSound(planned);
@@ -106,7 +106,7 @@ describe('the faces a spine cut by hand is countersunk from', () => {
 describe('boards of one measured thickness', () => {
   it('are one kind of board, whatever the thickness is in floats', () => {
     for (let tenths = 170; tenths <= 185; tenths++) {
-      const planned = planStarter('tapered-two-runs', (text) =>
+      const planned = planStarter('tapered-curve', (text) =>
         text.replace('stock: mdf-18', `stock: mdf-18, thickness: ${tenths / 10}`),
       );
       const parts = partsOf(planned);

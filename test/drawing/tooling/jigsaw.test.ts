@@ -54,7 +54,7 @@ describe('relief cuts', () => {
   });
 
   it('are drawn on a small form’s stations and keep clear of the next part on the board', () => {
-    const planned = planStarter('tapered-two-runs', (text) => `${text}\ncut: { turn: 60 }\n`);
+    const planned = planStarter('tapered-curve', (text) => `${text}\ncut: { turn: 60 }\n`);
     const stations = piecesOf(planned).filter(({ kind }) => kind === 'station');
     for (const { drawing } of stations) {
       const [{ vertices }] = loopsUnder(drawing, 'outline') as [Loop];

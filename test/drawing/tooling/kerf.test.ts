@@ -10,7 +10,7 @@ import { planJob, type Buildable } from '../../../src/output/pipeline';
 import { tablesIn } from '../../../src/tables/tables';
 import { loopsUnder } from '../../helpers/as-cut';
 import { cutWith } from '../../helpers/for-tool';
-import { jobText, randomJobs } from '../../helpers/random-jobs';
+import { jobText, randomJobs, shared } from '../../helpers/random-jobs';
 import { planStarter, starters, tables, tryStarter } from '../../helpers/starters';
 import { cases } from '../../helpers/cases';
 
@@ -96,7 +96,7 @@ describe('a laser’s drawings', () => {
   }
 
   it('say so where the beam is too wide for what it must cut, and draw nothing', () => {
-    const planned = tryStarter('tapered-two-runs', (text) =>
+    const planned = tryStarter('tapered-curve', (text) =>
       cutWith('laser')(text).replace('with: laser', 'with: laser\n  kerf: 2\n  dowel: 3'),
     );
     expect(planned.plan.findings).toContainEqual(
@@ -120,7 +120,7 @@ describe('a laser’s drawings', () => {
           };
           const { job } = parseJob(JSON.stringify(data), tables);
           if (!job) return;
-          const planned = planJob(job, tables);
+          const planned = planJob(shared(job, random), tables);
           if (planned.plan.findings.some(({ code }) => code === 'kerf-too-wide')) refused++;
           if (!planned.buildable) return;
           drawPieces(planned, tables);

@@ -114,7 +114,7 @@ describe('a router’s drawings', () => {
   }
 
   it('bridges stand on straight sides, two at least, in the bit’s path outside the part', () => {
-    const planned = planStarter('tapered-two-runs', cutWith('router'));
+    const planned = planStarter('tapered-curve', cutWith('router'));
     for (const { id, drawing } of piecesOf(planned)) {
       const outline = loopsUnder(drawing, 'outline')[0]!;
       const bridges = placeBridges(outline, tables.tools);
@@ -135,19 +135,19 @@ describe('a router’s drawings', () => {
   });
 
   it('operations say tool and depth, part by part, inside before outside; as CSV and as data', () => {
-    const planned = planStarter('tapered-two-runs', cutWith('router'));
+    const planned = planStarter('tapered-curve', cutWith('router'));
     const rows = operationRows(piecesOf(planned), planned, tables.tools);
     const spine = rows.filter(({ part }) => part === 'spine').map(({ operation }) => operation);
     expect([...new Set(spine)]).toEqual(['label', 'countersink', 'groove', 'hole', 'outline', 'bridge']);
     expect(rows).toContainEqual(
-      expect.objectContaining({ part: 'spine', operation: 'groove', count: 5, depth: 6, tool: 'straight bit 6 mm' }),
+      expect.objectContaining({ part: 'spine', operation: 'groove', count: 4, depth: 6, tool: 'straight bit 6 mm' }),
     );
     expect(rows).toContainEqual(
       expect.objectContaining({
         part: 'spine',
         operation: 'hole',
         size: 4.5,
-        count: 12,
+        count: 10,
         depth: 18,
         tool: 'drill 4.5 mm',
       }),
@@ -156,7 +156,7 @@ describe('a router’s drawings', () => {
     expect(rows.filter(({ operation }) => operation === 'countersink').map(({ count, tool }) => [count, tool])).toEqual(
       [
         [2, 'countersink'],
-        [10, 'countersink, by hand'],
+        [8, 'countersink, by hand'],
       ],
     );
     expect(rows).toContainEqual(
@@ -167,7 +167,7 @@ describe('a router’s drawings', () => {
     expect(lines.length).toBe(rows.length + 1);
     expect(lines[0]).toBe('part,operation,count,size mm,depth mm,tool,note,x mm,y mm');
     expect((JSON.parse(String(json?.content)) as { operations: unknown[] }).operations.length).toBe(rows.length);
-    const byHand = planStarter('tapered-two-runs');
+    const byHand = planStarter('tapered-curve');
     expect(operationRows(piecesOf(byHand), byHand, tables.tools)).toEqual([]);
   });
 

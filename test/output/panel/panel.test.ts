@@ -45,7 +45,7 @@ describe.each(panelStarters)('the starter panel %s', (name) => {
   it('has each bend on a form as long as it, its radii within a tenth of a mm', () => {
     for (const { bend, step, alone } of planned.bends) {
       const form = planned.forms.find(({ name: called }) => called === step.use.body.name);
-      const run = form?.runs.find((one) => one.bend === bend.name);
+      const run = form?.runs.find((one) => one.name === bend.name);
       expect((run?.to ?? 0) - (run?.from ?? 0)).toBeCloseTo(bend.finished.length, 6);
       expect(step.use.stretch.from).toBeGreaterThanOrEqual(0);
       expect(Math.min(alone.bend.form.radiusA, alone.bend.form.radiusB)).toBeCloseTo(
@@ -147,7 +147,7 @@ describe('a pair', () => {
 describe('a tray', () => {
   it('is made on one form, which has clamps for each of its bends', () => {
     const { forms, order } = planPanelStarter('tray');
-    expect(forms.map(({ name, runs }) => [name, runs.map(({ bend }) => bend).sort()])).toEqual([
+    expect(forms.map(({ name, runs }) => [name, runs.map((run) => run.name).sort()])).toEqual([
       ['back', ['back', 'left', 'right']],
     ]);
     expect(order).toHaveLength(3);
@@ -164,7 +164,7 @@ describe.each(panelStarters)('the clamps of the starter panel %s', (name) => {
     const { order, forms, bends } = planPanelStarter(name);
     order.forEach(({ bend, clamped, use }) => {
       const form = forms.find((one) => one.name === use.body.name);
-      const run = form?.runs.find((one) => one.bend === at(bends, bend).bend.name);
+      const run = form?.runs.find((one) => one.name === at(bends, bend).bend.name);
       const spine = form?.planned.plan.spine;
       if (!run || !spine) throw new Error('a form with a run for the bend');
       const cosine = Math.cos(use.body.cone.halfAngle);
@@ -210,7 +210,7 @@ describe('what is wrong with a panel', () => {
       hood.replace('leg: 2-1/2\n\n', 'leg: 2-1/2\n    form: { with: long }\n\n').replace('top: 1-1/2', 'top: 3'),
       ['form-differs bends[1].form'],
     ],
-    ['runs of old', `${hood}\nruns: [{ name: a, from: 0, to: 4 }]\n`, ['unknown-key runs']],
+    ['runs of old', `${hood}\nruns: [{ name: a, from: 0, to: 4 }]\n`, ['runs-gone runs']],
   ])('%s is refused, the place named', (_, text, wanted) => {
     expect(codesOf(text)).toEqual(wanted);
   });

@@ -32,7 +32,7 @@ const shared = [
 /** The form a bend is made on, its stretch there and the holes it is clamped through, along the tangent line from the form's end A, mm. */
 function standing({ forms }: BuildablePanel, { bend, step }: PanelBend) {
   const form = forms.find(({ name }) => name === step.use.body.name);
-  const run = form?.runs.find((one) => one.bend === bend.name);
+  const run = form?.runs.find((one) => one.name === bend.name);
   if (!form || !run) throw new Error(`no form for ${bend.name}`);
   const { layout, bend: sums } = form.planned;
   const cosine = Math.cos(sums.form.halfAngle);

@@ -101,7 +101,7 @@ describe('the arrow of the pull', () => {
 
 describe('the picture', () => {
   it('puts the clamp holes and the foot where the plan’s numbers say, by the textbook formula', () => {
-    const planned = planStarter('tapered-two-runs');
+    const planned = planStarter('tapered-curve');
     const { spine, bend, backings, effort } = planned.plan;
     if (!spine || !bend || !effort) throw new Error('no plan');
     const picture = drawIsometric(modelOf(planned, { kind: 'on-form', wrap: 0 }), { ...base, end: 'A', face: 'front' });

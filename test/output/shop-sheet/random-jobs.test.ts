@@ -8,7 +8,7 @@ import { layOutBoards } from '../../../src/drawing/boards';
 import { writeShopSheet } from '../../../src/output/shop-sheet';
 import type { tools } from '../../helpers/for-tool';
 import { cutWith } from '../../helpers/for-tool';
-import { jobText, randomJobs, type RandomJob } from '../../helpers/random-jobs';
+import { jobText, randomJobs, shared, type RandomJob } from '../../helpers/random-jobs';
 import { tables } from '../../helpers/starters';
 import { cases } from '../../helpers/cases';
 
@@ -52,7 +52,7 @@ describe('shop sheets of random jobs', () => {
         fc.property(randomJobs, fc.constantFrom('mm' as const, 'in' as const, 'both' as const), (random, units) => {
           const { job } = parseJob(cutWith(tool)(jobText(random, 'mm')), tables);
           if (!job) return;
-          const planned = planJob(job, tables);
+          const planned = planJob(shared(job, random), tables);
           if (!planned.buildable) return;
           const parts = drawPieces(planned, tables);
           // Many small layers take long to lay out, and how they are laid out is not what is asked here.

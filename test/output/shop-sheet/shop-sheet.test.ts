@@ -5,7 +5,8 @@ import { finding } from '../../../src/findings/finding';
 import type { Buildable } from '../../../src/output/pipeline';
 import { writeShopSheet, type ShopSheetOptions } from '../../../src/output/shop-sheet';
 import { boardsOf, piecesOf } from '../../helpers/laid-out';
-import { planStarter, starters, tables } from '../../helpers/starters';
+import { at } from '../../../src/base/at';
+import { planPanelStarter, planStarter, starters, tables } from '../../helpers/starters';
 
 function sheetFor(planned: Buildable, options?: ShopSheetOptions): string {
   return writeShopSheet(planned, { parts: piecesOf(planned), boards: boardsOf(planned) }, tables, options);
@@ -279,7 +280,7 @@ describe.each(starters)('the shop sheet of %s', (name) => {
 });
 
 describe('units', () => {
-  const planned = planStarter('tapered-two-runs');
+  const planned = planStarter('tapered-curve');
 
   it('are the job’s unless asked otherwise', () => {
     expect(sheetFor(planned)).toBe(sheetFor(planned, { units: 'mm' }));
@@ -321,7 +322,7 @@ describe('text from the job', () => {
 
   it.each(hostile)('appears as it is and changes nothing else: %s', (words) => {
     const found = (board: string): Finding => finding('one-screw', 'screws', { board, half: 20 });
-    const base = { ...planStarter('tapered-two-runs'), findings: [found('S1')] };
+    const base = { ...at(planPanelStarter('coaming').forms, 0).planned, findings: [found('S1')] };
     const [firstRun, secondRun] = base.bend?.runs ?? [];
     if (!base.bend || !base.layout || !firstRun || !secondRun) throw new Error('cannot be built');
     const renamed: Buildable = {

@@ -287,7 +287,7 @@ describe.each(starters)('%s cut with a laser', (name) => {
 
 describe('other ways to cut', () => {
   it('a laser’s single layer is not glued up', () => {
-    const page = pageOf('tapered-two-runs', 'laser, one layer');
+    const page = pageOf('tapered-curve', 'laser, one layer');
     expect(titles(page).some((title) => title.includes('Glue'))).toBe(false);
     expect(page.rows('Layers')).toEqual([]);
     expect(page.rows('Dowel')).toEqual([]);
@@ -308,7 +308,7 @@ describe('other ways to cut', () => {
   });
 
   it('screws are those of the spine as built, not of one layer', () => {
-    const { plan, text } = pageOf('tapered-two-runs', 'laser, thin board');
+    const { plan, text } = pageOf('tapered-curve', 'laser, thin board');
     const [size] = new Set(plan.stations.flatMap(({ screws }) => screws.map((screw) => screw.size)));
     const kind = tables.screws.find(({ id }) => id === size);
     expect(kind).not.toEqual(tables.screws.find(({ system }) => system === kind?.system));
@@ -318,7 +318,7 @@ describe('other ways to cut', () => {
   it.each(['router', 'laser'] as const)(
     'with ears, a %s’s maker draws the lines A and B that the machine does not',
     (tool) => {
-      const { planned } = pageOf('tapered-two-runs', tool);
+      const { planned } = pageOf('tapered-curve', tool);
       if (!planned.layout || !planned.plan.spine) throw new Error('cannot be built');
       const eared = { ...planned, layout: { ...planned.layout, spine: { ...planned.layout.spine, ears: 90 } } };
       const said = (one: Buildable): string =>
@@ -338,7 +338,7 @@ describe('other ways to cut', () => {
   });
 
   it('what was found about joints stands at the step it matters in', () => {
-    const page = pageOf('tapered-two-runs', 'laser');
+    const page = pageOf('tapered-curve', 'laser');
     const found = [
       [finding('board-not-measured', 'board', { openings: 'slots', boards: ['MDF 6 mm'] }), 'Try the fit'],
       [finding('loose-fit', 'cut.fit', { fit: 0.6, opening: 'slot', most: 0.5 }), 'Try the fit'],
@@ -359,7 +359,7 @@ describe('other ways to cut', () => {
 
   it('every finding has its step', () => {
     for (const tool of Object.keys(tools) as (keyof typeof tools)[]) {
-      const page = pageOf('tapered-two-runs', tool);
+      const page = pageOf('tapered-curve', tool);
       const said = page.steps.map(([, words]) => words).join(' ');
       for (const { message } of page.plan.findings) expect(said).toContain(message);
     }
@@ -370,12 +370,12 @@ describe('a jigsaw’s lines in the waste', () => {
   const tight = (text: string): string => text.replace('with: jigsaw', 'with: jigsaw\n  turn: 60');
 
   it('relief cuts are explained where there are any', () => {
-    expect(step(pageOf('tapered-two-runs', 'jigsaw', tight), 'Cut')).toMatch(/Relief cuts\. .*S1.* sawn first/u);
-    expect(pageOf('tapered-two-runs', 'jigsaw').text).not.toContain('Relief cuts');
+    expect(step(pageOf('tapered-curve', 'jigsaw', tight), 'Cut')).toMatch(/Relief cuts\. .*S1.* sawn first/u);
+    expect(pageOf('tapered-curve', 'jigsaw').text).not.toContain('Relief cuts');
   });
 
   it('hatching is explained where there is any', () => {
-    const { planned, text } = pageOf('tapered-two-runs', 'jigsaw');
+    const { planned, text } = pageOf('tapered-curve', 'jigsaw');
     expect(text).not.toMatch(/[Hh]atching/u);
     const parts = piecesOf(planned);
     const boards = boardsOf(planned).map((board) =>
