@@ -15,7 +15,8 @@ export function openFirst(tool: CuttingTool, folder: string): string {
 /** The same of a panel's files. */
 export function openFirstOfPanel(folder: string): string {
   return `\nOpen first:\n${pairs([
-    [`${folder}/order-of-work.html`, 'to print and take to the bench: the whole panel, step by step'],
+    [`${folder}/order-of-work.html`, 'to print and take to the bench: what to buy for the whole panel, and every step'],
+    [`${folder}/boards/`, 'the pieces of all forms laid out together'],
     [`${folder}/forms/`, 'a folder for each form, with its own shop sheet and templates'],
     [`${folder}/blank/`, 'the sheet to cut, with the lines to mark'],
   ])}`;

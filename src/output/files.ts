@@ -1,5 +1,5 @@
 import { drawAids, drawTrial, type Aid } from '../drawing/aids';
-import type { OutputFile } from '../base/drawing';
+import type { Drawing, OutputFile } from '../base/drawing';
 import type { Job } from '../job/job';
 import type { FixtureLayout } from '../design/fixture/fixture';
 import { formatDiameter, type LengthUnit } from '../base/units';
@@ -25,11 +25,13 @@ import { solidFiles } from './solids';
 import { writeSvg } from './svg';
 
 /** How the files are written, where it is not as the job says. */
-export interface FileOptions extends ShopSheetOptions {
+export interface FileOptions extends Omit<ShopSheetOptions, 'ofPanel'> {
   /** How a DXF's outlines are written; the job's `files.dxf` where not given. */
   readonly dxf?: DxfKind;
   /** Unit of the DXFs' numbers; the job's `files.units` where not given. */
   readonly fileUnits?: DxfUnits;
+  /** Its pieces, where the form is one of a panel: boards, buying list and blank are then the panel's. */
+  readonly ofPanel?: { readonly parts: readonly Part[] } | undefined;
 }
 
 /**
@@ -40,21 +42,20 @@ export interface FileOptions extends ShopSheetOptions {
 export async function makeFiles(
   planned: Buildable,
   { tables: all, font }: { readonly tables: Tables; readonly font: Uint8Array },
-  { dxf, fileUnits, ...options }: FileOptions = {},
+  { dxf, fileUnits, ofPanel, ...options }: FileOptions = {},
   watch: Watch = {},
 ): Promise<OutputFile[]> {
   const { bend, layout, joints, job, plan } = planned;
   const tables = tablesIn(all, job.units);
-  const colours = coloursFor(job.cut.colours);
-  const written = { kind: dxf ?? job.files.dxf, units: fileUnits ?? job.files.units, colours: colours.dxf };
-  const parts = drawPieces(planned, tables);
+  const written = writtenAs(job, { dxf, fileUnits });
+  const parts = ofPanel?.parts ?? drawPieces(planned, tables);
   const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
-  const boards = layOutPieces(parts, planned, tables, watch);
+  const boards = ofPanel ? [] : layOutPieces(parts, planned, tables, watch);
   // A machine is told where a part's corner is, and a drawing of one part begins there.
   const placed = parts.map((part) => ({ ...part, drawing: inCorner(part.drawing) }));
   const drawings = [
     ...placed.map(({ id, name, drawing }) => ({ path: `parts/${id}`, title: `${job.title}: ${name}`, drawing })),
-    ...boards.map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing })),
+    ...boardDrawings(boards, job),
     ...aids.map(({ id, kind, title, drawing }) => ({
       path: `${kind === 'blank' ? 'blank' : 'aids'}/${id}`,
       title: `${job.title}: ${title}`,
@@ -63,21 +64,10 @@ export async function makeFiles(
   ];
   const templates = templatesOf(planned, { parts, aids }, tables);
   return [
-    ...drawings.flatMap(({ path, title, drawing }): OutputFile[] => [
-      {
-        path: `${path}.dxf`,
-        content: writeDxf(drawing, written),
-        mime: 'image/vnd.dxf',
-      },
-      {
-        path: `${path}.svg`,
-        content: writeSvg(drawing, { title, check: job.units, colours: colours.svg }),
-        mime: 'image/svg+xml',
-      },
-    ]),
+    ...drawings.flatMap((one) => cutFiles(one, job, written)),
     {
       path: 'shop-sheet.html',
-      content: writeShopSheet(planned, { parts, boards }, tables, options),
+      content: writeShopSheet(planned, { parts, boards }, tables, { ...options, ofPanel: ofPanel !== undefined }),
       mime: 'text/html',
     },
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
@@ -85,6 +75,51 @@ export async function makeFiles(
     ...writeOperations(operationRows(placed, planned, tables.tools), { sizes: job.units, places: written.units }),
     ...solidFiles({ parts: drawParts({ layout, bend, job, joints }, tables), layout, bend, joints }, job.title),
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
+  ];
+}
+
+/** How a job's drawings are written. */
+export interface WrittenAs {
+  readonly kind: DxfKind;
+  readonly units: DxfUnits;
+  readonly colours: ReturnType<typeof coloursFor>['dxf'];
+}
+
+export function writtenAs(
+  job: Pick<Job, 'files' | 'cut'>,
+  { dxf, fileUnits }: { readonly dxf?: DxfKind | undefined; readonly fileUnits?: DxfUnits | undefined },
+): WrittenAs {
+  return { kind: dxf ?? job.files.dxf, units: fileUnits ?? job.files.units, colours: coloursFor(job.cut.colours).dxf };
+}
+
+/** A drawing and where it is stored, without its ending. */
+export interface StoredDrawing {
+  readonly path: string;
+  readonly title: string;
+  readonly drawing: Drawing;
+}
+
+/** The boards with their pieces. */
+export function boardDrawings(boards: readonly LaidOut[], job: Pick<Job, 'title'>): StoredDrawing[] {
+  return boards.map(({ id, drawing }) => ({ path: `boards/${id}`, title: `${job.title}: ${id}`, drawing }));
+}
+
+/** A drawing as DXF and SVG; `decimals` of the SVG where more are wanted than usual. */
+export function cutFiles(
+  { path, title, drawing }: StoredDrawing,
+  job: Pick<Job, 'units' | 'cut'>,
+  written: WrittenAs,
+  decimals?: number,
+): OutputFile[] {
+  const { svg } = coloursFor(job.cut.colours);
+  const options = { title, check: job.units, colours: svg };
+  return [
+    { path: `${path}.dxf`, content: writeDxf(drawing, written), mime: 'image/vnd.dxf' },
+    {
+      path: `${path}.svg`,
+      content: writeSvg(drawing, decimals === undefined ? options : { ...options, decimals }),
+      mime: 'image/svg+xml',
+    },
   ];
 }
 
@@ -117,9 +152,9 @@ export function templatesOf(
 }
 
 /** Boards to have printed whole: glued on for a saw to follow, or laid under a machine's work to check it by. */
-async function boardPrints(
+export async function boardPrints(
   boards: readonly LaidOut[],
-  { job }: Buildable,
+  { job }: { readonly job: Pick<Job, 'title' | 'units'> },
   tables: Tables,
   font: Uint8Array,
 ): Promise<OutputFile[]> {

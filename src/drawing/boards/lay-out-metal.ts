@@ -43,7 +43,10 @@ export interface MetalLayout {
 }
 
 /** Mass of a blank, kg: area·thickness·density. */
-export function massOf(outline: Outline, { thickness, density }: Pick<MetalSupply, 'thickness' | 'density'>): number {
+export function blankMass(
+  outline: Outline,
+  { thickness, density }: Pick<MetalSupply, 'thickness' | 'density'>,
+): number {
   return outlineArea(outline) * thickness * density * 1e-9;
 }
 
@@ -74,7 +77,7 @@ export function layOutMetal(
   checkLaidOut(sheets, parts, metal.gap, metal.border);
   const whole = sheets.reduce((sum, { width, length }) => sum + width * length, 0);
   const net = [...areas.values()].reduce((sum, area) => sum + area, 0);
-  const mass = Object.fromEntries(blanks.map(({ id, outline }) => [id, massOf(outline, metal)]));
+  const mass = Object.fromEntries(blanks.map(({ id, outline }) => [id, blankMass(outline, metal)]));
   const turned = metal.grain === 'y' ? sheets.map(fromDrawn) : sheets;
   return { value: { sheets: turned, mass, used: whole > 0 ? net / whole : 0 }, findings: [] };
 }

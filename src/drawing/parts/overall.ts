@@ -36,7 +36,13 @@ export function withOverall(part: Part, units: LengthUnit): Part {
   return found ? { ...part, drawing: { shapes: [...part.drawing.shapes, found] } } : part;
 }
 
-function placeWords(words: string, outline: Loop, others: readonly Shape[], heights: readonly number[]): Text | null {
+/** Words within an outline clear of the other shapes, as tall of `heights` (mm, tallest first) as there is room for, from the low left; null where there is none. */
+export function placeWords(
+  words: string,
+  outline: Loop,
+  others: readonly Shape[],
+  heights: readonly number[],
+): Text | null {
   const edge = flattenLoop(outline.vertices, CHORD_ERROR);
   const box = boundsOf({ shapes: [outline] });
   const taken = [...others.flatMap(boxesOf), ...edgeBoxes(edge)];

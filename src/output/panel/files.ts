@@ -7,18 +7,28 @@ import { drawAids, type Aid } from '../../drawing/aids';
 import { drawPanelBlank } from '../../drawing/panel/blank';
 import type { PanelJob } from '../../job/panel/read';
 import { sayFindings } from '../../findings/say';
-import type { Tables } from '../../tables/tables';
-import { coloursFor } from '../colour';
-import { writeDxf } from '../dxf';
-import { makeFiles, otherHand, templatesOf, type FileOptions } from '../files';
+import { operationRows, type OperationRow } from '../../drawing/tooling/operations';
+import { tablesIn, type Tables } from '../../tables/tables';
+import {
+  boardDrawings,
+  boardPrints,
+  cutFiles,
+  makeFiles,
+  otherHand,
+  templatesOf,
+  writtenAs,
+  type FileOptions,
+} from '../files';
+import { writeOperations } from '../operations';
 import type { Buildable } from '../pipeline';
 import { planText } from '../plan/plan-text';
 import { panelSolidFiles } from '../solids';
 import { writeTemplates, type Template } from '../pdf/pdf';
-import { writeSvg } from '../svg';
 import { blankOf } from './panel-blank';
 import { toPanelPlan } from './panel-plan';
 import type { BuildablePanel } from './plan-panel';
+import { idAmongForms, piecesOfPanel, type PanelPieces } from './boards';
+import { unlikeNames } from './unlike-names';
 import { writeWorkSheet } from './sheet/work-sheet';
 
 /** Everything `make` stores for a panel: its blank for each hand, the order of work, the plan, and each form's own files in a folder by its name. */
@@ -27,24 +37,20 @@ export async function makePanelFiles(
   given: { readonly tables: Tables; readonly font: Uint8Array },
   options: FileOptions = {},
 ): Promise<OutputFile[]> {
-  const { job, forms, findings } = planned;
+  const { job, findings } = planned;
   const blanks = blankDrawings(planned);
   const gauges = guestGauges(planned);
-  const templates = [...blankTemplates(blanks, job), ...gaugeTemplates(gauges, given.tables)];
-  const colours = coloursFor(job.cut.colours);
-  const folders = unlikeNames(forms.map(({ name }) => fileName(name)));
-  const written = {
-    kind: options.dxf ?? job.files.dxf,
-    units: options.fileUnits ?? job.files.units,
-    colours: colours.dxf,
-  };
+  const tables = tablesIn(given.tables, job.units);
+  const pieces = piecesOfPanel(planned, tables);
+  const templates = [...blankTemplates(blanks, job), ...gaugeTemplates(gauges, tables)];
+  const written = writtenAs(job, options);
   const made = await Promise.all(
-    forms.map(async ({ planned: form }, index) => {
-      const files = await makeFiles(form, given, { ...options, ofPanel: true });
-      // The panel's blank stands for all its bends.
+    pieces.forms.map(async ({ form, folder, parts }) => {
+      const files = await makeFiles(form.planned, given, { ...options, ofPanel: { parts } });
+      // The panel's blank stands for all its bends, and its steps of cutting name the pieces as its boards do.
       return files
-        .filter(({ path }) => !path.startsWith('blank/'))
-        .map((file) => ({ ...file, path: `forms/${at(folders, index)}/${file.path}` }));
+        .filter(({ path }) => !path.startsWith('blank/') && !path.startsWith('operations.'))
+        .map((file) => ({ ...file, path: `forms/${folder}/${file.path}` }));
     }),
   );
   const onSheets = (planned.finish.metal?.drawings ?? []).map(({ id, drawing }) => ({
@@ -52,32 +58,20 @@ export async function makePanelFiles(
     drawing,
   }));
   return [
-    ...[...blanks, ...onSheets].flatMap(({ path, drawing }): OutputFile[] => [
-      { path: `${path}.dxf`, content: writeDxf(drawing, written), mime: 'image/vnd.dxf' },
-      {
-        path: `${path}.svg`,
-        content: writeSvg(drawing, {
-          title: `${job.title}: ${path}`,
-          check: job.units,
-          colours: colours.svg,
-          decimals: FINE,
-        }),
-        mime: 'image/svg+xml',
-      },
-    ]),
-    ...gauges.flatMap(({ folder, made, aids: own }) =>
-      own.flatMap(({ id, title, drawing }): OutputFile[] => {
-        const [path, placed] = [`bends/${folder}/${id}`, inCorner(drawing)];
-        const named = `${made.job.title}: ${title}`;
-        return [
-          { path: `${path}.dxf`, content: writeDxf(placed, written), mime: 'image/vnd.dxf' },
-          {
-            path: `${path}.svg`,
-            content: writeSvg(placed, { title: named, check: job.units, colours: colours.svg }),
-            mime: 'image/svg+xml',
-          },
-        ];
-      }),
+    ...[...blanks, ...onSheets].flatMap(({ path, drawing }) =>
+      cutFiles({ path, title: `${job.title}: ${path}`, drawing }, job, written, FINE),
+    ),
+    ...boardDrawings(pieces.boards, job).flatMap((one) => cutFiles(one, job, written)),
+    ...(await boardPrints(pieces.boards, planned, tables, given.font)),
+    ...writeOperations(operationsOf(pieces, tables), { sizes: job.units, places: written.units }),
+    ...gauges.flatMap(({ folder, made: guest, aids }) =>
+      aids.flatMap(({ id, title, drawing }) =>
+        cutFiles(
+          { path: `bends/${folder}/${id}`, title: `${guest.job.title}: ${title}`, drawing: inCorner(drawing) },
+          job,
+          written,
+        ),
+      ),
     ),
     ...(templates.length === 0
       ? []
@@ -88,7 +82,7 @@ export async function makePanelFiles(
             mime: 'application/pdf',
           },
         ]),
-    { path: 'order-of-work.html', content: writeWorkSheet(planned, blanks), mime: 'text/html' },
+    { path: 'order-of-work.html', content: writeWorkSheet(planned, { blanks, pieces, tables }), mime: 'text/html' },
     {
       path: 'plan.json',
       content: planText(toPanelPlan(planned, sayFindings(findings, { units: job.units }))),
@@ -97,6 +91,16 @@ export async function makePanelFiles(
     ...panelSolidFiles(planned.panel, job.title),
     ...made.flat(),
   ];
+}
+
+/** The steps of cutting of all forms' pieces, by the names these have on the boards. */
+function operationsOf({ forms }: PanelPieces, { tools }: Tables): OperationRow[] {
+  return forms.flatMap(({ form, folder, parts }) => {
+    const placed = parts.map((part) => ({ ...part, drawing: inCorner(part.drawing) }));
+    return operationRows(placed, form.planned, tools).map((row) =>
+      forms.length > 1 ? { ...row, part: idAmongForms(folder, row.part) } : row,
+    );
+  });
 }
 
 /** The blanks to lay on the sheet and prick through: those of the hand the job has printed. */
@@ -144,17 +148,6 @@ function gaugeTemplates(gauges: readonly GuestGauges[], tables: Tables): Templat
       title: `${template.title}, bend ${name}`,
     })),
   );
-}
-
-/** Names told apart, on disks that take small and large letters for the same too: the second `a` is `a-2`. */
-export function unlikeNames(names: readonly string[]): string[] {
-  const taken = new Set<string>();
-  return names.map((name) => {
-    let own = name;
-    for (let count = 2; taken.has(own.toLowerCase()); count++) own = `${name}-${count}`;
-    taken.add(own.toLowerCase());
-    return own;
-  });
 }
 
 /** Decimals of the blank's SVG: read again it is the same within 10⁻⁶ mm. */

@@ -1,18 +1,24 @@
 import { findBoard } from '../../tables/look-up';
+import type { Part } from '../../drawing/parts/part';
 import type { LaidOut } from '../../drawing/boards/laid-out';
 import { html, type HtmlElement } from '../html';
 import { isPrintable } from '../pdf/board-page';
-import { alike, pieceNames, pieceRow } from './cut-list';
+import { alike, pieceNames, type PieceRow } from './cut-list';
 import { drawBoard } from './board-drawing';
 import { isHatched } from './jigsaw-marks';
 import { paragraph, table } from './pieces';
 import type { Shop } from './shop';
 
+/** What pictures of boards are drawn by; `rowOf`: a piece's line of the cut list. */
+export interface ShownBoards extends Pick<Shop, 'job' | 'say' | 'tables' | 'parts' | 'boards'> {
+  readonly rowOf: (part: Part) => PieceRow;
+}
+
 /** A picture of every board and offcut with its parts in place, and the list of what is cut from it. */
-export function boardFigures(shop: Shop): HtmlElement[] {
+export function boardFigures(shown: ShownBoards): HtmlElement[] {
   return [
-    paragraph(shop.job.cut.with === 'jigsaw' ? BY_HAND : BY_MACHINE, ...(isHatched(shop) ? [HATCHING] : [])),
-    ...shop.boards.map((board) => boardFigure(shop, board)),
+    paragraph(shown.job.cut.with === 'jigsaw' ? BY_HAND : BY_MACHINE, ...(isHatched(shown) ? [HATCHING] : [])),
+    ...shown.boards.map((board) => boardFigure(shown, board)),
   ];
 }
 
@@ -23,8 +29,8 @@ const BY_MACHINE =
 const HATCHING =
   ' Slanted hatching on the full-size boards marks waste between two parts that is narrower than a saw is safely steered in: keep the blade on the hatched side of both lines.';
 
-function boardFigure(shop: Shop, board: LaidOut): HtmlElement {
-  const { say, parts } = shop;
+function boardFigure(shop: ShownBoards, board: LaidOut): HtmlElement {
+  const { say, parts, rowOf } = shop;
   const name = boardName(shop, board);
   const size = board.offcut === null ? say.atLeast : say.length;
   const used = say.atLeast(board.used.length);
@@ -47,7 +53,7 @@ function boardFigure(shop: Shop, board: LaidOut): HtmlElement {
   );
   const ids = new Set(board.placements.map(({ part }) => part));
   const placed = parts.filter(({ id }) => ids.has(id));
-  const rows = alike(placed.map((part) => ({ ...pieceRow(shop, part), names: [part.id] })));
+  const rows = alike(placed.map((part) => ({ ...rowOf(part), names: [part.id] })));
   return html(
     'div',
     { class: narrow ? 'board beside' : 'board' },
@@ -61,7 +67,7 @@ function boardFigure(shop: Shop, board: LaidOut): HtmlElement {
 }
 
 /** `board 1 of 2, MDF 18 mm`, or `your offcut 1, MDF 18 mm`. */
-function boardName({ boards, tables }: Shop, board: LaidOut): string {
+function boardName({ boards, tables }: ShownBoards, board: LaidOut): string {
   const stock = findBoard(tables, board.stock)?.name ?? board.stock;
   if (board.offcut !== null) return `your offcut ${board.offcut + 1}, ${stock}`;
   const whole = boards.filter(({ offcut }) => offcut === null);

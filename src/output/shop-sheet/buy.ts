@@ -12,10 +12,18 @@ import type { Shop } from './shop';
 import { yokeBolts, yokeMembers } from './yoke-rows';
 import { TRIAL_STRIPS } from './trial-pieces';
 
-type Row = readonly [what: string, size: string, howMany: string, remark: string];
+/** A line of a buying list. */
+export type Row = readonly [what: string, size: string, howMany: string, remark: string];
 
 /** All that is used up or stood on: metal, boards, batten, packing, bench. Screws, drills and clamps have tables of their own. */
 export function buyList(shop: Shop): HtmlElement[] {
+  if (shop.ofPanel)
+    return [
+      paragraph(
+        'What to buy for all forms of the panel together, metal, boards, screws, packing and bench, stands in order-of-work.html; there too how the pieces of all forms lie on the boards, drawn full size in the panel’s folder “boards”.',
+      ),
+      paragraph(...measureFirst(shop)),
+    ];
   return [
     table(
       'To buy, or find in the shop: material and bench (screws, tools and clamps are listed above)',
@@ -24,7 +32,7 @@ export function buyList(shop: Shop): HtmlElement[] {
         ...metalRows(shop),
         ...boardRows(shop),
         ...offcutRows(shop),
-        ...pullingRow(shop),
+        ...pullingRows(shop),
         ...packingRow(shop),
         benchRow(shop),
       ],
@@ -33,37 +41,37 @@ export function buyList(shop: Shop): HtmlElement[] {
   ];
 }
 
-function metalRows({ bend, job, say, ofPanel }: Shop): Row[] {
+function metalRows({ bend, job, say }: Shop): Row[] {
   const { width, height, mass } = sizeBlank(bend, developBlank(bend));
   const { metal, section } = bend;
-  const strip = adviseTrial(bend, job.units);
   const name = `${metal.name}, ${say.thickness(section.thickness)}`;
   return [
-    ...(ofPanel
-      ? []
-      : [
-          [
-            name,
-            `${say.atLeast(width)} × ${say.atLeast(height)}`,
-            '1 for each part',
-            `${say.mass(mass)} each, leverage included`,
-          ] as const,
-        ]),
-    ...(job.trials.length > 0
-      ? []
-      : [
-          [
-            name,
-            `${say.atLeast(strip.width)} wide, as drawn`,
-            String(TRIAL_STRIPS),
-            'trial strips, cut the way of the part’s grain',
-          ] as const,
-        ]),
+    [
+      name,
+      `${say.atLeast(width)} × ${say.atLeast(height)}`,
+      '1 for each part',
+      `${say.mass(mass)} each, leverage included`,
+    ],
+    ...trialRows({ bend, job, say }),
+  ];
+}
+
+/** Strips to try the sheet by, until it has been. */
+export function trialRows({ bend, job, say }: Pick<Shop, 'bend' | 'job' | 'say'>): Row[] {
+  if (job.trials.length > 0) return [];
+  const strip = adviseTrial(bend, job.units);
+  return [
+    [
+      `${bend.metal.name}, ${say.thickness(bend.section.thickness)}`,
+      `${say.atLeast(strip.width)} wide, as drawn`,
+      String(TRIAL_STRIPS),
+      'trial strips, cut the way of the part’s grain',
+    ],
   ];
 }
 
 /** Whole boards as sold; what the machine's bed takes at once is cut from them first. */
-function boardRows(shop: Shop): Row[] {
+export function boardRows(shop: Pick<Shop, 'boards' | 'say' | 'tables' | 'job'>): Row[] {
   const { boards, say, tables, job } = shop;
   const whole = boards.filter(({ offcut }) => offcut === null);
   return [...new Set(whole.map(({ stock }) => stock))].map((stock): Row => {
@@ -88,7 +96,7 @@ function offcutOf({ used }: LaidOut, length: (mm: number) => string, border: num
   return `${length(used.length + border)} × ${length(used.width + border)}`;
 }
 
-function offcutRows({ boards, say, tables }: Shop): Row[] {
+export function offcutRows({ boards, say, tables }: Pick<Shop, 'boards' | 'say' | 'tables'>): Row[] {
   return boards.flatMap(({ offcut, stock, width, length, placements }): Row[] =>
     offcut === null
       ? []
@@ -104,7 +112,7 @@ function offcutRows({ boards, say, tables }: Shop): Row[] {
 }
 
 /** What is pulled at: the yoke, or by bare hands a batten along the edge. */
-function pullingRow(shop: Shop): Row[] {
+export function pullingRows(shop: Shop): Row[] {
   const { bend, say, tables } = shop;
   if (bend.pull.yoke)
     return [...yokeMembers(shop), ...yokeBolts(shop)].map(({ name, stock, length, number, remark }): Row => [
@@ -128,7 +136,7 @@ function pullingRow(shop: Shop): Row[] {
 }
 
 /** Where the held leg ends before the foot does. */
-function packingRow({ bend, layout, say }: Shop): Row[] {
+export function packingRow({ bend, layout, say }: Shop): Row[] {
   const reach = layout.spine.thickness + layout.foot;
   const short = bend.heldAlong
     ? Math.max(0, ...footPast(bend, layout).map(({ past }) => past))

@@ -9,26 +9,36 @@ import { count, list, table } from './pieces';
 import type { Shop } from './shop';
 import { dowelsToBuy, isStacked } from './stack';
 
-/** Screws to buy, counted by size and length. */
-export function screwTable({ layout }: Shop): HtmlElement {
-  const driven = [...layout.stations, ...layout.backings].flatMap((board) =>
-    board.screws.map((screw) => ({ screw, board: board.name })),
-  );
+/** Screws of one size and length, how many, and the boards they hold. */
+export interface ScrewCount {
+  readonly screw: Station['screws'][number];
+  readonly number: number;
+  readonly boards: readonly string[];
+}
+
+/** Screws counted by size and length, the shortest first. */
+export function countScrews(boards: readonly Pick<Station, 'name' | 'screws'>[]): ScrewCount[] {
+  const driven = boards.flatMap((board) => board.screws.map((screw) => ({ screw, board: board.name })));
   const kinds = new Map<string, typeof driven>();
   for (const one of driven) {
     const key = `${one.screw.kind.id} ${one.screw.length}`;
     kinds.set(key, [...(kinds.get(key) ?? []), one]);
   }
   const rows = [...kinds.values()].sort((a, b) => at(a, 0).screw.length - at(b, 0).screw.length);
+  return rows.map((row) => ({
+    screw: at(row, 0).screw,
+    number: row.length,
+    boards: [...new Set(row.map(({ board }) => board))],
+  }));
+}
+
+/** Screws to buy, counted by size and length. */
+export function screwTable({ layout }: Shop): HtmlElement {
+  const rows = countScrews([...layout.stations, ...layout.backings]);
   return table(
-    `Screws: ${driven.length} in all, countersunk`,
+    `Screws: ${rows.reduce((sum, { number }) => sum + number, 0)} in all, countersunk`,
     ['Size', 'Length', 'Count', 'For'],
-    rows.map((row) => [
-      at(row, 0).screw.kind.name,
-      at(row, 0).screw.lengthName,
-      String(row.length),
-      [...new Set(row.map(({ board }) => board))].join(', '),
-    ]),
+    rows.map(({ screw, number, boards }) => [screw.kind.name, screw.lengthName, String(number), boards.join(', ')]),
   );
 }
 

@@ -2,7 +2,7 @@ import type { Buildable } from '../pipeline';
 import { tablesIn, type Tables } from '../../tables/tables';
 import { html, type HtmlElement } from '../html';
 import { boardFigures } from './board-figure';
-import { cutList } from './cut-list';
+import { cutList, pieceRow } from './cut-list';
 import { buyList } from './buy';
 import { formFigures } from './form-figures';
 import { flatSheet } from './flat-sheet';
@@ -86,7 +86,15 @@ function body(shop: Shop): HtmlElement {
         ...yokeTable(shop),
         ...buyList(shop),
       ),
-      ...(shop.boards.length > 0 ? [flowing('boards', 'Parts on the boards', ...boardFigures(shop))] : []),
+      ...(shop.boards.length > 0
+        ? [
+            flowing(
+              'boards',
+              'Parts on the boards',
+              ...boardFigures({ ...shop, rowOf: (part) => pieceRow(shop, part) }),
+            ),
+          ]
+        : []),
       flowing('flat-sheet', 'The sheet', ...flatSheet(shop)),
       section('steps', 'Step by step', pulledPicture(shop), ...steps(shop)),
       flowing('sources', 'What the numbers rest on', ...sources(shop)),

@@ -9,7 +9,7 @@ export function withReliefCuts({ job: { cut }, parts, tables }: Shop): string[] 
 }
 
 /** Whether narrow waste is hatched on any of the boards: there are lines there beside those of the parts. */
-export function isHatched({ job, boards, parts }: Shop): boolean {
+export function isHatched({ job, boards, parts }: Pick<Shop, 'job' | 'boards' | 'parts'>): boolean {
   const lines = (shapes: readonly { readonly kind: string }[]): number =>
     shapes.filter(({ kind }) => kind === 'line').length;
   return (

@@ -9,6 +9,7 @@ import { seePages, type SeenPage } from '../../output/pdf/pdf';
 import { layOutPieces } from '../../output/pieces';
 import { backingFigure, stationFigure } from '../../output/shop-sheet/board-figures';
 import { boardFigures } from '../../output/shop-sheet/board-figure';
+import { pieceRow } from '../../output/shop-sheet/cut-list';
 import { gather } from '../../output/shop-sheet/gather';
 import type { Shop } from '../../output/shop-sheet/shop';
 import { spineFigure } from '../../output/shop-sheet/spine-figure';
@@ -68,7 +69,7 @@ export function allDrawings(form: Form): ViewedDrawing[] {
       letters: 'cut',
     };
   };
-  const boards = boardFigures(shop).flatMap(picturesIn);
+  const boards = boardFigures({ ...shop, rowOf: (part) => pieceRow(shop, part) }).flatMap(picturesIn);
   return [
     figure('spine', 'Spine', spineFigure(shop)),
     ...layout.stations.map((one) => figure(one.name, `Station ${one.name}`, stationFigure(shop, one))),

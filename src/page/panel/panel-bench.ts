@@ -1,6 +1,7 @@
 import { at } from '../../base/at';
 import { html, type HtmlElement } from '../../output/html';
 import { drawPanel } from '../../output/panel/picture';
+import { piecesOfPanel } from '../../output/panel/boards';
 import { blankDrawings } from '../../output/panel/files';
 import { massOf } from '../../output/panel/panel-plan';
 import type { BuildablePanel } from '../../output/panel/plan-panel';
@@ -9,14 +10,17 @@ import { writeWorkSheet } from '../../output/panel/sheet/work-sheet';
 import { drawFigure } from '../../output/shop-sheet/figure';
 import { measuresIn } from '../../output/shop-sheet/measures';
 import { caution } from '../../output/shop-sheet/pieces';
+import { tablesIn } from '../../tables/tables';
 import type { BenchStep } from '../bench/bench-steps';
 import { printersFor } from '../know';
+import { tables } from '../work';
 
 const PICTURE = { width: 150, height: 80 };
 
 /** The order of work as it is printed. */
 export function panelSheet(planned: BuildablePanel): string {
-  return writeWorkSheet(planned, blankDrawings(planned));
+  const own = tablesIn(tables, planned.job.units);
+  return writeWorkSheet(planned, { blanks: blankDrawings(planned), pieces: piecesOfPanel(planned, own), tables: own });
 }
 
 /** The steps of a panel, one a screen: the sheet cut and marked, then bend by bend. */

@@ -2,7 +2,7 @@ import polygonClipping from 'polygon-clipping';
 import { describe, expect, it } from 'vitest';
 import type { Vertex } from '../../../src/base/drawing';
 import { moveDrawing } from '../../../src/base/transform';
-import { layOutMetal, massOf, type Blank, type MetalSupply } from '../../../src/drawing/boards/lay-out-metal';
+import { layOutMetal, blankMass, type Blank, type MetalSupply } from '../../../src/drawing/boards/lay-out-metal';
 import type { LaidOut } from '../../../src/drawing/boards/laid-out';
 import { mirrored, outlineOf } from '../../../src/panel/trace/outline';
 
@@ -41,12 +41,12 @@ function places(sheet: LaidOut, blanks: readonly Blank[]): [number, number][][] 
 describe('blanks on metal sheet', () => {
   it('a square metre of 1 mm steel of 7850 kg/m³ weighs 7.85 kg, a hole taken off', () => {
     const square = loop([0, 0], [1000, 0], [1000, 1000], [0, 1000]);
-    expect(massOf(outlineOf(square, []), steel)).toBeCloseTo(7.85, 12);
+    expect(blankMass(outlineOf(square, []), steel)).toBeCloseTo(7.85, 12);
     const hole: Vertex[] = [
       { x: 400, y: 500, bulge: 1 },
       { x: 600, y: 500, bulge: 1 },
     ];
-    expect(massOf(outlineOf(square, [hole]), steel)).toBeCloseTo(7.85 * (1 - 0.01 * Math.PI), 12);
+    expect(blankMass(outlineOf(square, [hole]), steel)).toBeCloseTo(7.85 * (1 - 0.01 * Math.PI), 12);
   });
 
   it('left and right, L-shaped, lie in one another on one sheet: no overlap by polygon-clipping, inside the border', () => {

@@ -4,29 +4,12 @@ import { distanceTo, sideBetween } from '../../../src/base/side';
 import { sidesOf } from '../../../src/base/arc';
 import { blankOf } from '../../../src/output/panel/panel-blank';
 import type { BuildablePanel } from '../../../src/output/panel/plan-panel';
+import { rowsOf } from '../../helpers/sheet-rows';
 import { writeWorkSheet } from '../../../src/output/panel/sheet/work-sheet';
-import { panelStarters, planPanelStarter } from '../../helpers/starters';
+import { panelStarters, planPanelStarter, tables } from '../../helpers/starters';
 import { apart, bent, INCH, lean, rimCorner, type Flat, type PrintedBend } from './by-hand';
 
 /** The blank marked out and bent by what the order of work says in words and tables, as someone with a rule would: nothing else is read. */
-
-/** The rows of the table with this caption, cell by cell, as text. */
-function rowsOf(sheet: string, caption: string): string[][] {
-  const start = sheet.indexOf(`<caption>${caption}`);
-  if (start < 0) throw new Error(`no table ${caption}`);
-  const body = sheet.slice(sheet.indexOf('<tbody>', start), sheet.indexOf('</tbody>', start));
-  return body
-    .split('<tr>')
-    .slice(1)
-    .map((row) =>
-      [...row.matchAll(/<t[hd][^>]*>(.*?)<\/t[hd]>/gsu)].map(([, cell = '']) =>
-        cell
-          .replaceAll(/<[^>]*>/gu, '')
-          .replaceAll('\u00a0', ' ')
-          .trim(),
-      ),
-    );
-}
 
 /** All lengths in a cell, mm: `4.892 in (4-29/32), 5.285 in (5-9/32)` or `108.1 mm, 228.8 mm`. */
 function lengths(cell: string): number[] {
@@ -41,13 +24,16 @@ function pair(cell: string): Flat {
   return [along, up];
 }
 
+/** What is marked out does not hang on how the forms' pieces lie on their boards. */
+const noBoards = { blanks: [], pieces: { forms: [], parts: [], boards: [] }, tables };
+
 interface Printed {
   readonly places: readonly { readonly name: string; readonly flat: Flat; readonly then: string }[];
   readonly bends: readonly PrintedBend[];
 }
 
 function printed(planned: BuildablePanel): Printed {
-  const sheet = writeWorkSheet(planned, []);
+  const sheet = writeWorkSheet(planned, noBoards);
   const lines = rowsOf(sheet, 'Lines to draw');
   const ends = (name: string, side: string): readonly [Flat, Flat] => {
     const row = lines.find(([, what]) => what === `${name}: tangent line on the ${side}’s side`);
@@ -132,7 +118,7 @@ function asLongAsBase(bend: PrintedBend): PrintedBend {
 
 describe('hood side, bent by its order of work', () => {
   const planned = planPanelStarter('hood-side');
-  const sheet = writeWorkSheet(planned, []);
+  const sheet = writeWorkSheet(planned, noBoards);
   const { places, bends: drawn } = printed(planned);
   const bends = drawn.map(asLongAsBase);
   const thickness = at(lengths(/, (0\.\d+.in): twice/u.exec(sheet)?.[1]?.replace('\u00a0', ' ') ?? ''), 0);
@@ -179,6 +165,6 @@ it('a place is numbered once, and every line has a letter of its own', () => {
   const names = printed(planned).places.map(({ name }) => name);
   expect(new Set(names).size).toBe(names.length);
   expect(blankOf(planned).bends).toHaveLength(3);
-  const letters = rowsOf(writeWorkSheet(planned, []), 'Lines to draw').map(([letter]) => letter);
+  const letters = rowsOf(writeWorkSheet(planned, noBoards), 'Lines to draw').map(([letter]) => letter);
   expect(letters).toEqual(['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i']);
 });

@@ -11,19 +11,36 @@ import { finishWords } from '../finish/words';
 import { blankOf } from '../panel-blank';
 import { massOf } from '../panel-plan';
 import type { BuildablePanel } from '../plan-panel';
+import { blankMass } from '../../../drawing/boards/lay-out-metal';
+import type { Tables } from '../../../tables/tables';
+import type { PanelPieces } from '../boards';
+import { boardsTogether, shopOf } from './boards-together';
+import { buyAll } from './buy-all';
+import { pieceFor } from './places';
 import { cutAndMark } from './cut-and-mark';
 import { stepWords } from '../step-words';
 import { tracedWords } from '../traced-words';
 
 const PICTURE = { width: 150, height: 80 };
 
-/** The panel's own sheet: the whole order of work, with a picture of the panel after every step. Each form has a shop sheet of its own. */
-export function writeWorkSheet(
-  planned: BuildablePanel,
-  blanks: readonly { readonly path: string; readonly drawing: Drawing }[],
-): string {
+/** What the sheet shows of what is cut: the blanks' drawings, the forms' pieces on their boards. */
+export interface ShownCut {
+  readonly blanks: readonly { readonly path: string; readonly drawing: Drawing }[];
+  readonly pieces: PanelPieces;
+  /** In the job's units. */
+  readonly tables: Tables;
+}
+
+/**
+ * The panel's own sheet: what to buy for all of it, the whole order of work, with a picture of the panel after every step. Each form has a shop sheet of its
+ * own.
+ */
+export function writeWorkSheet(planned: BuildablePanel, { blanks, pieces, tables }: ShownCut): string {
   const { job } = planned;
   const say = measuresIn(job.units);
+  const cut = planned.finish.trim?.cut.cut ?? planned.flat.outline;
+  const shops = planned.bends.map(({ alone }) => shopOf(alone, [], { tables, units: job.units }));
+  const { density } = at(planned.bends, 0).alone.bend.metal;
   const body = html(
     'body',
     {},
@@ -48,6 +65,27 @@ export function writeWorkSheet(
       ),
       flowing('forms', 'The bends and their forms', bendsTable(planned, say), formsTable(planned, say)),
       flowing('mind', 'What you must know', ...notes(planned)),
+      flowing(
+        'buy',
+        'What to buy',
+        ...buyAll({
+          planned,
+          pieces,
+          shops,
+          piece: pieceFor(cut.vertices),
+          mass: blankMass(cut, { thickness: planned.panel.thickness, density }),
+          say,
+        }),
+      ),
+      ...(pieces.boards.length > 0
+        ? [
+            flowing(
+              'boards',
+              'The forms’ pieces on the boards',
+              ...boardsTogether(pieces, { tables, units: job.units }),
+            ),
+          ]
+        : []),
       section(
         'blank',
         'The sheet: cut and mark',

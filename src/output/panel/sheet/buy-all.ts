@@ -1,0 +1,202 @@
+import { at } from '../../../base/at';
+import { flattenLoop } from '../../../base/flatten';
+import { toFrame } from '../../../panel/flat/bend';
+import { heldFrame } from '../../../panel';
+import { footPast } from '../../shop-sheet/foot-short';
+import type { HtmlElement } from '../../html';
+import { boardRows, offcutRows, pullingRows, trialRows, type Row } from '../../shop-sheet/buy';
+import { clampOpening, clampThroat, countScrews } from '../../shop-sheet/hardware';
+import type { Measures } from '../../shop-sheet/measures';
+import { paragraph, table } from '../../shop-sheet/pieces';
+import type { Shop } from '../../shop-sheet/shop';
+import type { PanelPieces } from '../boards';
+import type { BuildablePanel } from '../plan-panel';
+import { benchFor } from './bench';
+import type { Piece } from './places';
+
+/** What the whole panel's buying list is made of. */
+export interface ToBuy {
+  readonly planned: BuildablePanel;
+  readonly pieces: PanelPieces;
+  /** Each bend as a sheet of its own would have it, in the panel's numbering. */
+  readonly shops: readonly Shop[];
+  /** The piece of sheet a blank is cut from. */
+  readonly piece: Piece;
+  /** kg of one blank as cut. */
+  readonly mass: number;
+  readonly say: Measures;
+}
+
+/** Everything the panel takes, once: metal, boards, screws, what it is pulled and held with, and the bench. Drills and tools stand in the forms' own sheets. */
+export function buyAll(given: ToBuy): HtmlElement[] {
+  return [
+    table(
+      'To buy, or find in the shop, for the whole panel (drills and tools are listed in the forms’ own sheets)',
+      ['What', 'Size', 'How many', 'Remark'],
+      [
+        ...metalRows(given),
+        ...seamRows(given),
+        ...woodRows(given),
+        ...screwRows(given),
+        ...pullRows(given),
+        ...packingRows(given),
+        clampRow(given),
+        benchRow(given),
+      ],
+    ),
+    paragraph(
+      'Where one thing serves several bends it is listed once: they are made one after another. Measure your board before you cut: the stations’ places depend on its thickness.',
+    ),
+  ];
+}
+
+function metalRows({ planned, shops, piece, mass, say }: ToBuy): Row[] {
+  const { finish, job } = planned;
+  const shop = at(shops, 0);
+  const { metal, section } = shop.bend;
+  const name = `${metal.name}, ${say.thickness(section.thickness)}`;
+  const each = `${say.mass(mass)} each as cut`;
+  const hands = job.panel.pair ? 2 : 1;
+  const tightest = shops.reduce((least, one) => (tight(one) < tight(least) ? one : least));
+  const [sheet] = finish.metal?.layout.sheets ?? [];
+  const blank: Row =
+    finish.metal && sheet
+      ? [
+          name,
+          `sheet ${say.length(sheet.width)} × ${say.length(sheet.length)}`,
+          String(finish.metal.layout.sheets.length),
+          `${hands === 2 ? 'both blanks' : 'the blank'} as laid out in blank/on-${sheet.id}; ${each}, ${(100 * finish.metal.layout.used).toFixed(0)} % of it is used`,
+        ]
+      : [
+          name,
+          `${say.atLeast(piece.width)} × ${say.atLeast(piece.height)}`,
+          String(hands),
+          `${hands === 2 ? 'one for each hand; ' : ''}${each}`,
+        ];
+  return [blank, ...trialRows(tightest)];
+}
+
+function tight({ bend: { form } }: Shop): number {
+  return Math.min(form.radiusA, form.radiusB);
+}
+
+function seamRows({ planned: { finish, job }, say }: ToBuy): Row[] {
+  const hands = job.panel.pair ? 2 : 1;
+  const fasteners = finish.seams.map(({ seam, count, rows }): Row => [
+    seam.fastener.name,
+    `for two sheets of ${say.thickness(job.sheet.thickness)}`,
+    String(hands * count * rows.length),
+    `the seam on ${seam.on}; the panel it meets needs none of its own there`,
+  ]);
+  const strip = finish.edges?.capLength ?? 0;
+  return [
+    ...fasteners,
+    ...(strip > 0
+      ? [['cap strip', `${say.atLeast(hands * strip)} in all`, '', 'over the edges the job caps'] as const]
+      : []),
+  ];
+}
+
+function woodRows({ pieces: { boards }, shops }: ToBuy): Row[] {
+  const { job, say, tables } = at(shops, 0);
+  return [...boardRows({ boards, job, say, tables }), ...offcutRows({ boards, say, tables })];
+}
+
+function screwRows({ pieces: { forms } }: ToBuy): Row[] {
+  const several = forms.length > 1;
+  const boards = forms.flatMap(({ form: { name, planned } }) =>
+    [...planned.layout.stations, ...planned.layout.backings].map(({ screws }) => ({ name: `form ${name}`, screws })),
+  );
+  return countScrews(boards).map(({ screw, number, boards: of }): Row => [
+    `screw ${screw.kind.name}, countersunk`,
+    screw.lengthName,
+    String(number),
+    several ? of.join(', ') : '',
+  ]);
+}
+
+/** What each bend is pulled with; what several of them use alike stands once, as many as the most of them need. */
+function pullRows({ planned, shops }: ToBuy): Row[] {
+  const rows = shops.flatMap((shop, index) =>
+    pullingRows(shop).map((row) => ({ row, bend: at(planned.panel.bends, index).name })),
+  );
+  const alike = new Map<string, typeof rows>();
+  for (const one of rows) {
+    const [what, size, , remark] = one.row;
+    const key = JSON.stringify([what, size, remark.split(':')[0]]);
+    alike.set(key, [...(alike.get(key) ?? []), one]);
+  }
+  const several = shops.length > 1;
+  return [...alike.values()].map((same): Row => {
+    const [what, size, , remark] = at(same, 0).row;
+    const number = Math.max(...same.map(({ row }) => Number(row[2])));
+    const bends = same.map(({ bend }) => bend).join(', ');
+    return [what, size, String(number), several ? `${remark} (bend ${bends})` : remark];
+  });
+}
+
+function packingRows({ planned, shops, say }: ToBuy): Row[] {
+  return shops.flatMap((shop, index): Row[] => {
+    const { bend, step } = at(planned.bends, index);
+    const { layout } = shop;
+    const past = footPast(shop.bend, layout);
+    const strip = Math.max(0, ...past.map((one) => one.past));
+    const over = [step.overhang.from, step.overhang.to].filter((mm) => mm > 1);
+    const ears = layout.spine.ears > 0 ? [layout.spine.ears, layout.spine.ears] : [];
+    const what = 'packing as thick as the sheet, offcuts of it';
+    return [
+      ...(strip > 0
+        ? [
+            [
+              what,
+              `${say.atLeast(layout.backings.reduce((most, one) => Math.max(most, one.thickness), 0))} × ${say.atLeast(strip)}`,
+              String(past.length),
+              `bend ${bend.name}: under ${past.map(({ name }) => name).join(', ')}, where the held side ends before the foot`,
+            ] as const,
+          ]
+        : []),
+      ...[...over, ...ears].map((mm): Row => [
+        what,
+        `${say.atLeast(mm)} × ${say.atLeast(layout.spine.thickness)}`,
+        '1',
+        `bend ${bend.name}: under the form past the bend’s end`,
+      ]),
+    ];
+  });
+}
+
+function clampRow({ shops, say }: ToBuy): Row {
+  const most = (of: (shop: Shop) => number): number => Math.max(...shops.map(of));
+  const { rating } = at(shops, 0).job.clamps;
+  const hole = shops.flatMap(({ layout }) => layout.clampHoles.map(({ diameter }) => diameter));
+  return [
+    'clamps',
+    `opening ${say.atLeast(most(clampOpening))} plus the bench top, throat ${say.atLeast(most(clampThroat))}`,
+    String(most(({ layout }) => layout.clamps)),
+    `each good for ${say.force(rating)} done up by hand${hole.length > 0 ? `, a jaw through a hole ${say.tool(Math.min(...hole))} across` : ''}`,
+  ];
+}
+
+function benchRow({ planned, shops, say }: ToBuy): Row {
+  const outline = flattenLoop(planned.finish.trim?.cut.cut.vertices ?? planned.panel.outline, 1);
+  const rooms = planned.bends.map(({ bend, step }, index) => {
+    const { layout } = at(shops, index);
+    const frame = heldFrame(bend, step.held);
+    return benchFor(
+      outline.map((place) => toFrame(frame, place)),
+      { behind: layout.spine.thickness + layout.foot, along: layout.spine.length + 2 * layout.spine.ears },
+    );
+  });
+  const deepest = rooms.reduce((most, one) => (one.behind + one.ahead > most.behind + most.ahead ? one : most));
+  const edges = planned.bends.filter(({ step }) => step.bench.length > 0).map(({ bend }) => bend.name);
+  return [
+    'bench, firm and fixed',
+    `at least ${say.atLeast(Math.max(...rooms.map(({ along }) => along)))} long, ${say.atLeast(deepest.behind + deepest.ahead)} deep`,
+    '1',
+    `${say.atLeast(deepest.behind)} behind the form’s front, ${say.atLeast(deepest.ahead)} before it for the sheet to lie flat; the pulled side may hang out past the edge instead${
+      edges.length > 0
+        ? `. A free edge beside the form for bend ${edges.join(', ')}: a leg bent before hangs there`
+        : ''
+    }`,
+  ];
+}
