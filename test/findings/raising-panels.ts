@@ -170,9 +170,9 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
   'count-or-pitch': deflector(BOARD, 'seams: [{ on: deck, lap: 30, fastener: M4, count: 5, pitch: 40 }]\nboard'),
   'no-such-rim': deflector(BOARD, 'trim: { after: [bow.rim] }\nboard'),
   'seams-crowded': fromFile('hood-side', (text) =>
-    text.replace('clamps', `seams: [${['top', 'back'].map(SEAM).join(', ')}]\nclamps`),
+    text.replace(/\nseams:.*?\n\n/su, `\nseams: [${['top', 'back'].map(SEAM).join(', ')}]\n\n`),
   ),
-  'trim-before-next': fromFile('hood-side', (text) => text.replace('clamps', 'trim: { after: [long.rim] }\nclamps')),
+  'trim-before-next': fromFile('hood-side', (text) => text),
   'panel-name': assembly('middle:', 'mid/dle:'),
   'panel-file-outside': assembly('dust-hood/middle', '../middle'),
   'panel-file-unread': () => [finding('panel-file-unread', 'panels.left', { file: 'side.yaml', trouble: 'missing' })],

@@ -7,7 +7,7 @@ import type { BuildablePanel } from '../../../src/output/panel/plan-panel';
 import { rowsOf } from '../../helpers/sheet-rows';
 import { writeWorkSheet } from '../../../src/output/panel/sheet/work-sheet';
 import { panelStarters, planPanelStarter, tables } from '../../helpers/starters';
-import { apart, bent, INCH, lean, rimCorner, type Flat, type PrintedBend } from './by-hand';
+import { apart, bent, INCH, lean, seenFrom, type Flat, type PrintedBend } from './by-hand';
 
 /** The blank marked out and bent by what the order of work says in words and tables, as someone with a rule would: nothing else is read. */
 
@@ -62,7 +62,8 @@ function printed(planned: BuildablePanel): Printed {
 
 describe.each(panelStarters)('%s, marked out by its order of work', (name) => {
   const planned = planPanelStarter(name);
-  const { outline } = planned.panel;
+  // What is cut: the panel with what is left on for the pull.
+  const outline = planned.finish.trim?.cut.cut.vertices ?? planned.panel.outline;
   const { minX, minY } = outline.reduce(
     (box, { x, y }) => ({ minX: Math.min(box.minX, x), minY: Math.min(box.minY, y) }),
     { minX: Infinity, minY: Infinity },
@@ -119,7 +120,7 @@ function asLongAsBase(bend: PrintedBend): PrintedBend {
 describe('hood side, bent by its order of work', () => {
   const planned = planPanelStarter('hood-side');
   const sheet = writeWorkSheet(planned, noBoards);
-  const { places, bends: drawn } = printed(planned);
+  const { bends: drawn } = printed(planned);
   const bends = drawn.map(asLongAsBase);
   const thickness = at(lengths(/, (0\.\d+.in): twice/u.exec(sheet)?.[1]?.replace('\u00a0', ' ') ?? ''), 0);
 
@@ -134,29 +135,76 @@ describe('hood side, bent by its order of work', () => {
     for (const bend of bends) expect(Math.abs(lean(bend, thickness)), bend.name).toBeLessThan(5e-4);
   });
 
-  it('the base is 22 in by 9 in, the rims 1/8 in apart at the corner', () => {
-    const [long, short] = ['long', 'short'].map((name) =>
-      at(
-        bends.filter((bend) => bend.name === name),
-        0,
-      ),
+  const named = (name: string): PrintedBend =>
+    at(
+      bends.filter((bend) => bend.name === name),
+      0,
     );
-    if (!long || !short) throw new Error('two bends');
+  const [long, short] = [named('long'), named('short')];
+  const corner = long.baseLine[0];
+  /** Thousandths of an inch, along and up, and again where the place is measured from. */
+  const near = 0.002;
+
+  /** The lines that legs are trimmed to, corner by corner, as one reads them row after row. */
+  const trims = rowsOf(sheet, 'Trim and lap lines').reduce<Flat[][]>((lines, [what = '', from = '', to = '']) => {
+    if (what.startsWith('trim to here')) return [...lines, [pair(from), pair(to)]];
+    if (what === 'and on from there') return [...lines.slice(0, -1), [...at(lines, -1), pair(to)]];
+    return lines;
+  }, []);
+  /** Where one of them has the rim's two ends, by the bend it belongs to: 2-1/2 in beyond its leg line. */
+  const rimOf = (bend: PrintedBend): Flat[] => {
+    const side = Math.sign(seenFrom(bend.baseLine, bend.legLine[0], 1)[1]);
+    const beyond = (flat: Flat): number => seenFrom(bend.legLine, flat, side)[1] / INCH - 2.5;
+    const away = ([x, y]: Flat): number => Math.hypot(x - corner[0], y - corner[1]);
+    return trims
+      .flatMap((line) => line.filter((flat) => Math.abs(beyond(flat)) < near))
+      .sort((a, b) => away(a) - away(b));
+  };
+
+  it('the base is 22 in by 9 in, the rims 1/8 in apart at the corner once both legs are trimmed', () => {
     const size = ({ baseLine: [a, b] }: PrintedBend): number => Math.hypot(b[0] - a[0], b[1] - a[1]) / INCH;
     expect(size(long)).toBeCloseTo(22, 2);
     expect(size(short)).toBeCloseTo(9, 2);
-    const corner = long.baseLine[0];
-    const rim = (bend: PrintedBend) =>
-      bent(
-        bend,
-        thickness,
-        rimCorner(
-          bend,
-          places.map(({ flat }) => flat),
-          { wide: 2.5 * INCH, corner, within: 0.05 },
-        ),
-      );
+    const rim = (bend: PrintedBend) => bent(bend, thickness, at(rimOf(bend), 0));
     expect(Math.abs(apart(rim(long), rim(short)) / INCH - 1 / 8)).toBeLessThan(0.003);
+  });
+
+  it.each(['long', 'short'])('%s is trimmed to a rim that stands as high as its radii make it', (name) => {
+    const bend = named(name);
+    const rim = rimOf(bend);
+    expect(rim).toHaveLength(2);
+    // Inside radii of the job, in: 1-1/4 at the corner to 1-3/4, 1-1/2. The flats of base and leg, and so the neutral surface's planes, meet in a line that
+    // leaves the tangent lines by γ, tan γ = sin β·tan(ψ/2); a place d beyond the leg line stands (tan(ψ/2)·(R + t/2·cos β) + d)·cos γ above the base.
+    const [small, large, length] = name === 'long' ? [1.25, 1.75, 22] : [1.25, 1.5, 9];
+    const sine = (large - small) / length;
+    const cosine = Math.sqrt(1 - sine * sine);
+    const half = Math.asin(Math.SQRT1_2 / cosine);
+    const level = Math.cos(Math.atan(sine * Math.tan(half)));
+    // From the leg line's end away from the corner: toward it the line is drawn on to the mitre.
+    const [start, end] = name === 'long' ? bend.legLine : [bend.legLine[1], bend.legLine[0]];
+    for (const flat of rim) {
+      const toward = length - seenFrom([end, start], flat, 1)[0] / INCH;
+      const setback = Math.tan(half) * (small + sine * toward + ((thickness / INCH) * cosine) / 2);
+      expect(bent(bend, thickness, flat)[2] / INCH).toBeCloseTo((setback + 2.5) * level, 2);
+    }
+  });
+
+  it('the seam’s holes are marked on the middle of its lap, 5/8 in from top edge and ends, and the lap line is its lap in', () => {
+    const [row] = rowsOf(sheet, 'Rows of holes along seams');
+    const [on, count, first = '', last = '', apartBy = '', drill] = row ?? [];
+    expect([on, count, drill]).toEqual(['top', '7', 'mark only']);
+    // Along the long edge's base line from the corner, and up from it.
+    const seen = (flat: Flat): number[] => seenFrom(long.baseLine, flat, 1).map((mm) => mm / INCH);
+    const [along = NaN, up = NaN] = seen(pair(first));
+    expect(Math.abs(along - (22 - 5 / 8))).toBeLessThan(near);
+    expect(Math.abs(up - (9 - 5 / 8))).toBeLessThan(near);
+    const [lastAlong = NaN, lastUp = NaN] = seen(pair(last));
+    expect(Math.abs(lastAlong - 5 / 8)).toBeLessThan(near);
+    expect(Math.abs(lastUp - (9 - 5 / 8))).toBeLessThan(near);
+    expect(Math.abs(at(lengths(apartBy), 0) / INCH - (22 - 5 / 4) / 6)).toBeLessThan(near);
+    const lap = rowsOf(sheet, 'Trim and lap lines').find(([what = '']) => what.startsWith('top: lap line'));
+    for (const end of [1, 2])
+      expect(Math.abs((seen(pair(at(lap ?? [], end)))[1] ?? NaN) - (9 - 5 / 4))).toBeLessThan(near);
   });
 });
 

@@ -126,19 +126,29 @@ function holeTables({ holes, otherHoles, seams, piece }: MarkingOut, say: Measur
   ];
 }
 
+/** Corners nearer than this are one, as a pencil line is wide, mm. */
+const PENCIL = 0.3;
+/** A line with more straight sides than this is a curve, to be traced. */
+const MOST_SIDES = 6;
+
 function trimAndLapLines({ trims, seams, piece }: MarkingOut, say: Measures): HtmlElement[] {
-  const row = (what: string, run: readonly Vertex[]): string[] => {
-    const [first, last] = [at(run, 0), at(run, run.length - 1)].map(({ x, y }) => piece.from([x, y]));
-    const isStraight = run.length === 2 && at(run, 0).bulge === 0;
-    return [
-      isStraight ? what : `${what}, with a bend in it: trace it from the drawing`,
-      first ? `${say.length(first.along)}, ${say.length(first.up)}` : '',
-      last ? `${say.length(last.along)}, ${say.length(last.up)}` : '',
-    ];
+  const place = ({ x, y }: Vertex): string => {
+    const { along, up } = piece.from([x, y]);
+    return `${say.length(along)}, ${say.length(up)}`;
+  };
+  const rowsOf = (what: string, run: readonly Vertex[]): string[][] => {
+    const corners = run.reduce<Vertex[]>((kept, corner) => {
+      const last = kept.at(-1);
+      return last && Math.hypot(corner.x - last.x, corner.y - last.y) < PENCIL ? kept : [...kept, corner];
+    }, []);
+    const sides = corners.slice(1).map((to, index) => [at(corners, index), to] as const);
+    if (sides.length > MOST_SIDES || sides.some(([{ bulge }]) => bulge !== 0))
+      return [[`${what}, curved: trace it from the drawing`, place(at(run, 0)), place(at(run, -1))]];
+    return sides.map(([from, to], index) => [index === 0 ? what : 'and on from there', place(from), place(to)]);
   };
   const rows = [
-    ...trims.map((run) => row('trim to here once the bend is made', run)),
-    ...seams.map(({ seam, lapLine }) => row(`${seam.on}: lap line, where the other panel’s edge lies`, lapLine)),
+    ...trims.flatMap((run) => rowsOf('trim to here once the bend is made', run)),
+    ...seams.flatMap(({ seam, lapLine }) => rowsOf(`${seam.on}: lap line, where the other panel’s edge lies`, lapLine)),
   ];
   return rows.length > 0 ? [table('Trim and lap lines', ['what', 'from: along, up', 'to: along, up'], rows)] : [];
 }
