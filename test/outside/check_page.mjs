@@ -44,6 +44,7 @@ function report({ good, lines }) {
 /** Whether a check holds, and what is to be told of it. */
 async function outcome(name, run) {
   const lines = [];
+  const began = performance.now();
   try {
     // A browser that stalls on a busy machine gets a second chance, and it is said; a wrong answer gets none.
     await run().catch((problem) => {
@@ -51,7 +52,7 @@ async function outcome(name, run) {
       lines.push(`     ${name}: the browser stalled, once more`);
       return run();
     });
-    return { good: true, lines: [...lines, `ok   ${name}`] };
+    return { good: true, lines: [...lines, `ok   ${name} (${((performance.now() - began) / 1000).toFixed(0)} s)`] };
   } catch (problem) {
     const said = String(problem.message ?? problem)
       .split('\n')
