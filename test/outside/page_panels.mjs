@@ -36,6 +36,11 @@ export async function checkPanels({ check, must, fresh, download, seriousOn, soo
       const picture = await tab.waitForSelector('[aria-labelledby=panel-does] :is(form-look, svg)');
       must((await coloursIn(tab, await picture.screenshot())) > 20, 'the picture is empty');
       must((await tab.$$('.flat svg path')).length > 0, 'no flat is drawn');
+      await tab.click('text=Look at it full size');
+      await tab.waitForSelector('.viewer optgroup[label="Pages of templates.pdf"] option', { state: 'attached' });
+      await tab.selectOption('.viewer select', 'page-2');
+      must(await soon(async () => (await tab.$$('.stage.print path')).length > 0, 10), 'an empty page');
+      await tab.click('.viewer .close');
       const steps = await tab.$$eval('.steps > li', (all) => all.length);
       must(steps > 0, 'no order of work');
       for (let step = 0; step <= steps; step++) {

@@ -173,21 +173,21 @@ const panelSheet = block(
         { help: 'The sheet the panel is cut from: blanks are laid out on as many as it takes' },
         {
           width: field({
-            label: 'width',
+            label: 'Sheet as bought, width',
             help: 'Across the sheet you buy',
             example: '48',
             is: length(50, 6000),
             required: true,
           }),
           length: field({
-            label: 'length',
+            label: 'Sheet as bought, length',
             help: 'Along the sheet you buy; its grain runs so',
             example: '96',
             is: length(50, 12_000),
             required: true,
           }),
           grain: field({
-            label: 'grain',
+            label: 'Sheet as bought, grain',
             help: 'Which way of the blank’s drawing the grain is to run: along x, along y, or any',
             is: choice(['any', 'x', 'y']),
             unless: 'any',

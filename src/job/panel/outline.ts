@@ -58,7 +58,7 @@ export function formatOf(name: string): 'svg' | 'dxf' | null {
 
 const corners = written<readonly Point[] | null>(
   {
-    label: 'corners',
+    label: 'Corners of the outline',
     help: 'In place of `file`: corners of the outline on the marked face, either way round',
     example: '[[0, 0], [600, 0], [560, 300], [0, 300]]',
   },
@@ -73,7 +73,7 @@ const corners = written<readonly Point[] | null>(
 
 const scale = written<number | readonly GivenReference[]>(
   {
-    label: 'scale',
+    label: 'Scale',
     help: 'How much larger the part is than it is drawn: a factor, or lengths known on the part between two places as drawn (one scales both ways alike, two or more each way by itself; best one along x and one along y)',
     example: '[{ between: [[0, 0], [300, 0]], is: 600 }, { between: [[0, 0], [0, 150]], is: 300 }]',
   },
@@ -106,7 +106,7 @@ const scale = written<number | readonly GivenReference[]>(
 
 const mockup = written<GivenMockup>(
   {
-    label: 'traced from',
+    label: 'Traced from',
     help: 'What the outline was traced from: `metal-allowed` (it is the flat already, and its lines are where the metal begins to curve), `sharp` (card folded on the lines), or `{ radius, thickness, over }`: card wound round something of that radius, its lines where the winding begins; `over` says whether it is the radius of the part’s inside or outside',
     example: 'sharp',
   },
@@ -135,7 +135,7 @@ const mockup = written<GivenMockup>(
 );
 
 const layers = written<readonly string[] | null>(
-  { label: 'layers', help: 'Only these layers of the drawing are read', example: '[outline, holes]' },
+  { label: 'Layers read', help: 'Only these layers of the drawing are read', example: '[outline, holes]' },
   {
     shape: z.array(z.string()).min(1).max(MOST_LAYERS),
     writing: 'A list of names',
@@ -154,7 +154,7 @@ export interface NamedPlace {
 
 const edges = written<readonly NamedPlace[]>(
   {
-    label: 'edges',
+    label: 'Edges of the outline',
     help: 'Names of edges, each by a place near it as drawn, for seams, caps and joins',
     example: '{ rim: [300, 0], nose: [600, 150] }',
   },
@@ -175,7 +175,7 @@ export const outline = block(
   { help: 'Your own outline of the part laid flat, traced from a mock-up or drawn', required: true },
   {
     file: field({
-      label: 'drawing',
+      label: 'Drawing',
       help: 'An SVG or DXF file beside the job file, or in a folder below it. Places on it are counted from the page’s lower left corner (SVG) or the drawing’s origin (DXF), y up',
       example: 'wing.svg',
       is: drawingName,
@@ -185,7 +185,7 @@ export const outline = block(
     scale,
     mockup,
     part: field({
-      label: 'which outline',
+      label: 'Which outline',
       help: 'Which of several outlines in the drawing, counted from the largest',
       example: '1',
       is: count(1, 1000),
@@ -193,14 +193,14 @@ export const outline = block(
     }),
     layers,
     dpi: field({
-      label: 'px to the inch',
+      label: 'Pixels to the inch',
       help: 'Px to the inch, for an SVG file that does not say its true size',
       example: '96',
       is: count(10, 5000),
       without: '96, or 90 for old files',
     }),
     unit: field({
-      label: 'unit of the drawing',
+      label: 'Unit of the drawing',
       help: 'Unit of a DXF file that states none',
       is: choice(['mm', 'cm', 'm', 'in', 'ft']),
       without: 'mm, with a warning',

@@ -42,7 +42,7 @@ export async function makePanelFiles(
   const gauges = guestGauges(planned);
   const tables = tablesIn(given.tables, job.units);
   const pieces = piecesOfPanel(planned, tables);
-  const templates = [...blankTemplates(blanks, job), ...gaugeTemplates(gauges, tables)];
+  const templates = templatesOfPanel(planned, tables);
   const written = writtenAs(job, options);
   const made = await Promise.all(
     pieces.forms.map(async ({ form, folder, parts }) => {
@@ -101,6 +101,11 @@ function operationsOf({ forms }: PanelPieces, { tools }: Tables): OperationRow[]
       forms.length > 1 ? { ...row, part: idAmongForms(folder, row.part) } : row,
     );
   });
+}
+
+/** What a panel's own templates.pdf holds, at true size. */
+export function templatesOfPanel(planned: BuildablePanel, tables: Tables): Template[] {
+  return [...blankTemplates(blankDrawings(planned), planned.job), ...gaugeTemplates(guestGauges(planned), tables)];
 }
 
 /** The blanks to lay on the sheet and prick through: those of the hand the job has printed. */

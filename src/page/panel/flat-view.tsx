@@ -1,13 +1,17 @@
+import font from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf';
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { boundsOf } from '../../base/bounds';
 import { coloursFor } from '../../output/colour';
-import { blankDrawings } from '../../output/panel/files';
+import { blankDrawings, templatesOfPanel } from '../../output/panel/files';
 import type { BuildablePanel } from '../../output/panel/plan-panel';
 import { drawingGroups } from '../../output/svg';
-import type { ViewedDrawing } from '../drawing/all-drawings';
+import { seePages } from '../../output/pdf/pdf';
+import { tablesIn } from '../../tables/tables';
+import { viewedPages, type ViewedDrawing } from '../drawing/all-drawings';
 import { toNode } from '../drawing/to-node';
 import { Viewer } from '../drawing/viewer';
+import { tables } from '../work';
 
 /** Blank border round a drawing, mm. */
 const MARGIN = 5;
@@ -53,9 +57,23 @@ export function FlatView({ planned, stale }: { planned: BuildablePanel; stale: b
           </div>
         </div>
       ) : null}
-      {looked && view ? <Viewer make={() => all} of={all} first={view.id} close={() => setLooked(false)} /> : null}
+      {looked && view ? (
+        <Viewer
+          make={() => all}
+          later={() => templatePages(planned)}
+          of={all}
+          first={view.id}
+          close={() => setLooked(false)}
+        />
+      ) : null}
     </section>
   );
+}
+
+async function templatePages(planned: BuildablePanel): Promise<ViewedDrawing[]> {
+  const { job } = planned;
+  const templates = templatesOfPanel(planned, tablesIn(tables, job.units));
+  return templates.length === 0 ? [] : viewedPages(await seePages(templates, job.paper, job, font));
 }
 
 function viewedBlanks(planned: BuildablePanel): ViewedDrawing[] {
