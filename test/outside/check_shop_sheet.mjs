@@ -1,17 +1,19 @@
 // Shop sheets in a real browser: node test/outside/check_shop_sheet.mjs FILES [PICTURES]
-// Every shop-sheet.html under FILES, and one of a job full of hostile text, is opened in Chromium: no console message, no request,
-// nothing wider than the page on letter, A4 or a phone, printed to PDF with every word on the paper and table heads repeated.
+// Every shop-sheet.html, order-of-work.html and assembly.html under FILES, and a sheet of a job full of hostile text, is opened in Chromium: no console message, no request,
+// nothing wider than the page on letter, A4 or a phone, printed to PDF with every word on the paper, none too small to read, and table heads repeated.
 // With PICTURES, screenshots and PDFs are kept there. Ends with "N passed, N failed".
 
 import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { basename, dirname, join, relative, resolve } from 'node:path';
+import { basename, join, relative, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
 
 const CHROMIUM = process.env.CHROMIUM ?? '/usr/bin/chromium';
 const MM = 96 / 25.4;
+/** Least height of a word’s box, pt: capitals of 1.3 mm, what a small face is printed in. */
+const LEAST = 5;
 const MARGIN = 12; // mm, as in the sheet's own @page rule
 const PAPERS = [
   { name: 'letter', width: 215.9, height: 279.4 }, // ANSI/ASME Y14.1 size A
@@ -23,6 +25,8 @@ if (!files) {
   console.error('usage: node test/outside/check_shop_sheet.mjs FILES [PICTURES]');
   process.exit(2);
 }
+/** Tables that are made longer than a page, by how their captions begin, and a word of their heads that stands nowhere else. */
+const LONG_TABLES = { Holes: 'Countersink:', 'Outline: cut': 'Place', Panels: 'made' };
 const scratch = mkdtempSync(join(tmpdir(), 'shop-sheet-'));
 const keep = pictures ? resolve(pictures) : scratch;
 mkdirSync(keep, { recursive: true });
@@ -54,7 +58,7 @@ function makeHostile() {
 
 function sheetsUnder(folder) {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((path) => basename(path) === 'shop-sheet.html')
+    .filter((path) => ['shop-sheet.html', 'order-of-work.html', 'assembly.html'].includes(basename(path)))
     .map((path) => join(folder, path))
     .sort();
 }
@@ -65,7 +69,8 @@ function tooWide() {
   return [...document.querySelectorAll('body *')].flatMap((element) => {
     const box = element.getBoundingClientRect();
     const svg = element.closest('svg');
-    if (svg && element !== svg) return [];
+    // What lies in a picture is cut off at its edge, a picture within a picture too.
+    if (element.parentElement?.closest('svg')) return [];
     const scrolls =
       getComputedStyle(element).overflowX === 'auto' ||
       (element.parentElement?.closest('table') && getComputedStyle(element.closest('table')).overflowX === 'auto');
@@ -179,20 +184,35 @@ async function checkSheet(browser, path, name) {
       missing(letters(cells.join('')), printed),
     );
     check(
+      `${name}: nothing too small to read on ${paper.name}`,
+      pages.flatMap((one, index) =>
+        one.words
+          .filter(
+            ({ box: [left, top, right, bottom], text }) =>
+              text.length > 3 && Math.min(right - left, bottom - top) < LEAST,
+          )
+          .map((word) => `page ${index + 1}: ${word.text}`),
+      ),
+    );
+    check(
       `${name}: no page left nearly empty on ${paper.name}`,
       pages.flatMap((one, index) => (one.words.length < 20 ? [`page ${index + 1} has ${one.words.length} words`] : [])),
     );
   }
 
   // A table longer than a page: its head is printed again.
-  await page.evaluate(() => {
-    const table = [...document.querySelectorAll('table')].find((one) => one.caption?.textContent.startsWith('Holes'));
+  const stretched = await page.evaluate((captions) => {
+    const table = [...document.querySelectorAll('table')].find((one) =>
+      captions.some((caption) => one.caption?.textContent.startsWith(caption)),
+    );
     const body = table?.tBodies[0];
     for (let count = 0; body && count < 90; count++) body.append(body.rows[0].cloneNode(true));
-  });
+    return table?.tHead?.textContent ?? '';
+  }, Object.keys(LONG_TABLES));
   const long = join(scratch, `${name}-long.pdf`);
   await page.pdf({ path: long, format: 'A4' });
-  const heads = wordsOf(long).filter((one) => one.words.some((word) => word.text === 'Countersink:')).length;
+  const [, mark] = Object.entries(LONG_TABLES).find(([, word]) => stretched.includes(word)) ?? [];
+  const heads = wordsOf(long).filter((one) => one.words.some((word) => word.text === mark)).length;
   check(`${name}: table heads repeated`, heads >= 3 ? [] : [`a table over 3 pages has its head on ${heads}`]);
   await context.close();
 }
@@ -215,7 +235,13 @@ const browser = await chromium.launch({
 });
 try {
   const sheets = [
-    ...sheetsUnder(files).map((path) => ({ path, name: relative(files, dirname(path)).replaceAll('/', '-') })),
+    ...sheetsUnder(files).map((path) => ({
+      path,
+      name: relative(files, path)
+        .replace(/(?:shop-sheet)?\.html$/u, '')
+        .replaceAll('/', '-')
+        .replace(/-$/u, ''),
+    })),
     ...sheetsUnder(makeHostile()).map((path) => ({ path, name: 'hostile' })),
   ];
   check('there are sheets to check', sheets.length > 1 ? [] : ['none found']);
