@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { Finding } from '../base/findings';
 import { finding } from '../findings/finding';
 import { nearest } from '../base/suggest';

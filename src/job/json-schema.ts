@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { InternalError } from '../base/errors';
 import type { Tables } from '../tables/tables';
 import type { Block, Field, Node } from './fields/field';
@@ -45,7 +45,7 @@ export function jobJsonSchema(tables: Tables): object {
 const DRAFT = 'https://json-schema.org/draft/2020-12/schema';
 
 function schemaOf(fields: Block, title: string, tables: Tables): object {
-  const shape = fields.shape().meta({ title, description: fields.help });
+  const shape = z.clone(fields.shape()).register(z.globalRegistry, { title, description: fields.help });
   const { $schema, ...schema } = z.toJSONSchema(shape, { io: 'input' }) as Shape & { readonly $schema?: string };
   if ($schema !== DRAFT) throw new InternalError('the schema is of another draft');
   annotate(fields, schema, tables);

@@ -1,4 +1,3 @@
-import './no-eval';
 import { render } from 'preact';
 import { serve } from './panel/worker';
 import { Whole } from './whole';

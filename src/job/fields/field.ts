@@ -1,6 +1,6 @@
 import { at } from '../../base/at';
 import { once } from '../../base/once';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { CuttingTool } from '../cutting-tool';
 import type { Path } from '../path';
 import { isBlock, type Reader } from '../reader';
@@ -34,7 +34,7 @@ export interface Field<Value = unknown> extends Words {
   /** The value that holds then, as the job has it; null where no single one does. */
   readonly standard: ((setting: Setting) => Plain) | null;
   /** Its schema, made when it is first asked for: a job without a block never pays for that block's. */
-  readonly shape: () => z.ZodType;
+  readonly shape: () => z.ZodMiniType;
   readonly read: (reader: Reader, path: Path) => Value;
 }
 
@@ -46,7 +46,7 @@ export interface Block<Value = unknown> {
   readonly required: boolean;
   readonly fields: Readonly<Record<string, Node>>;
   readonly short: readonly string[];
-  readonly shape: () => z.ZodType;
+  readonly shape: () => z.ZodMiniType;
   readonly read: (reader: Reader, path: Path) => Value;
   /** The same with each field where `placeOf` says. */
   readonly readAt: (reader: Reader, placeOf: (key: string) => Path) => Value;
@@ -66,7 +66,7 @@ export interface List<Value = unknown> {
   readonly entry: Block;
   /** What an entry may be; the first unless its key is there. */
   readonly kinds: readonly EntryKind[];
-  readonly shape: () => z.ZodType;
+  readonly shape: () => z.ZodMiniType;
   readonly read: (reader: Reader, path: Path) => Value;
 }
 
@@ -160,12 +160,12 @@ function describe<Value, Missing>(said: Words, is: Quantity<Value>, absent: Abse
 }
 
 /** A schema of one's own with what is said of it. */
-function described<Shape extends z.ZodType>(own: Shape, description: string): Shape {
+export function described<Shape extends z.ZodMiniType>(own: Shape, description: string): Shape {
   z.globalRegistry.add(own, { description });
   return own;
 }
 
-function oneOf(shapes: readonly z.ZodType[]): z.ZodType {
+function oneOf(shapes: readonly z.ZodMiniType[]): z.ZodMiniType {
   const [only] = shapes;
   return shapes.length === 1 && only ? only.clone() : z.union(shapes);
 }
@@ -238,7 +238,7 @@ export function list<const Fields extends Readonly<Record<string, Node>>>(
     required: false,
     entry,
     kinds: [{ one: words.one, key: null, fields, whole: null }],
-    shape: once(() => described(z.array(objectOf(fields)).min(least).max(most), words.help)),
+    shape: once(() => described(z.array(objectOf(fields)).check(z.minLength(least), z.maxLength(most)), words.help)),
     read: (reader, path) => {
       const entries = reader.at(path);
       return Array.isArray(entries) ? entries.map((_, index) => entry.read(reader, [...path, index])) : [];
@@ -267,7 +267,7 @@ export function either<First, const Key extends string, Other>(
   const { key } = other;
   const fields = { ...first.block.fields, [key]: other.block };
   const needed = Object.entries(first.block.fields).flatMap(([name, { required }]) => (required ? [name] : []));
-  const entries = (): z.ZodType =>
+  const entries = (): z.ZodMiniType =>
     z.union([objectOf(first.block.fields), z.strictObject({ [key]: other.block.shape() })]);
   return {
     node: 'list',
@@ -279,7 +279,7 @@ export function either<First, const Key extends string, Other>(
       { one: first.one, key: null, fields: first.block.fields, whole: (has) => needed.every(has) },
       { one: other.one, key, fields: other.block.fields, whole: other.whole },
     ],
-    shape: once(() => described(z.array(entries()).min(least).max(most), words.help)),
+    shape: once(() => described(z.array(entries()).check(z.minLength(least), z.maxLength(most)), words.help)),
     read: (reader, path) => {
       const listed = reader.at(path);
       if (!Array.isArray(listed)) return [];
@@ -293,10 +293,10 @@ export function either<First, const Key extends string, Other>(
   };
 }
 
-function objectOf(fields: Readonly<Record<string, Node>>): z.ZodType {
+function objectOf(fields: Readonly<Record<string, Node>>): z.ZodMiniType {
   return z.strictObject(
     Object.fromEntries(
-      Object.entries(fields).map(([key, { required, shape }]) => [key, required ? shape() : shape().optional()]),
+      Object.entries(fields).map(([key, { required, shape }]) => [key, required ? shape() : z.optional(shape())]),
     ),
   );
 }

@@ -1,5 +1,5 @@
 import { finding } from '../../findings/finding';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { toDegrees, toRadians } from '../../base/angle';
 import { colourNames, parseColour } from '../../base/colour';
 import { ANGLE_TEXT, formatDiameter, formatForce, type LengthUnit } from '../../base/units';
@@ -49,7 +49,7 @@ export function angle(min: number, max: number): Quantity<number> {
   const bounds = range(min, max);
   return {
     name: 'angle',
-    shapes: [z.number(), z.string().regex(ANGLE_TEXT)],
+    shapes: [z.number(), z.string().check(z.regex(ANGLE_TEXT))],
     writing: 'A number of degrees, 90 or 90°',
     choices: null,
     bounds,
@@ -158,7 +158,7 @@ interface Row {
 function row(
   kind: 'metal' | 'board' | 'screw' | 'fastener',
   rows: (tables: Tables) => readonly Row[],
-  shapes: readonly z.ZodType[] = [z.string()],
+  shapes: readonly z.ZodMiniType[] = [z.string()],
 ): Quantity<string> {
   return {
     name: 'row',

@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { Path } from '../path';
 import type { Range, Reader } from '../reader';
 import type { Setting } from '../setting';
@@ -28,7 +28,7 @@ export interface Choice {
 export interface Kind {
   readonly name: QuantityName;
   /** Kinds of plain data it may be written as. */
-  readonly shapes: readonly z.ZodType[];
+  readonly shapes: readonly z.ZodMiniType[];
   /** How it is written, for the schema: `A number in the job’s unit, or text with its own`. Empty where it goes without saying. */
   readonly writing: string;
   /** Values it may be chosen from; null where it is typed. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import type { Finding } from '../../base/findings';
 import type { LengthUnit } from '../../base/units';
 import { finding } from '../../findings/finding';
@@ -10,7 +10,7 @@ import { pathText } from '../path';
 import { isBlock, Reader } from '../reader';
 import { show } from '../show';
 import { leadsOutside } from './beside';
-import { written } from './keyed';
+import { about, written } from './keyed';
 
 /** A panel of an assembly: of a job file of its own, or the mirror image of another. */
 export interface AssemblyPanel {
@@ -31,11 +31,8 @@ const panels = written<readonly AssemblyPanel[]>(
   },
   {
     shape: z
-      .record(
-        z.string(),
-        z.union([z.string(), z.strictObject({ mirror: z.string().meta({ description: 'The panel it mirrors' }) })]),
-      )
-      .refine((named) => Object.keys(named).length <= MOST_PANELS),
+      .record(z.string(), z.union([z.string(), z.strictObject({ mirror: about(z.string(), 'The panel it mirrors') })]))
+      .check(z.refine((named) => Object.keys(named).length <= MOST_PANELS)),
     writing: 'A block of file names, or blocks with `mirror`, by the panel’s name',
     required: true,
     without: '',

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { choice, length, name, yesNo } from '../fields/quantities';
 import { block, field, list, orNull, type Read } from '../fields/field';
 import { sheetFields } from '../fields/sheet';
@@ -7,7 +7,7 @@ import { isBlock } from '../reader';
 import { bendFields } from './bend-fields';
 import { formChoice } from './form-choice';
 import { edgeWork, seams, trim } from './finish';
-import { lengthByName, lengthShape, written } from './keyed';
+import { about, lengthByName, lengthShape, written } from './keyed';
 import { outline } from './outline';
 import { entriesAt, placesAt, placeShape } from './places';
 import { tracedBends } from './traced-bends';
@@ -24,7 +24,7 @@ const corners = written<readonly (readonly [number, number])[]>(
     example: '[[0, 0], [22, 0], [22, 9], [0, 9]]',
   },
   {
-    shape: z.array(placeShape).min(3).max(MOST_CORNERS),
+    shape: z.array(placeShape).check(z.minLength(3), z.maxLength(MOST_CORNERS)),
     writing: 'A list of [x, y]',
     required: true,
     without: '',
@@ -39,7 +39,7 @@ const edges = written<readonly string[]>(
     example: '[long, back, top, short]',
   },
   {
-    shape: z.array(z.string()).min(3).max(MOST_CORNERS),
+    shape: z.array(z.string()).check(z.minLength(3), z.maxLength(MOST_CORNERS)),
     writing: 'A list of names',
     required: true,
     without: '',
@@ -131,9 +131,9 @@ const cornerChoices = written<readonly CornerChoice[]>(
     shape: z.record(
       z.string(),
       z.strictObject({
-        treat: z.enum(TREATS).optional().meta({ description: 'What becomes of the corner' }),
-        gap: lengthShape.optional().meta({ description: 'Between the edges at the rim' }),
-        rounded: lengthShape.optional().meta({ description: 'Rounding of the corner that is dressed' }),
+        treat: about(z.optional(z.enum(TREATS)), 'What becomes of the corner'),
+        gap: about(z.optional(lengthShape), 'Between the edges at the rim'),
+        rounded: about(z.optional(lengthShape), 'Rounding of the corner that is dressed'),
       }),
     ),
     writing: 'A block of blocks by `edge/edge`, each with `treat` (mitre, open, lap, dress), `gap`, `rounded`',

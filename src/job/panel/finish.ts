@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { block, field, list } from '../fields/field';
 import { choice, count, fastener, length, name, yesNo } from '../fields/quantities';
 import { written } from './keyed';
@@ -80,7 +80,7 @@ export const seams = list(
 
 const names = (words: { readonly label: string; readonly help: string; readonly example: string }) =>
   written<readonly string[]>(words, {
-    shape: z.array(z.string()).min(1).max(MOST_EDGES),
+    shape: z.array(z.string()).check(z.minLength(1), z.maxLength(MOST_EDGES)),
     writing: 'A list of names',
     required: false,
     without: 'none',

@@ -1,6 +1,6 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { isBlock } from '../reader';
-import { written } from './keyed';
+import { about, written } from './keyed';
 
 /** Which form a bend is made on. */
 export type FormChoice =
@@ -14,10 +14,7 @@ export const formChoice = written<FormChoice>(
     example: '{ with: long }',
   },
   {
-    shape: z.union([
-      z.enum(['own']),
-      z.strictObject({ with: z.string().meta({ description: 'The bend whose form it is made on' }) }),
-    ]),
+    shape: z.union([z.enum(['own']), z.strictObject({ with: about(z.string(), 'The bend whose form it is made on') })]),
     writing: '`own`, or a block with `with`',
     required: false,
     without: 'the fewest forms that do',

@@ -1,12 +1,12 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { once } from '../../base/once';
-import type { Field, Words } from '../fields/field';
+import { described, type Field, type Words } from '../fields/field';
 import type { Path } from '../path';
 import { isBlock, type Range, type Reader } from '../reader';
 
 /** A value that no single quantity is: how it may be written, and how it is read. */
 interface Written<Value> {
-  readonly shape: z.ZodType;
+  readonly shape: z.ZodMiniType;
   readonly writing: string;
   readonly required: boolean;
   /** What holds where it is left out, as words; empty where it must be there. */
@@ -26,9 +26,14 @@ export function written<Value>(
     required,
     unlessSaid: required ? null : () => without,
     standard: null,
-    shape: once(() => shape.meta({ description: `${words.help}. ${writing}` })),
+    shape: once(() => about(shape, `${words.help}. ${writing}`)),
     read,
   };
+}
+
+/** The same shape with what is said of it there. */
+export function about<Shape extends z.ZodMiniType>(shape: Shape, description: string): Shape {
+  return described(z.clone(shape), description);
 }
 
 /** A length as it may be written. */

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { Point } from '../../base/polygon';
 import { finding } from '../../findings/finding';
 import { block, field } from '../fields/field';
@@ -8,7 +8,7 @@ import { isBlock } from '../reader';
 import { pathText } from '../path';
 import { show } from '../show';
 import { leadsOutside } from './beside';
-import { lengthShape, written } from './keyed';
+import { about, lengthShape, written } from './keyed';
 import { entriesAt, placeAt, placesAt, placeShape } from './places';
 
 /** A length known on the part, between two places as drawn; mm. */
@@ -63,7 +63,7 @@ const corners = written<readonly Point[] | null>(
     example: '[[0, 0], [600, 0], [560, 300], [0, 300]]',
   },
   {
-    shape: z.array(placeShape).min(3).max(MOST_CORNERS),
+    shape: z.array(placeShape).check(z.minLength(3), z.maxLength(MOST_CORNERS)),
     writing: 'A list of [x, y]',
     required: false,
     without: 'by `file`',
@@ -83,12 +83,11 @@ const scale = written<number | readonly GivenReference[]>(
       z
         .array(
           z.strictObject({
-            between: z.tuple([placeShape, placeShape]).meta({ description: 'Two places [x, y] as drawn' }),
-            is: lengthShape.meta({ description: 'How far apart they are on the part' }),
+            between: about(z.tuple([placeShape, placeShape]), 'Two places [x, y] as drawn'),
+            is: about(lengthShape, 'How far apart they are on the part'),
           }),
         )
-        .min(1)
-        .max(MOST_REFERENCES),
+        .check(z.minLength(1), z.maxLength(MOST_REFERENCES)),
     ]),
     writing: 'A number, or a list of { between: [[x, y], [x, y]], is: length }',
     required: false,
@@ -114,9 +113,9 @@ const mockup = written<GivenMockup>(
     shape: z.union([
       z.enum(['metal-allowed', 'sharp']),
       z.strictObject({
-        radius: lengthShape.meta({ description: 'Radius the card was wound round' }),
-        thickness: lengthShape.meta({ description: 'Thickness of the card' }),
-        over: z.enum(OVER).meta({ description: 'Whether that is the radius of the part’s inside or outside' }),
+        radius: about(lengthShape, 'Radius the card was wound round'),
+        thickness: about(lengthShape, 'Thickness of the card'),
+        over: about(z.enum(OVER), 'Whether that is the radius of the part’s inside or outside'),
       }),
     ]),
     writing: '`metal-allowed`, `sharp`, or a block with `radius`, `thickness`, `over` (inside, outside)',
@@ -137,7 +136,7 @@ const mockup = written<GivenMockup>(
 const layers = written<readonly string[] | null>(
   { label: 'Layers read', help: 'Only these layers of the drawing are read', example: '[outline, holes]' },
   {
-    shape: z.array(z.string()).min(1).max(MOST_LAYERS),
+    shape: z.array(z.string()).check(z.minLength(1), z.maxLength(MOST_LAYERS)),
     writing: 'A list of names',
     required: false,
     without: 'all but marks, labels, text and dimensions',
@@ -159,7 +158,7 @@ const edges = written<readonly NamedPlace[]>(
     example: '{ rim: [300, 0], nose: [600, 150] }',
   },
   {
-    shape: z.record(z.string(), placeShape).refine((named) => Object.keys(named).length <= MOST_EDGES),
+    shape: z.record(z.string(), placeShape).check(z.refine((named) => Object.keys(named).length <= MOST_EDGES)),
     writing: 'A block of places [x, y] by name',
     required: false,
     without: 'none is named',

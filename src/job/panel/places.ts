@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { Point } from '../../base/polygon';
 import type { Path } from '../path';
 import type { Reader } from '../reader';

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { Point } from '../../base/polygon';
 import { block, field, list, shortened } from '../fields/field';
 import { choice, length, name } from '../fields/quantities';
