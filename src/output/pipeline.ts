@@ -1,5 +1,6 @@
 import { layOutBlock, type FinishingBlock } from '../drawing/aids';
 import { hasErrors, type Finding } from '../base/findings';
+import { once } from '../base/once';
 import { planHeld, type FormGiven } from '../design/came-out';
 import type { TrialEffect } from '../design/bend/trial-fit';
 import type { BendPlan, Hold } from '../design/bend/bend-plan';
@@ -65,7 +66,16 @@ export function planJob(job: Job, all: Tables, earlier: readonly Finding[] = [],
     findings,
   };
   if (hasErrors(findings)) return { buildable: false, job, plan: toPlan(stages), findings };
-  return { ...stages, buildable: true, block: block.value, plan: toPlan(stages) };
+  const plan = once(() => toPlan(stages));
+  // Of most forms that are tried for a panel nobody asks for the plan.
+  return {
+    ...stages,
+    buildable: true,
+    block: block.value,
+    get plan() {
+      return plan();
+    },
+  };
 }
 
 interface SoFar {

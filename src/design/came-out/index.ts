@@ -1,4 +1,5 @@
 import { hasErrors, type Finding, type Staged } from '../../base/findings';
+import type { Memory } from '../../base/memory';
 import type { Job } from '../../job/job';
 import type { Tables } from '../../tables/tables';
 import type { BendPlan, Hold } from '../bend/bend-plan';
@@ -34,6 +35,8 @@ export interface FormGiven {
   readonly layout?: FixtureLayout | null;
   /** How deep the held leg is along the bend, where it is not the same everywhere. */
   readonly heldAlong?: DepthAlong | undefined;
+  /** What was reckoned for other forms of the same panel. */
+  readonly memory?: Memory;
 }
 
 interface Asked {
@@ -80,15 +83,15 @@ function planOnce(
   tables: Tables,
   {
     known,
-    given: { guests, layout: there, heldAlong },
+    given: { guests, layout: there, heldAlong, memory },
   }: { readonly known?: Staged<TrialFit>; readonly given: FormGiven },
 ): Planned {
-  const { value: pulled, findings: bendFindings } = planBend(job, tables, { known, heldAlong });
+  const { value: pulled, findings: bendFindings } = planBend(job, tables, { known, heldAlong, memory });
   if (!pulled || hasErrors(bendFindings))
     return { bend: pulled, bends: false, layout: null, hold: null, findings: bendFindings };
   const { value: layout, findings: layoutFindings } = there
     ? { value: there, findings: [] }
-    : layOutFixture(pulled, job, tables, guests);
+    : layOutFixture(pulled, job, tables, { guests, memory });
   const soFar = [...bendFindings, ...layoutFindings];
   if (!layout || hasErrors(layoutFindings)) return { bend: pulled, bends: true, layout, hold: null, findings: soFar };
   const held = holdBend(pulled, standingOf(layout), layout.clamps, { job, rules: tables.rules });

@@ -15,18 +15,18 @@ import {
   type Stretch,
 } from '../../panel';
 import type { PanelRules } from '../../tables/panel-rules';
-import type { Tables } from '../../tables/tables';
-import { planJob, type Buildable, type Planned } from '../pipeline';
+import type { Buildable, Planned } from '../pipeline';
 import { formBody } from './bodies';
 import { guestOn, madeOnForm, runOf } from './guests';
 import { heldAlongOf } from './held-along';
 import { oneBendJob } from './one-bend';
+import type { PlanForm } from './plan-form';
 
 interface Given {
   /** Each bend by itself, and the side held in it. */
   readonly alone: readonly { readonly made: Buildable; readonly held: HeldSide }[];
   readonly rules: PanelRules;
-  readonly tables: Tables;
+  readonly planForm: PlanForm;
   /** Forms that were tried for a bend in vain. */
   readonly barred: readonly Barred[];
 }
@@ -106,19 +106,19 @@ function sharedUses(
   job: PanelJob,
   panel: Panel,
   { host, index, stretch }: Sharing,
-  { alone, tables }: Given,
+  { alone, planForm }: Given,
 ): FormUse[] {
   const { held } = at(alone, index);
   const [bend, owner] = [at(panel.bends, index), at(panel.bends, host.index)];
   const turns = host.body.cone.halfAngle === 0 ? [true, false] : [stretch.startsAtA];
   return turns.flatMap((startsAtA): FormUse[] => {
     const use = { body: host.body, stretch: { ...stretch, startsAtA } };
-    const guest = guestOn(job, panel, { bend, held, use, owner }, tables);
+    const guest = guestOn(job, panel, { bend, held, use, owner }, planForm);
     if (!guest) return [];
     const runs = [wholeRun(owner), runOf(bend.name, use, owner.finished)];
     const { held: ownersSide } = at(alone, host.index);
     const asked = oneBendJob(job, panel, owner, { held: ownersSide, runs });
-    const form = planJob(asked, tables, [], { guests: [guest], heldAlong: heldAlongOf(panel, owner, ownersSide) });
+    const form = planForm(asked, { guests: [guest], heldAlong: heldAlongOf(panel, owner, ownersSide) });
     return form.buildable ? [{ ...use, body: formBody(owner.name, form.bend, form.layout, bend.name) }] : [];
   });
 }
@@ -161,10 +161,10 @@ export interface FormTried {
 }
 
 /** Every form that the steps use. */
-export function formsOf(job: PanelJob, panel: Panel, steps: readonly Step[], tables: Tables): FormTried[] {
+export function formsOf(job: PanelJob, panel: Panel, steps: readonly Step[], planForm: PlanForm): FormTried[] {
   const names = [...new Set(steps.map(({ use }) => use.body.name))];
   return names.map((name) =>
-    formOf(job, panel, { name, served: steps.filter(({ use }) => use.body.name === name) }, tables),
+    formOf(job, panel, { name, served: steps.filter(({ use }) => use.body.name === name) }, planForm),
   );
 }
 
@@ -173,7 +173,7 @@ interface Served {
   readonly served: readonly Step[];
 }
 
-function formOf(job: PanelJob, panel: Panel, { name, served }: Served, tables: Tables): FormTried {
+function formOf(job: PanelJob, panel: Panel, { name, served }: Served, planForm: PlanForm): FormTried {
   const owner = panel.bends.findIndex((bend) => bend.name === name);
   const bend = at(panel.bends, owner);
   const runs = served.map(({ bend: number, use }) => runOf(at(panel.bends, number).name, use, bend.finished));
@@ -187,8 +187,8 @@ function formOf(job: PanelJob, panel: Panel, { name, served }: Served, tables: T
       owner: bend,
       index: step.bend,
     }));
-  const guests = standings.flatMap((standing) => guestOn(job, panel, standing, tables) ?? []);
-  const planned = planJob(oneBendJob(job, panel, bend, { held, runs }), tables, [], {
+  const guests = standings.flatMap((standing) => guestOn(job, panel, standing, planForm) ?? []);
+  const planned = planForm(oneBendJob(job, panel, bend, { held, runs }), {
     guests,
     heldAlong: heldAlongOf(panel, bend, held),
   });
@@ -197,7 +197,7 @@ function formOf(job: PanelJob, panel: Panel, { name, served }: Served, tables: T
         ...(standings.length < served.length ? [{ bend: owner, planned }] : []),
         ...standings.map((standing) => ({
           bend: standing.index,
-          planned: madeOnForm(job, panel, { standing, form: planned }, tables),
+          planned: madeOnForm(job, panel, { standing, form: planned }, planForm),
         })),
       ]
     : [];

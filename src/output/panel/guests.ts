@@ -5,10 +5,10 @@ import type { Guest } from '../../design/fixture/guests';
 import type { Run } from '../../job/job';
 import type { PanelJob } from '../../job/panel/read';
 import type { Bend, FormUse, HeldSide, Panel } from '../../panel';
-import type { Tables } from '../../tables/tables';
-import { planJob, type Buildable, type Planned } from '../pipeline';
+import type { Buildable, Planned } from '../pipeline';
 import { heldAlongOf } from './held-along';
 import { onFormJob } from './one-bend';
+import type { PlanForm } from './plan-form';
 
 /** Which way a form runs: whether its own bend's end A is its small end. */
 type Own = { readonly radiusA: number; readonly radiusB: number };
@@ -48,9 +48,9 @@ export function guestOn(
   job: PanelJob,
   panel: Panel,
   { bend, held, use, owner }: Standing,
-  tables: Tables,
+  planForm: PlanForm,
 ): Guest | null {
-  const planned = planJob(onFormJob(job, panel, bend, { held, cone: stretchCone(use) }), tables, [], {
+  const planned = planForm(onFormJob(job, panel, bend, { held, cone: stretchCone(use) }), {
     heldAlong: heldAlongOf(panel, bend, held),
   });
   if (!planned.buildable) return null;
@@ -63,11 +63,11 @@ export function madeOnForm(
   job: PanelJob,
   panel: Panel,
   { standing: { bend, held, use, owner }, form }: { readonly standing: Standing; readonly form: Buildable },
-  tables: Tables,
+  planForm: PlanForm,
 ): Planned {
   const stretch = { ...runOf(bend.name, use, owner.finished), sameWay: runsSameWay(use, owner.finished) };
   const layout = cutOff(form.layout, form.bend.form, stretch);
-  return planJob(onFormJob(job, panel, bend, { held, cone: stretchCone(use) }), tables, [], {
+  return planForm(onFormJob(job, panel, bend, { held, cone: stretchCone(use) }), {
     layout,
     heldAlong: heldAlongOf(panel, bend, held),
   });

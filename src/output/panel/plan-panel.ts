@@ -10,6 +10,7 @@ import { edgesAndSeams, leftOnAndMetal, type PanelFinish } from './finish/finish
 import { flatOf } from './flat-of';
 import type { FlatPanel } from './flat-panel';
 import { inBend } from './in-bend';
+import { formPlanner } from './plan-form';
 import { settleOrder, type PanelForm } from './settle-order';
 import { waysToMake } from './ways';
 
@@ -72,12 +73,13 @@ export function planPanel(
   const { panel } = flat;
   const early = edgesAndSeams(job, flat);
   if (hasErrors(early.findings)) return refuse([...soFar, ...early.findings]);
-  const ways = panel.bends.map((bend) => waysToMake(job, panel, bend, tables));
+  const planForm = formPlanner(tables);
+  const ways = panel.bends.map((bend) => waysToMake(job, panel, bend, planForm));
   const stuck = ways.flatMap(({ base, leg }, index) =>
     base.buildable || leg.buildable ? [] : inBend(base.findings, index),
   );
   if (stuck.length > 0) return refuse([...soFar, ...stuck]);
-  const settled = settleOrder(job, panel, { ways, rules, tables });
+  const settled = settleOrder(job, panel, { ways, rules, planForm });
   const { steps, forms, made } = settled;
   if (hasErrors(settled.findings)) return refuse([...soFar, ...settled.findings]);
   const late = leftOnAndMetal(job, flat, { order: steps, pulls: made.map(({ bend }) => bend), rules });

@@ -5,10 +5,10 @@ import type { Run } from '../../job/job';
 import type { PanelJob } from '../../job/panel/read';
 import { findOrder, orderFindings, type Panel, type ShopBodies, type Step } from '../../panel';
 import type { PanelRules } from '../../tables/panel-rules';
-import type { Tables } from '../../tables/tables';
 import type { Buildable } from '../pipeline';
 import { barredBy, formsOf, usesOf, type Barred, type FormTried } from './forms';
 import { inBend } from './in-bend';
+import type { PlanForm } from './plan-form';
 import { standAgain } from './stand-again';
 import { either, workOf, type Ways } from './ways';
 
@@ -31,7 +31,7 @@ export interface SettledOrder {
 interface Given {
   readonly ways: readonly Ways[];
   readonly rules: PanelRules;
-  readonly tables: Tables;
+  readonly planForm: PlanForm;
 }
 
 /**
@@ -57,12 +57,12 @@ interface Attempt {
   readonly bar: readonly Barred[];
 }
 
-function tryOrder(job: PanelJob, panel: Panel, barred: readonly Barred[], { ways, rules, tables }: Given): Attempt {
+function tryOrder(job: PanelJob, panel: Panel, barred: readonly Barred[], { ways, rules, planForm }: Given): Attempt {
   const alone = ways.map((way) => ({
     made: either(way),
     held: way.base.buildable ? ('base' as const) : ('leg' as const),
   }));
-  const uses = usesOf(job, panel, { alone, rules, tables, barred });
+  const uses = usesOf(job, panel, { alone, rules, planForm, barred });
   const shop: ShopBodies = {
     clamp: { width: rules.clampWidth, frame: rules.clampFrame, throat: job.clamps.throat, pastEnds: true },
   };
@@ -71,7 +71,7 @@ function tryOrder(job: PanelJob, panel: Panel, barred: readonly Barred[], { ways
   const ordered = [...uses.findings, ...orderFindings(panel, found)];
   if (!found.steps || hasErrors(ordered)) return { settled: { ...nothing, findings: ordered }, bar: [] };
   const { steps } = found;
-  const tried = formsOf(job, panel, steps, tables);
+  const tried = formsOf(job, panel, steps, planForm);
   const failed = failures(tried);
   const bar = barredBy(tried);
   if (failed.length > 0) return { settled: { ...nothing, findings: [...ordered, ...failed] }, bar };

@@ -1,19 +1,19 @@
 import { InternalError } from '../../base/errors';
 import type { PanelJob } from '../../job/panel/read';
 import type { Bend, BendWork, FormUse, HeldSide, Panel } from '../../panel';
-import type { Tables } from '../../tables/tables';
-import { planJob, type Buildable, type Planned } from '../pipeline';
+import type { Buildable, Planned } from '../pipeline';
 import { yokeBody } from './bodies';
 import { heldAlongOf } from './held-along';
 import { oneBendJob } from './one-bend';
+import type { PlanForm } from './plan-form';
 
 /** A bend worked out by itself, with either side held. */
 export type Ways = Readonly<Record<HeldSide, Planned>>;
 
-export function waysToMake(job: PanelJob, panel: Panel, bend: Bend, tables: Tables): Ways {
+export function waysToMake(job: PanelJob, panel: Panel, bend: Bend, planForm: PlanForm): Ways {
   const runs = [{ name: bend.name, from: 0, to: bend.finished.length }];
   const plan = (held: HeldSide): Planned =>
-    planJob(oneBendJob(job, panel, bend, { held, runs }), tables, [], { heldAlong: heldAlongOf(panel, bend, held) });
+    planForm(oneBendJob(job, panel, bend, { held, runs }), { heldAlong: heldAlongOf(panel, bend, held) });
   return { base: plan('base'), leg: plan('leg') };
 }
 
