@@ -7,6 +7,8 @@ import { flatOnLeg, fromFrame } from '../../panel/flat/bend';
 import { loopArea } from '../../base/area';
 import type { SaidFinding } from '../../findings/say';
 import type { BuiltPlan } from '../plan/plan';
+import { benchOf, type BenchRoom } from './bench';
+import { grainDegrees } from './grain';
 import type { BuildablePanel } from './plan-panel';
 import type { HowTraced } from './flat-panel';
 
@@ -105,6 +107,13 @@ export interface PlanPanelBend {
   readonly run: { readonly from: number; readonly to: number };
   readonly baseLine: readonly [Point, Point];
   readonly legLine: readonly [Point, Point];
+  /** The same two lines by what is clamped: the form stands on the held one. From the bend's end A to B. */
+  readonly heldLine: readonly [Point, Point];
+  readonly freeLine: readonly [Point, Point];
+  /** Between the sheet's grain and the bend's base line, 0 along it, 90 across; null where the job names no sheet to lay it out on. */
+  readonly grain: number | null;
+  /** Bench on which the sheet lies flat with the form on it: along the form, behind its front and before it. */
+  readonly bench: BenchRoom;
   /** Finished inside radius and wrap where the sheet leaves the form. */
   readonly finished: { readonly from: number; readonly to: number };
   readonly wrap: number;
@@ -133,13 +142,16 @@ const MM3_PER_M3 = 1e9;
 export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFinding[]): PanelPlan {
   const { job, panel, bends, order, forms } = planned;
   const name = (index: number): string => panel.bends[index]?.name ?? '';
+  const [grain, benches] = [grainDegrees(planned), benchOf(planned)];
   return {
     title: job.title,
     panel: {
       outline: flattenLoop(loopOnGrid(panel.outline), CHORD),
       holes: panel.holes.map((hole) => flattenLoop(loopOnGrid(hole), CHORD)),
-      bends: bends.map(({ bend, step, hand, smallEnd, alone }): PlanPanelBend => {
+      bends: bends.map(({ bend, step, hand, smallEnd, alone }, index): PlanPanelBend => {
         const { length } = bend.finished;
+        const baseLine = [fromFrame(bend.frame, [0, 0]), fromFrame(bend.frame, [length, 0])] as const;
+        const legLine = [flatOnLeg(bend, [0, 0]), flatOnLeg(bend, [length, 0])] as const;
         return {
           name: bend.name,
           form: step.use.body.name,
@@ -149,8 +161,12 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
           turn: bend.turn,
           angle: toDegrees(bend.angle),
           run: bend.run,
-          baseLine: [fromFrame(bend.frame, [0, 0]), fromFrame(bend.frame, [length, 0])],
-          legLine: [flatOnLeg(bend, [0, 0]), flatOnLeg(bend, [length, 0])],
+          baseLine,
+          legLine,
+          heldLine: step.held === 'base' ? baseLine : legLine,
+          freeLine: step.held === 'base' ? legLine : baseLine,
+          grain: grain?.[bend.name] ?? null,
+          bench: at(benches, index),
           finished: { from: bend.finished.radiusA, to: bend.finished.radiusB },
           wrap: alone.plan.bend.wrap.chosen,
         };

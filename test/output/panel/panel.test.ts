@@ -4,6 +4,7 @@ import { at } from '../../../src/base/at';
 import { toDegrees } from '../../../src/base/angle';
 import { parseFile } from '../../../src/job/parse';
 import { makePanelFiles } from '../../../src/output/panel/files';
+import { grainWords } from '../../../src/output/panel/grain';
 import { toPanelPlan } from '../../../src/output/panel/panel-plan';
 import { planPanel } from '../../../src/output/panel/plan-panel';
 import { stepWords } from '../../../src/output/panel/step-words';
@@ -112,6 +113,15 @@ describe('the hood side', () => {
       ],
     ]);
     expect(forms.map(({ name }) => name)).toEqual(['long', 'short']);
+    // Both hold the leg: the form stands on the leg's tangent line, the base is pulled.
+    for (const { held, heldLine, freeLine, baseLine, legLine, grain } of panel?.bends ?? []) {
+      expect([held, heldLine, freeLine, grain]).toEqual(['leg', legLine, baseLine, null]);
+    }
+    // The base, 228.6 deep, is pulled over bench ahead of the long edge's form; its leg and the foot lie behind.
+    const [long] = panel?.bends ?? [];
+    expect(long?.bench.ahead ?? 0).toBeGreaterThan(228.6 + 30);
+    expect(long?.bench.behind ?? 0).toBeGreaterThanOrEqual(2.5 * 25.4);
+    expect(long?.bench.along ?? 0).toBeGreaterThan(558.8);
     // 18 ga steel, 7.85 kg/dm³: base, two legs 2-1/2 in deep and two quarter rounds; the corners' curves make a few per cent of it.
     const about = (22 * 9 + (22 + 9) * (2.5 + (Math.PI / 2) * 1.4)) * 645.16 * 1.2141 * 7.85e-6;
     expect((panel?.mass ?? 0) / about).toBeGreaterThan(0.95);
@@ -122,6 +132,23 @@ describe('the hood side', () => {
     for (const { sentences } of stepWords(planned, measuresIn('in'))) {
       expect(sentences.join(' ')).not.toMatch(/\bmm\b|\bN\b/u);
     }
+  });
+});
+
+describe('the grain of the sheet it is cut from', () => {
+  const stocked =
+    (grain: string) =>
+    (text: string): string =>
+      text.replace('thickness: 18 ga', `thickness: 18 ga\n  stock: { width: 48, length: 96, grain: ${grain} }`);
+
+  it.each([
+    ['x', 0, 90],
+    ['y', 90, 0],
+  ])('along %s of the blank meets the long edge at %d° and the short one at %d°', (grain, long, short) => {
+    const planned = planPanelStarter('hood-side', stocked(grain));
+    const bends = toPanelPlan(planned, []).panel?.bends ?? [];
+    expect(bends.map((bend) => Math.round((bend.grain ?? NaN) * 1e6) / 1e6)).toEqual([long, short]);
+    expect(grainWords(planned, measuresIn('in'))).toContain(`${long === 0 ? 'long' : 'short'} runs along it`);
   });
 });
 

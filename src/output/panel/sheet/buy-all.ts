@@ -1,7 +1,4 @@
 import { at } from '../../../base/at';
-import { flattenLoop } from '../../../base/flatten';
-import { toFrame } from '../../../panel/flat/bend';
-import { heldFrame } from '../../../panel';
 import { footPast } from '../../shop-sheet/foot-short';
 import type { HtmlElement } from '../../html';
 import { boardRows, offcutRows, pullingRows, trialRows, type Row } from '../../shop-sheet/buy';
@@ -11,7 +8,7 @@ import { paragraph, table } from '../../shop-sheet/pieces';
 import type { Shop } from '../../shop-sheet/shop';
 import type { PanelPieces } from '../boards';
 import type { BuildablePanel } from '../plan-panel';
-import { benchFor } from './bench';
+import { benchOf } from '../bench';
 import type { Piece } from './places';
 
 /** What the whole panel's buying list is made of. */
@@ -177,16 +174,8 @@ function clampRow({ shops, say }: ToBuy): Row {
   ];
 }
 
-function benchRow({ planned, shops, say }: ToBuy): Row {
-  const outline = flattenLoop(planned.finish.trim?.cut.cut.vertices ?? planned.panel.outline, 1);
-  const rooms = planned.bends.map(({ bend, step }, index) => {
-    const { layout } = at(shops, index);
-    const frame = heldFrame(bend, step.held);
-    return benchFor(
-      outline.map((place) => toFrame(frame, place)),
-      { behind: layout.spine.thickness + layout.foot, along: layout.spine.length + 2 * layout.spine.ears },
-    );
-  });
+function benchRow({ planned, say }: ToBuy): Row {
+  const rooms = benchOf(planned);
   const deepest = rooms.reduce((most, one) => (one.behind + one.ahead > most.behind + most.ahead ? one : most));
   const edges = planned.bends.filter(({ step }) => step.bench.length > 0).map(({ bend }) => bend.name);
   return [

@@ -7,6 +7,7 @@ import { measuresIn, type Measures } from '../../shop-sheet/measures';
 import { caution, flowing, inchNote, paragraph, section, table, theirs } from '../../shop-sheet/pieces';
 import { writePage } from '../../shop-sheet/page';
 import { drawPanel } from '../picture';
+import { grainWords } from '../grain';
 import { finishWords } from '../finish/words';
 import { blankOf } from '../panel-blank';
 import { massOf } from '../panel-plan';
@@ -90,6 +91,7 @@ export function writeWorkSheet(planned: BuildablePanel, { blanks, pieces, tables
         'blank',
         'The sheet: cut and mark',
         ...tracedWords(planned.flat.traced, say).map((sentence) => paragraph(theirs(sentence))),
+        paragraph(theirs(grainWords(planned, say))),
         ...cutAndMark(blankOf(planned), {
           say,
           paths: blanks.map(({ path }) => path),
