@@ -42,9 +42,9 @@ export async function writeTemplates(
   job: PrintedJob,
   font: Uint8Array,
 ): Promise<Uint8Array> {
-  const document = await beginDocument(font);
-  for (const { page, draw } of layOutPages(templates, paper, job, document.letters)) addPageTo(document, page, draw);
-  return endDocument(document, job.title);
+  const begun = await beginDocument(font);
+  for (const { page, draw } of layOutPages(templates, paper, job, begun.letters)) addPageTo(begun, page, draw);
+  return endDocument(begun, job.title);
 }
 
 /** How many pages {@link writeTemplates} would fill, without drawing them. */
