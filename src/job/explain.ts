@@ -105,6 +105,7 @@ function unknownKey(path: Path, key: string, root: Block): Finding {
   const at = pathText([...path, key]);
   // A key of the other kind of entry.
   if (known.includes(key)) return finding('strip-or-part', at, { key });
+  if (key === 'corners' && path.length === 0 && known.includes('outline')) return finding('corners-as-drawn', at);
   const near = nearest(key, known);
   return finding('unknown-key', at, { key: shorten(key), within: pathText(path), near, known });
 }

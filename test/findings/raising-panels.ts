@@ -187,6 +187,7 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
   'bend-line-short': deflector('[230, 70]]', '[20, 70]]'),
   'bend-named-twice': deflector('\nboard', `${second('spray', '[[60, 20], [60, 30]]')}\nboard`),
   'zones-overlap': deflector('\nboard', `${second('lug', '[[60, 20], [60, 30]]')}\nboard`),
+  'corners-as-drawn': deflector('\nboard', '\ncorners: { deck/spray: { treat: open } }\nboard'),
   'stations-overlap': sharing({}, [0, 400], [10, 300]),
   'parts-clash': sharing({ board: { spine: 'mdf-18', stations: 'mdf-3' } }, [0, 200], [200, 400]),
   'grooves-too-close': sharing({ cut: { with: 'router' } }, [0, 400], [0, 39]),

@@ -30,8 +30,8 @@ export interface PanelBlank {
 
 /** How it is drawn. */
 export interface BlankView {
-  /** As laid out, or mirrored for the other side of a pair. */
-  readonly hand: 'left' | 'right';
+  /** As laid out, or mirrored for the other side of a pair; null for a panel that is made once. */
+  readonly hand: 'left' | 'right' | null;
   readonly face: BlankFace;
   readonly units: LengthUnit;
 }
@@ -251,7 +251,7 @@ function faceNames(panel: Panel, { hand, face }: BlankView): Text[] {
   const [x, y] = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
   const size = { x, width: 0.6 * (box.maxX - box.minX), tallest: Math.min(8, (box.maxY - box.minY) / 12) };
   const lines = [
-    `BLANK ${hand.toUpperCase()}`,
+    hand === null ? 'BLANK' : `BLANK ${hand.toUpperCase()}`,
     face === 'marked' ? 'MARKED FACE' : 'OTHER FACE: TURN THE SHEET OVER',
     'PENCIL ONLY: SCRIBED LINES START CRACKS',
   ];

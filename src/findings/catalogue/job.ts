@@ -36,7 +36,7 @@ export const jobFindings = {
       message: `there is no “${key}” in ${within === '' ? 'a job' : within}`,
       hint: near === null ? 'remove it' : `did you mean “${near}”?`,
       got: key,
-      allowed: known,
+      allowed: known === '' ? null : known,
     }),
   ),
   /** `meant` is the key with the number that was probably meant. */

@@ -62,6 +62,10 @@ export const panelFindings = {
     message: 'the corners run clockwise',
     hint: 'give them counter-clockwise',
   })),
+  'corners-as-drawn': error({}, () => ({
+    message: 'the corners of an outline of your own are cut as they are drawn',
+    hint: 'draw the cut at the corner in the outline; `corners` goes with a base',
+  })),
   'no-such-corner': error({ first: 'text', second: 'text', edges: 'list' }, ({ first, second, edges }) => ({
     message: `${first} and ${second} do not meet`,
     hint: 'name two edges side by side',

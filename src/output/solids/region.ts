@@ -111,8 +111,11 @@ function counterClockwise([a, b, c]: Triangle): Triangle {
   return area >= 0 ? [a, b, c] : [a, c, b];
 }
 
-/** A triangle as several that have all the corners on its sides for their own. */
-function split(triangle: Triangle, corners: CornerIndex): Triangle[] {
+/**
+ * A triangle as several that have all the corners on its sides for their own. A corner divides what comes of it once: among sides as short as corners are told
+ * apart by, one may lie on a side, be left out of what the side is divided into, and lie on a side of that again. So it ends, however tiny the sides.
+ */
+function split(triangle: Triangle, corners: CornerIndex, spent: ReadonlySet<Point> = new Set()): Triangle[] {
   for (const turn of [0, 1, 2] as const) {
     const [a, b, c] = [
       triangle[turn],
@@ -122,8 +125,11 @@ function split(triangle: Triangle, corners: CornerIndex): Triangle[] {
     const found = between(a, b, corners);
     // Three corners in one line cover nothing.
     if (found.includes(c)) return [];
-    const [first] = found;
-    if (first) return [...split([a, first, c], corners), ...split([first, b, c], corners)];
+    const first = found.find((corner) => !spent.has(corner));
+    if (first) {
+      const more = new Set([...spent, ...triangle, first]);
+      return [...split([a, first, c], corners, more), ...split([first, b, c], corners, more)];
+    }
   }
   return [triangle];
 }

@@ -51,6 +51,14 @@ function isMarked(
 }
 
 describe('blank of a panel', () => {
+  it('is called left or right only where there is a pair', () => {
+    const words = (hand: BlankView['hand']): string[] =>
+      drawPanelBlank(blankOf(hood()), { ...plain, hand }).flatMap((s) =>
+        s.kind === 'text' && s.text.startsWith('BLANK') ? [s.text] : [],
+      );
+    expect((['left', 'right', null] as const).map(words)).toEqual([['BLANK LEFT'], ['BLANK RIGHT'], ['BLANK']]);
+  });
+
   it.each(['dxf', 'svg'] as const)('its own %s read again is the same outline within 1e-6 mm', (format) => {
     const panel = hood();
     const drawing = { shapes: drawPanelBlank(blankOf(panel), plain) };

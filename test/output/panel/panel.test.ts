@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { at } from '../../../src/base/at';
 import { toDegrees } from '../../../src/base/angle';
 import { parseFile } from '../../../src/job/parse';
+import { sayFindings } from '../../../src/findings/say';
 import { makePanelFiles } from '../../../src/output/panel/files';
 import { grainWords } from '../../../src/output/panel/grain';
 import { toPanelPlan } from '../../../src/output/panel/panel-plan';
@@ -240,5 +241,13 @@ describe('what is wrong with a panel', () => {
     ['runs of old', `${hood}\nruns: [{ name: a, from: 0, to: 4 }]\n`, ['runs-gone runs']],
   ])('%s is refused, the place named', (_, text, wanted) => {
     expect(codesOf(text)).toEqual(wanted);
+  });
+
+  it('a key that a corner does not know is named, without an empty list of others', () => {
+    const { findings, units } = parseFile(hood.replace('treat: mitre', 'treet: mitre'), tables);
+    expect(sayFindings(findings, { units })).toEqual([
+      expect.objectContaining({ code: 'unknown-key', path: 'corners.long/short.treet', got: 'treet' }),
+    ]);
+    expect(sayFindings(findings, { units })[0]).not.toHaveProperty('allowed');
   });
 });
