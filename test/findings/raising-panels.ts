@@ -180,6 +180,10 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
   'panel-refused': assembly('title', 'title', (text) => text.replace('[[0, 0], [400, 0]', '[[400, 0], [0, 0]')),
   'no-such-seam': assembly('middle.left', 'middle.front'),
   'join-drill': assembly('drill: inner', 'drill: both'),
+  // The middle of 1.6 mm, the sides still of 1.2.
+  'join-mating': assembly('title', 'title', (text) =>
+    text.includes('drill: match') ? text.replace('thickness: 1.2', 'thickness: 1.6') : text,
+  ),
   'file-or-corners': deflector('mockup: sharp', 'corners: [[0, 0], [9, 0], [9, 9]]\n  mockup: sharp'),
   'drawing-outside': deflector('file: traced', 'file: ../traced'),
   'drawing-kind': deflector('deflector.svg', 'deflector.png'),

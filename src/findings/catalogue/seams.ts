@@ -146,6 +146,15 @@ export const seamFindings = {
     message: `${said.outer} is made for a ${said.first} and ${said.inner} for a ${said.second}`,
     hint: 'give both seams the same fastener',
   })),
+  'join-mating': error(
+    { seam: 'text', other: 'text', expected: 'fine', thickness: 'fine' },
+    ({ seam, other, expected, thickness }) => ({
+      message: `${seam} was worked out to meet a sheet ${expected} thick; that of ${other} is ${thickness}`,
+      hint: `write mating: ${thickness} with that seam in its panel’s file`,
+      got: expected,
+      allowed: thickness,
+    }),
+  ),
   'join-count': error({ outer: 'text', inner: 'text', first: 'count', second: 'count' }, (said) => ({
     message: `${said.outer} has ${said.first} holes and ${said.inner} ${said.second}`,
     hint: 'give both seams the same count and rows',

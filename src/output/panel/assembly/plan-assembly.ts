@@ -33,6 +33,9 @@ export interface JoinedSeam {
   readonly name: string;
   readonly panel: string;
   readonly layout: SeamLayout;
+  /** Of its panel's sheet, and of the sheet that its job expects to meet there, mm. */
+  readonly thickness: number;
+  readonly mating: number;
 }
 
 export type PlannedAssembly =
@@ -59,7 +62,11 @@ export function planAssembly(
   );
   if (refused.length > 0) return { buildable: false, job, findings: [...earlier, ...refused] };
   const seams = buildable.flatMap(({ name, planned }) =>
-    planned.finish.seams.map((layout): JoinedSeam => ({ name: `${name}.${layout.seam.on}`, panel: name, layout })),
+    planned.finish.seams.map((layout): JoinedSeam => {
+      const { thickness } = planned.panel;
+      const { mating } = planned.job.panel.seams.find(({ on }) => on === layout.seam.on) ?? { mating: null };
+      return { name: `${name}.${layout.seam.on}`, panel: name, layout, thickness, mating: mating ?? thickness };
+    }),
   );
   const known = seams.map(({ name }) => name);
   const findings: Finding[] = [...earlier];
@@ -70,7 +77,11 @@ export function planAssembly(
     if (!second) findings.push(finding('no-such-seam', `${path}.inner`, { seam: inner, known }));
     if (!first || !second) return [];
     const join = { outer: first, inner: second, drill };
-    findings.push(...checkDrill(join, path), ...checkJoin(join, loadFasteners().rules, path));
+    findings.push(
+      ...checkDrill(join, path),
+      ...checkMating(join, path),
+      ...checkJoin(join, loadFasteners().rules, path),
+    );
     return [join];
   });
   if (hasErrors(findings)) return { buildable: false, job, findings };
@@ -83,6 +94,25 @@ function checkDrill({ outer, inner, drill }: PlannedJoin, path: string): Finding
   const wanted = { inner: ['match', 'now'], outer: ['now', 'match'], both: ['now', 'now'] }[drill];
   if (first === wanted[0] && second === wanted[1]) return [];
   return [finding('join-drill', path, { outer: outer.name, inner: inner.name, first, second, drill })];
+}
+
+/** Thicknesses nearer than this are of one gauge, mm. */
+const SAME_SHEET = 0.02;
+
+/** Whether each seam was held against the sheet that it meets: the fastener's diameter goes by the thicker of the two. */
+function checkMating({ outer, inner }: PlannedJoin, path: string): Finding[] {
+  return [[outer, inner] as const, [inner, outer] as const].flatMap(([seam, other]) =>
+    Math.abs(seam.mating - other.thickness) <= SAME_SHEET
+      ? []
+      : [
+          finding('join-mating', path, {
+            seam: seam.name,
+            other: other.panel,
+            expected: seam.mating,
+            thickness: other.thickness,
+          }),
+        ],
+  );
 }
 
 /** How many of each fastener the joins take. */
