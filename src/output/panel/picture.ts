@@ -8,7 +8,7 @@ import { CURVE_FACETS, type Body, type Edge, type Face } from '../picture/solid'
 import { normalOf } from '../picture/vector';
 
 /** Chords may stray so far from the outlines in a picture, mm. */
-const STRAY = 0.5;
+export const PICTURE_STRAY = 0.5;
 
 /** The panel with some of its bends made, from above the marked face, as large as fits (mm on paper). */
 export function drawPanel(
@@ -20,25 +20,36 @@ export function drawPanel(
     panel,
     panel.bends.map(({ finished, wrap }, index) => ({ cone: finished, wrap: made[index] === true ? wrap : 0 })),
   );
-  const bodies = [
+  const bodies = panelBodies(panel, folded, { made, carry: (place) => place });
+  return drawIsometric(
+    { bodies, tags: [], chordError: PICTURE_STRAY, bench: 0, pull: [] },
+    { ...room, end: 'B', face: 'back', tags: [], arrow: null },
+  );
+}
+
+/** What has been bent, and where the panel stands. */
+export interface Carried {
+  readonly made: readonly boolean[];
+  readonly carry: (place: Place3) => Place3;
+}
+
+/** The pieces of a folded panel: its faces, and its bends flat or in facets. */
+export function panelBodies(panel: Panel, folded: Folded, { made, carry }: Carried): Body[] {
+  return [
     ...panel.faces.map((face, index) =>
       piece(
         face.name,
-        flat(face.outline, (place) => movedBy(at(folded.motions, index), place)),
+        flat(face.outline, (place) => carry(movedBy(at(folded.motions, index), place))),
       ),
     ),
-    ...panel.bends.flatMap((_, index) => zoneBodies(panel, folded, { index, made: made[index] === true })),
+    ...panel.bends.flatMap((_, index) => zoneBodies(panel, folded, { index, made: made[index] === true, carry })),
   ];
-  return drawIsometric(
-    { bodies, tags: [], chordError: STRAY, bench: 0, pull: [] },
-    { ...room, end: 'B', face: 'back', tags: [], arrow: null },
-  );
 }
 
 function zoneBodies(
   panel: Panel,
   { motions }: Folded,
-  { index, made }: { readonly index: number; readonly made: boolean },
+  { index, made, carry }: { readonly index: number; readonly made: boolean; readonly carry: Carried['carry'] },
 ): Body[] {
   const bend = at(panel.bends, index);
   const home = motions[bend.base] ?? stay;
@@ -46,7 +57,7 @@ function zoneBodies(
     return [
       piece(
         bend.name,
-        flat(bend.zone, (place) => movedBy(home, place)),
+        flat(bend.zone, (place) => carry(movedBy(home, place))),
       ),
     ];
   const frame = frameMotion(bend);
@@ -54,7 +65,7 @@ function zoneBodies(
   const ruling = (wrap: number): readonly [Place3, Place3] => {
     const [from, to] = ends(wrap);
     const place = (x: number): Place3 =>
-      movedBy(home, movedBy(frame, zonePlace(bend.finished, bend.thickness, { x, wrap, inward: 0 })));
+      carry(movedBy(home, movedBy(frame, zonePlace(bend.finished, bend.thickness, { x, wrap, inward: 0 }))));
     return [place(from), place(to)];
   };
   const count = CURVE_FACETS / 2;
@@ -71,7 +82,7 @@ function zoneBodies(
 }
 
 function flat(outline: readonly Vertex[], carry: (place: Place3) => Place3): Place3[] {
-  return flattenLoop(outline, STRAY).map(([x, y]) => carry([x, y, 0]));
+  return flattenLoop(outline, PICTURE_STRAY).map(([x, y]) => carry([x, y, 0]));
 }
 
 function piece(name: string, outline: readonly Place3[], edges?: readonly Edge[]): Body {

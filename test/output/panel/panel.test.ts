@@ -5,6 +5,8 @@ import { toDegrees } from '../../../src/base/angle';
 import { parseFile } from '../../../src/job/parse';
 import { sayFindings } from '../../../src/findings/say';
 import { makePanelFiles } from '../../../src/output/panel/files';
+import { formBody } from '../../../src/output/panel/bodies';
+import { drawStep } from '../../../src/output/panel/step-picture';
 import { grainWords } from '../../../src/output/panel/grain';
 import { toPanelPlan } from '../../../src/output/panel/panel-plan';
 import { planPanel } from '../../../src/output/panel/plan-panel';
@@ -54,6 +56,25 @@ describe.each(panelStarters)('the starter panel %s', (name) => {
         step.use.body.cone.radiusA + Math.sin(step.use.body.cone.halfAngle) * step.use.stretch.from,
         1,
       );
+    }
+  });
+
+  it('is drawn as each bend is made: form, what swings, and the bench beneath', () => {
+    planned.order.forEach((_, number) => {
+      const drawn = drawStep(planned, number, { width: 150, height: 80 });
+      expect(drawn?.width).toBeLessThanOrEqual(150 + 1e-6);
+      expect(drawn?.height).toBeLessThanOrEqual(80 + 1e-6);
+      // Bench, three parts of the form and the sheet at the least.
+      expect(drawn?.shapes.length).toBeGreaterThan(10);
+    });
+  });
+
+  it('is looked at on each form as it is finally made, with the stations and holes of all its stretches', () => {
+    for (const { step, bend } of planned.bends) {
+      const form = planned.forms.find(({ name: called }) => called === step.use.body.name);
+      if (!form) throw new Error(`no form ${step.use.body.name}`);
+      const { bend: sums, layout } = form.planned;
+      expect(step.use.body).toEqual(formBody(form.name, sums, layout, bend.name));
     }
   });
 

@@ -19,6 +19,7 @@ import { boardsTogether, shopOf } from './boards-together';
 import { buyAll } from './buy-all';
 import { pieceFor } from './places';
 import { cutAndMark } from './cut-and-mark';
+import { drawStep } from '../step-picture';
 import { stepWords } from '../step-words';
 import { tracedWords } from '../traced-words';
 
@@ -99,13 +100,13 @@ export function writeWorkSheet(planned: BuildablePanel, { blanks, pieces, tables
           mass: massOf(planned),
         }),
       ),
-      section('bends', 'Bend by bend', ...bendSteps(planned, say)),
-      flowing('corners', 'Corners', ...cornerSteps(planned, say)),
       flowing(
         'seams',
         'Metal, seams and edges',
         ...finishWords(planned.finish, say).map((sentence) => paragraph(theirs(sentence))),
       ),
+      section('bends', 'Bend by bend', ...bendSteps(planned, say)),
+      ...(planned.panel.corners.length > 0 ? [flowing('corners', 'Corners', ...cornerSteps(planned, say))] : []),
     ),
   );
   return writePage(job.title, 'order of work', body);
@@ -155,14 +156,27 @@ function bendSteps(planned: BuildablePanel, say: Measures): HtmlElement[] {
         { class: 'whole-step' },
         html('h3', {}, `${number}. `, theirs(bend), `: ${title}`),
         html('ol', {}, ...sentences.map((sentence) => html('li', {}, sentence))),
+        ...duringStep(planned, number),
         picture(planned, [...made], `After step ${number}.`),
       ),
     ];
   });
 }
 
+/** The bend being made: the form as it stands, which way it runs and what swings. */
+function duringStep(planned: BuildablePanel, number: number): HtmlElement[] {
+  const drawn = drawStep(planned, number - 1, PICTURE);
+  if (!drawn) return [];
+  const { bench } = at(planned.order, number - 1);
+  const caption = `Step ${number}, seen from behind the form${planned.job.panel.pair ? ', the left panel' : ''}: the pulled side swung up${
+    at(planned.bends, at(planned.order, number - 1).bend).alone.bend.pull.yoke
+      ? ', the yoke on it, the plank under form and held side left out'
+      : ''
+  }.${bench.length > 0 ? ' The bench ends where it is drawn to.' : ''}`;
+  return [html('figure', {}, drawFigure(drawn, caption), html('figcaption', {}, caption))];
+}
+
 function cornerSteps({ panel }: BuildablePanel, say: Measures): HtmlElement[] {
-  if (panel.corners.length === 0) return [paragraph('No two bends meet.')];
   return [
     table(
       'Where two bends meet',
