@@ -177,7 +177,9 @@ export function blankDrawings(planned: BuildablePanel): PanelBlankDrawing[] {
     faces.map((face) => ({
       path: `blank/${job.panel.pair ? `blank-${hand}` : 'blank'}${face === 'other' ? '-other-face' : ''}`,
       hand,
-      drawing: onGrid(inCorner({ shapes: drawPanelBlank(blank, { hand: job.panel.pair ? hand : null, face, units: job.units }) })),
+      drawing: onGrid(
+        inCorner({ shapes: drawPanelBlank(blank, { hand: job.panel.pair ? hand : null, face, units: job.units }) }),
+      ),
     })),
   );
 }
