@@ -44,7 +44,11 @@ def tool_for(path):
     """What cuts by this drawing: a router or a laser where it is a part or board of such a job, else a hand tool."""
     if path.parent.name not in ("parts", "boards"):
         return "hand"
-    return json.loads((path.parent.parent / "plan.json").read_text())["cut"]["with"]
+    # A panel's boards hold the pieces of all its forms, which one tool cuts.
+    folder = path.parent.parent
+    plans = [folder / "plan.json"] if not (folder / "forms").is_dir() else sorted(folder.glob("forms/*/plan.json"))
+    (tool,) = {json.loads(plan.read_text())["cut"]["with"] for plan in plans}
+    return tool
 
 
 def kind_faults(entities, tool):
