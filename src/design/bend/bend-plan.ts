@@ -46,36 +46,10 @@ export interface BentSheet {
 
 /** All that a bend's pull and its form's supports are worked out from, as data: not what form and runs are called. */
 export function reckonedFrom(bend: BentSheet, job: Job): object {
-  const {
-    metal,
-    section,
-    factor,
-    trials,
-    angle,
-    length,
-    legs,
-    finished,
-    form,
-    finishedWrap,
-    neutral,
-    runs,
-    heldAlong,
-  } = bend;
-  const loads = runs.map(({ from, to, moment }) => [from, to, moment]);
-  const sums = [
-    metal.id,
-    section.thickness,
-    factor,
-    trials,
-    angle,
-    length,
-    legs,
-    finished,
-    form,
-    finishedWrap,
-    neutral,
-  ];
-  return [sums, loads, heldAlong, { ...job, title: '', runs: [] }];
+  const { metal, section, factor, trials, angle, length, legs, finished, form, finishedWrap, neutral } = bend;
+  const given = [section.thickness, factor, trials, angle, length, legs, finished, form, finishedWrap, neutral];
+  const loads = bend.runs.map(({ from, to, moment }) => [from, to, moment]);
+  return [metal.id, given, loads, bend.heldAlong, { ...job, title: '', runs: [] }];
 }
 
 /** A run with the whole moment that bends it, N·mm. */
