@@ -3,7 +3,7 @@ import { cutOrder, operations, type Drawing, type Operation } from '../../base/d
 import { InternalError } from '../../base/errors';
 import { scaleDrawing } from '../../base/transform';
 import { entitiesOf, type DxfKind } from './entities';
-import { place, UNIT_SIZE, type DxfUnits, type Tag } from './tags';
+import { place, tag, UNIT_SIZE, type DxfUnits } from './tags';
 
 export { dxfKinds, type DxfKind } from './entities';
 export type { DxfUnits } from './tags';
@@ -48,82 +48,67 @@ export function writeDxf(
 ): string {
   const drawn = units === 'mm' ? drawing : scaleDrawing(drawing, 1 / UNIT_SIZE[units]);
   const shapes = cutOrder.flatMap((operation) => drawn.shapes.filter((shape) => shape.operation === operation));
-  const tags: Tag[] = [
-    ...header(drawn, units),
-    ...tables({ ...DXF_COLOURS, ...colours }),
-    ...section('BLOCKS', []),
-    ...section(
-      'ENTITIES',
-      shapes.flatMap((shape) => entitiesOf(shape, kind, units)),
-    ),
-    [0, 'EOF'],
-  ];
-  return tags.map(([code, value]) => `${code}\r\n${value}\r\n`).join('');
+  return (
+    header(drawn, units) +
+    tables({ ...DXF_COLOURS, ...colours }) +
+    section('BLOCKS', '') +
+    section('ENTITIES', shapes.map((shape) => entitiesOf(shape, kind, units)).join('')) +
+    tag(0, 'EOF')
+  );
 }
 
-function section(name: string, tags: readonly Tag[]): Tag[] {
-  return [[0, 'SECTION'], [2, name], ...tags, [0, 'ENDSEC']];
+function section(name: string, tags: string): string {
+  return tag(0, 'SECTION') + tag(2, name) + tags + tag(0, 'ENDSEC');
 }
 
-function header(drawing: Drawing, units: DxfUnits): Tag[] {
+function header(drawing: Drawing, units: DxfUnits): string {
   const { minX, minY, maxX, maxY } = boundsOf(drawing);
-  return section('HEADER', [
-    [9, '$ACADVER'],
-    [1, 'AC1009'],
-    [9, '$INSUNITS'],
-    [70, String(UNITS[units].insertion)],
-    [9, '$MEASUREMENT'],
-    [70, String(UNITS[units].measurement)],
-    [9, '$EXTMIN'],
-    ...place(minX, minY, units),
-    [9, '$EXTMAX'],
-    ...place(maxX, maxY, units),
-  ]);
+  return section(
+    'HEADER',
+    tag(9, '$ACADVER') +
+      tag(1, 'AC1009') +
+      tag(9, '$INSUNITS') +
+      tag(70, String(UNITS[units].insertion)) +
+      tag(9, '$MEASUREMENT') +
+      tag(70, String(UNITS[units].measurement)) +
+      tag(9, '$EXTMIN') +
+      place(minX, minY, units) +
+      tag(9, '$EXTMAX') +
+      place(maxX, maxY, units),
+  );
 }
 
 /** A layer's name comes after another of its groups: a reader that takes the first for a handle would lose it. */
-function tables(colours: Readonly<Record<Operation, number>>): Tag[] {
-  const layer = (name: string, colour: number): Tag[] => [
-    [0, 'LAYER'],
-    [70, '0'],
-    [2, name],
-    [62, colourIndex(colour)],
-    [6, 'CONTINUOUS'],
-  ];
-  const table = (name: string, count: number, tags: readonly Tag[]): Tag[] => [
-    [0, 'TABLE'],
-    [2, name],
-    [70, String(count)],
-    ...tags,
-    [0, 'ENDTAB'],
-  ];
-  return section('TABLES', [
-    ...table('LTYPE', 1, [
-      [0, 'LTYPE'],
-      [2, 'CONTINUOUS'],
-      [70, '0'],
-      [3, 'Solid line'],
-      [72, '65'],
-      [73, '0'],
-      [40, '0.0'],
-    ]),
-    ...table('LAYER', operations.length + 1, [
-      ...layer('0', 7),
-      ...operations.flatMap((operation) => layer(operation, colours[operation])),
-    ]),
-    ...table('STYLE', 1, [
-      [0, 'STYLE'],
-      [2, 'STANDARD'],
-      [70, '0'],
-      [40, '0.0'],
-      [41, '1.0'],
-      [50, '0.0'],
-      [71, '0'],
-      [42, '2.5'],
-      [3, 'txt'],
-      [4, ''],
-    ]),
-  ]);
+function tables(colours: Readonly<Record<Operation, number>>): string {
+  const layer = (name: string, colour: number): string =>
+    tag(0, 'LAYER') + tag(70, '0') + tag(2, name) + tag(62, colourIndex(colour)) + tag(6, 'CONTINUOUS');
+  const table = (name: string, rows: readonly string[]): string =>
+    tag(0, 'TABLE') + tag(2, name) + tag(70, String(rows.length)) + rows.join('') + tag(0, 'ENDTAB');
+  const solid =
+    tag(0, 'LTYPE') +
+    tag(2, 'CONTINUOUS') +
+    tag(70, '0') +
+    tag(3, 'Solid line') +
+    tag(72, '65') +
+    tag(73, '0') +
+    tag(40, '0.0');
+  const standard =
+    tag(0, 'STYLE') +
+    tag(2, 'STANDARD') +
+    tag(70, '0') +
+    tag(40, '0.0') +
+    tag(41, '1.0') +
+    tag(50, '0.0') +
+    tag(71, '0') +
+    tag(42, '2.5') +
+    tag(3, 'txt') +
+    tag(4, '');
+  return section(
+    'TABLES',
+    table('LTYPE', [solid]) +
+      table('LAYER', [layer('0', 7), ...operations.map((operation) => layer(operation, colours[operation]))]) +
+      table('STYLE', [standard]),
+  );
 }
 
 function colourIndex(colour: number): string {

@@ -1,8 +1,10 @@
 import { MM_PER_INCH } from '../../base/units';
 import { fixed } from '../number';
 
-/** A group: its code, and its value as it is written. */
-export type Tag = readonly [code: number, value: string];
+/** A group as it is written: its code on a line, its value on the next. */
+export function tag(code: number, value: string): string {
+  return `${code}\r\n${value}\r\n`;
+}
 
 /** Hundredths of 10⁻⁴ mm, to which drawings are checked against the plan; in inches two more, which is finer still. */
 const COORDINATE_DECIMALS = { mm: 6, in: 8 } as const;
@@ -30,10 +32,6 @@ export function asWritten(value: number, units: DxfUnits): number {
 }
 
 /** A place in the plane, as the groups `first`, `first` + 10 and + 20. */
-export function place(x: number, y: number, units: DxfUnits, first = 10): Tag[] {
-  return [
-    [first, coordinate(x, units)],
-    [first + 10, coordinate(y, units)],
-    [first + 20, '0.0'],
-  ];
+export function place(x: number, y: number, units: DxfUnits, first = 10): string {
+  return tag(first, coordinate(x, units)) + tag(first + 10, coordinate(y, units)) + tag(first + 20, '0.0');
 }
