@@ -25,8 +25,11 @@ export function boundsOf(drawing: Drawing): Bounds {
 export function boundsOfPoints(points: readonly Place[]): Bounds {
   if (points.length === 0) throw new InternalError('nothing to take the bounds of');
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of points) {
-    [minX, minY, maxX, maxY] = [Math.min(minX, x), Math.min(minY, y), Math.max(maxX, x), Math.max(maxY, y)];
+  for (const place of points) {
+    minX = Math.min(minX, place[0]);
+    minY = Math.min(minY, place[1]);
+    maxX = Math.max(maxX, place[0]);
+    maxY = Math.max(maxY, place[1]);
   }
   return { minX, minY, maxX, maxY };
 }

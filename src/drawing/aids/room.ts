@@ -20,7 +20,7 @@ const LOOKS = 7;
 /** The widest stretch of x that lies inside a closed polygon all the way from y = `low` to `high`; null where there is none. */
 export function roomIn(polygon: readonly Place[], low: number, high: number): Room | null {
   let free: Room[] = [{ from: -Infinity, to: Infinity }];
-  for (let look = 0; look < LOOKS; look++) {
+  for (let look = 0; look < LOOKS && free.length > 0; look++) {
     const stretches = insideAt(polygon, low + ((high - low) * look) / (LOOKS - 1));
     free = free
       .flatMap((a) => stretches.map((b) => ({ from: Math.max(a.from, b.from), to: Math.min(a.to, b.to) })))

@@ -65,13 +65,21 @@ const EXCESS = 0.25;
 /** A convex polygon round another: sides taken away, shortest reach first, and their neighbours lengthened until they meet. */
 function fewerCorners(polygon: readonly Point[]): Point[] {
   const corners = [...polygon];
+  const meetings = corners.map((_, index) => meeting(corners, index));
   for (;;) {
-    const meetings = corners.map((_, index) => meeting(corners, index));
     const least = meetings.reduce((most, { excess }, index) => (excess < at(meetings, most).excess ? index : most), 0);
     const found = meetings[least];
     if (!found?.at || found.excess > EXCESS) return corners;
-    corners.splice(least, 1, found.at);
-    corners.splice((least + 1) % corners.length, 1);
+    const gone = (least + 1) % corners.length;
+    corners[least] = found.at;
+    corners.splice(gone, 1);
+    meetings.splice(gone, 1);
+    // A side's meeting hangs on its own corners and the one before and after: four sides have another now, or all of so few.
+    const moved = gone < least ? least - 1 : least;
+    for (const step of [-2, -1, 0, 1]) {
+      const side = (moved + step + 2 * corners.length) % corners.length;
+      meetings[side] = meeting(corners, side);
+    }
   }
 }
 
@@ -113,17 +121,16 @@ function convexPieces(polygon: PathD): Point[][] | null {
     const numbers = triangle.map((corner) => numbering.of(corner));
     return Clipper.areaD(triangle) < 0 ? numbers.reverse() : numbers;
   });
-  const isConvexPiece = (piece: Piece): boolean => isConvex(numbering.corners(piece));
   for (let index = 0; index < pieces.length; index++) {
     for (let other = index + 1; other < pieces.length; other++) {
-      const merged = merge(at(pieces, index), at(pieces, other));
-      if (!merged || !isConvexPiece(merged)) continue;
+      const merged = merge(at(pieces, index), at(pieces, other), numbering);
+      if (!merged) continue;
       pieces[index] = merged;
       pieces.splice(other, 1);
       other = index;
     }
   }
-  return pieces.map((piece) => numbering.corners(piece));
+  return pieces.map((piece) => piece.map((number) => numbering.corner(number)));
 }
 
 /** The numbers of a piece's corners, counter-clockwise. */
@@ -142,18 +149,26 @@ class Numbering {
     return this.#places.push({ x, y }) - 1;
   }
 
-  corners(piece: Piece): Point[] {
-    return piece.flatMap((number) => this.#places[number] ?? []);
+  corner(number: number): Point {
+    return at(this.#places, number);
   }
 }
 
-/** Two pieces that share a side as one; null where they share none. */
-function merge(a: Piece, b: Piece): Piece | null {
+/** Two convex pieces that share a side as one, if that is convex too; else null. Only at the shared side's ends does it turn otherwise than they do. */
+function merge(a: Piece, b: Piece, numbering: Numbering): Piece | null {
   for (const [j, to] of b.entries()) {
     const next = (j + 1) % b.length;
-    const i = a.indexOf(b[next] ?? -1);
+    const i = a.indexOf(at(b, next));
     if (i < 0 || a[(i + 1) % a.length] !== to) continue;
-    return [...a.slice(i + 1), ...a.slice(0, i + 1), ...[...b.slice(next), ...b.slice(0, next)].slice(1, -1)];
+    const start = (i + 1) % a.length;
+    const merged = [...a.slice(start), ...a.slice(0, start), ...[...b.slice(next), ...b.slice(0, next)].slice(1, -1)];
+    const turnsLeft = (middle: number): boolean => {
+      const [before, corner, after] = [-1, 0, 1].map((step) =>
+        numbering.corner(at(merged, (middle + step + merged.length) % merged.length)),
+      ) as [Point, Point, Point];
+      return cross(before, corner, after) > -FLAT;
+    };
+    return turnsLeft(0) && turnsLeft(a.length - 1) ? merged : null;
   }
   return null;
 }

@@ -1,6 +1,6 @@
 import { at } from '../../base/at';
 import { roomIn } from '../../drawing/aids/room';
-import { boundsOfPoints } from '../../base/bounds';
+import { boundsOfPoints, type Bounds } from '../../base/bounds';
 import type { BoardFrame } from './board-frame';
 import { wordWidth, type PaperPoint } from './board-ink';
 
@@ -45,31 +45,36 @@ export function labelParts(parts: readonly Outlined[], paper: Paper): PartLabel[
 }
 
 function labelInside({ id, outline, holes }: Outlined): PartLabel | null {
+  const ways = [false, true].map((upright) => {
+    const turn = ([x, y]: PaperPoint): PaperPoint => (upright ? [y, x] : [x, y]);
+    const polygon = outline.map(turn);
+    const part = {
+      polygon,
+      bounds: boundsOfPoints(polygon),
+      holes: holes.map((hole) => boundsOfPoints(hole.map(turn))),
+    };
+    return { upright, turn, part };
+  });
   for (const height of HEIGHTS) {
-    for (const upright of [false, true]) {
-      const turn = ([x, y]: PaperPoint): PaperPoint => (upright ? [y, x] : [x, y]);
-      const at = placeFor(
-        wordWidth(id, height),
-        height,
-        outline.map(turn),
-        holes.map((hole) => hole.map(turn)),
-      );
+    for (const { upright, turn, part } of ways) {
+      const at = placeFor(wordWidth(id, height), height, part);
       if (at) return { id, at: turn(at), height, upright, leader: null };
     }
   }
   return null;
 }
 
+/** A part the way its name is read, and the boxes round it and its holes. */
+interface Turned {
+  readonly polygon: readonly PaperPoint[];
+  readonly bounds: Bounds;
+  readonly holes: readonly Bounds[];
+}
+
 /** The middle of a box inside a polygon and clear of its holes, as near the polygon's middle as one is found. */
-function placeFor(
-  width: number,
-  height: number,
-  polygon: readonly PaperPoint[],
-  holes: Outlined['holes'],
-): PaperPoint | null {
-  const ys = polygon.map(([, y]) => y);
-  const [low, high] = [Math.min(...ys) + CLEAR + height / 2, Math.max(...ys) - CLEAR - height / 2];
-  if (high < low) return null;
+function placeFor(width: number, height: number, { polygon, bounds, holes }: Turned): PaperPoint | null {
+  const [low, high] = [bounds.minY + CLEAR + height / 2, bounds.maxY - CLEAR - height / 2];
+  if (high < low || bounds.maxX - bounds.minX < width + 2 * CLEAR) return null;
   for (const y of PLACES.map((share) => low + share * (high - low))) {
     const room = roomIn(polygon, y - height / 2 - CLEAR, y + height / 2 + CLEAR);
     const play = room ? room.to - room.from - width - 2 * CLEAR : -1;
@@ -82,12 +87,11 @@ function placeFor(
   return null;
 }
 
-/** Of the box round a hole, too. */
+/** Whether a name's box keeps off the box round a hole. */
 function isClear(
-  hole: readonly PaperPoint[],
+  { minX, minY, maxX, maxY }: Bounds,
   { x, y, width, height }: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
 ): boolean {
-  const { minX, minY, maxX, maxY } = boundsOfPoints(hole);
   return Math.max(minX - x - width / 2, x - width / 2 - maxX, minY - y - height / 2, y - height / 2 - maxY) > CLEAR / 2;
 }
 
