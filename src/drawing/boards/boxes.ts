@@ -17,7 +17,10 @@ export function fillByBoxes(items: readonly Item[], supply: Supply, gap: number)
     width: length - 2 * border + gap,
     height: width - 2 * border + gap,
   }));
-  const boxes = items.map((item) => boxOf(item, gap));
+  const boxes = items.map((item) => {
+    const { minX, minY, maxX, maxY } = item.poses[0].bounds;
+    return { width: maxX - minX + gap, height: maxY - minY + gap, item };
+  });
   const packed = pack2D({ bins: bins.filter(({ width, height }) => width > 0 && height > 0), boxes });
   if (packed.unpackedBoxes.length > 0) return null;
   const usable = stocks.filter((_, index) => at(bins, index).width > 0 && at(bins, index).height > 0);
@@ -40,22 +43,4 @@ export function fillByBoxes(items: readonly Item[], supply: Supply, gap: number)
       },
     ];
   });
-}
-
-/** What a part takes up with the gap on its right and top, mm. */
-function boxOf(item: Item, gap: number): { readonly width: number; readonly height: number; readonly item: Item } {
-  const { minX, minY, maxX, maxY } = item.poses[0].bounds;
-  return { width: maxX - minX + gap, height: maxY - minY + gap, item };
-}
-
-/** The boards that boxes fill at the least, and how far along them all they reach at the least, mm: their area spread without waste. Where there are no offcuts. */
-export function leastByBoxes(
-  items: readonly Item[],
-  { board, border }: Supply,
-  gap: number,
-): { readonly boards: number; readonly reach: number } {
-  const [long, wide] = [board.length - 2 * border + gap, board.width - 2 * border + gap];
-  const area = items.map((item) => boxOf(item, gap)).reduce((sum, { width, height }) => sum + width * height, 0);
-  const boards = Math.max(1, Math.ceil(area / (long * wide)));
-  return { boards, reach: boards * (border - gap) + area / wide };
 }

@@ -1,6 +1,6 @@
 import { at } from '../../base/at';
 import type { Shaped } from '../parts/part';
-import { fillByBoxes, leastByBoxes } from './boxes';
+import { fillByBoxes } from './boxes';
 import { emptyBoards, fill, NoFits, type Filled, type Growth } from './fill';
 import { itemsOf, type Item } from './item';
 import type { Supply } from './stock';
@@ -59,17 +59,8 @@ export function nest(
     best = used(growth);
   }
   watch.progress?.(MOST_TRIALS, MOST_TRIALS);
-  const boxes =
-    supply.grain || (best && isBeyondBoxes(best, items, supply, gap)) ? null : fillByBoxes(items, supply, gap);
+  const boxes = supply.grain ? null : fillByBoxes(items, supply, gap);
   return best && !(boxes && isBetter(boxes, best)) ? best : boxes;
-}
-
-/** Whether the boxes round the parts cannot be laid out better, however they lie: their area alone needs more. */
-function isBeyondBoxes(best: readonly Filled[], items: readonly Item[], supply: Supply, gap: number): boolean {
-  if (supply.offcuts.length > 0) return false;
-  const least = leastByBoxes(items, supply, gap);
-  const reach = best.reduce((sum, board) => sum + board.reach, 0);
-  return best.length < least.boards || (best.length === least.boards && reach < least.reach - SAME_PLACE);
 }
 
 /** Boards that hold anything, once all is laid out. */
