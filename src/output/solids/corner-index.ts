@@ -1,40 +1,50 @@
+import { at } from '../../base/at';
 import type { Point } from '../../base/polygon';
 
 /** Corners found by where they lie: of a long thin stretch only those within it are looked at. */
 export class CornerIndex {
-  readonly #across: readonly Point[];
-  readonly #up: readonly Point[];
+  readonly #across: Sorted;
+  readonly #up: Sorted;
 
   constructor(corners: readonly Point[]) {
-    this.#across = corners.toSorted(([a], [b]) => a - b);
-    this.#up = corners.toSorted(([, a], [, b]) => a - b);
+    this.#across = sortedBy(corners, 0);
+    this.#up = sortedBy(corners, 1);
   }
 
-  /** No fewer than the corners in the box round two places, `reach` mm wider on every side. */
-  near(from: Point, to: Point, reach: number): readonly Point[] {
-    const box = { from, to, reach };
-    const [across, up] = [slice(this.#across, 0, box), slice(this.#up, 1, box)];
-    return across.end - across.start < up.end - up.start
-      ? this.#across.slice(across.start, across.end)
-      : this.#up.slice(up.start, up.end);
+  /** Looks at no fewer than the corners in the box round two places, `reach` mm wider on every side. */
+  eachNear(from: Point, to: Point, reach: number, look: (corner: Point) => void): void {
+    const [across, up] = ([this.#across, this.#up] as const).map((sorted, axis) => ({
+      ...sorted,
+      start: countBelow(sorted.levels, Math.min(at(from, axis), at(to, axis)) - reach),
+      end: countBelow(sorted.levels, Math.max(at(from, axis), at(to, axis)) + reach),
+    })) as [Slice, Slice];
+    const fewer = across.end - across.start < up.end - up.start ? across : up;
+    for (let index = fewer.start; index < fewer.end; index++) look(at(fewer.corners, index));
   }
 }
 
-function slice(
-  sorted: readonly Point[],
-  axis: 0 | 1,
-  { from, to, reach }: { readonly from: Point; readonly to: Point; readonly reach: number },
-): { readonly start: number; readonly end: number } {
-  const start = countBelow(sorted, axis, Math.min(from[axis], to[axis]) - reach);
-  return { start, end: countBelow(sorted, axis, Math.max(from[axis], to[axis]) + reach) };
+/** Corners in order of where they lie along one axis, and where that is. */
+interface Sorted {
+  readonly corners: readonly Point[];
+  readonly levels: Float64Array;
 }
 
-/** How many of the sorted corners lie below a level. */
-function countBelow(sorted: readonly Point[], axis: 0 | 1, level: number): number {
-  let [low, high] = [0, sorted.length];
+interface Slice extends Sorted {
+  readonly start: number;
+  readonly end: number;
+}
+
+function sortedBy(all: readonly Point[], axis: 0 | 1): Sorted {
+  const corners = all.toSorted((a, b) => a[axis] - b[axis]);
+  return { corners, levels: Float64Array.from(corners, (corner) => corner[axis]) };
+}
+
+/** How many of the levels, smallest first, lie below one. */
+function countBelow(levels: Float64Array, level: number): number {
+  let [low, high] = [0, levels.length];
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((sorted[middle]?.[axis] ?? Infinity) < level) low = middle + 1;
+    if (at(levels, middle) < level) low = middle + 1;
     else high = middle;
   }
   return low;

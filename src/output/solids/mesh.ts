@@ -1,5 +1,5 @@
 import { at } from '../../base/at';
-import { cross, dot, subtract, type Point3 } from '../picture/vector';
+import type { Point3 } from '../picture/vector';
 
 /**
  * One closed solid as triangles, mm: `positions` three numbers a corner, `triangles` three corners each, counter-clockwise seen from
@@ -14,27 +14,24 @@ export interface Mesh {
   readonly triangles: readonly number[];
 }
 
-/** The corner of that index. */
-export function cornerOf({ positions }: Mesh, index: number): Point3 {
-  return [at(positions, 3 * index), at(positions, 3 * index + 1), at(positions, 3 * index + 2)];
-}
-
-/** Its triangles by their corners' places. */
-export function trianglesOf(mesh: Mesh): (readonly [Point3, Point3, Point3])[] {
-  const { triangles } = mesh;
-  return Array.from({ length: triangles.length / 3 }, (_, index) => {
-    const corner = (turn: number): Point3 => cornerOf(mesh, triangles[3 * index + turn] ?? NaN);
-    return [corner(0), corner(1), corner(2)] as const;
-  });
+/** Every triangle's corners, as where they begin among the positions: without a list of them all, for meshes have tens of thousands. */
+export function eachTriangle({ triangles }: Mesh, see: (a: number, b: number, c: number) => void): void {
+  for (let first = 0; first < triangles.length; first += 3)
+    see(3 * at(triangles, first), 3 * at(triangles, first + 1), 3 * at(triangles, first + 2));
 }
 
 /** Volume, mm³: a sixth of the triple products about one corner; negative where the triangles face inward. */
 export function meshVolume(mesh: Mesh): number {
-  const origin = cornerOf(mesh, 0);
-  return trianglesOf(mesh).reduce((sum, [a, b, c]) => {
-    const sides = [subtract(a, origin), subtract(b, origin), subtract(c, origin)] as const;
-    return sum + dot(sides[0], cross(sides[1], sides[2])) / 6;
-  }, 0);
+  const { positions } = mesh;
+  const [x, y, z] = [at(positions, 0), at(positions, 1), at(positions, 2)];
+  let sum = 0;
+  eachTriangle(mesh, (a, b, c) => {
+    const [ax, ay, az] = [at(positions, a) - x, at(positions, a + 1) - y, at(positions, a + 2) - z];
+    const [bx, by, bz] = [at(positions, b) - x, at(positions, b + 1) - y, at(positions, b + 2) - z];
+    const [cx, cy, cz] = [at(positions, c) - x, at(positions, c + 1) - y, at(positions, c + 2) - z];
+    sum += (ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)) / 6;
+  });
+  return sum;
 }
 
 /** Gathers triangles corner by corner; corners with the same key are one. */
@@ -66,10 +63,10 @@ export class MeshBuilder {
   build(name: string, colour: string): Mesh {
     const mesh: Mesh = { name, colour, positions: this.#positions, triangles: this.#triangles };
     if (meshVolume(mesh) >= 0) return mesh;
-    const turned = Array.from({ length: this.#triangles.length / 3 }, (_, index) => {
-      const [a = NaN, b = NaN, c = NaN] = this.#triangles.slice(3 * index, 3 * index + 3);
-      return [a, c, b];
-    });
-    return { ...mesh, triangles: turned.flat() };
+    // Of every triangle the last two corners change places.
+    const turned = this.#triangles.map((_, index, all) =>
+      index % 3 === 0 ? at(all, index) : at(all, index % 3 === 1 ? index + 1 : index - 1),
+    );
+    return { ...mesh, triangles: turned };
   }
 }

@@ -72,12 +72,13 @@ function between(from: Point, to: Point, corners: CornerIndex): Point[] {
   const length = Math.hypot(dx, dy);
   if (length === 0) return [];
   const found = new Map<number, Point>();
-  for (const corner of corners.near(from, to, ON_SIDE)) {
+  corners.eachNear(from, to, ON_SIDE, (corner) => {
     const [x, y] = [corner[0] - from[0], corner[1] - from[1]];
     const along = (x * dx + y * dy) / length;
-    if (Math.abs(x * dy - y * dx) / length > ON_SIDE || along < ON_SIDE || along > length - ON_SIDE) continue;
+    if (Math.abs(x * dy - y * dx) / length > ON_SIDE || along < ON_SIDE || along > length - ON_SIDE) return;
     found.set(along, corner);
-  }
+  });
+  if (found.size === 0) return [];
   return [...found].sort(([a], [b]) => a - b).map(([, corner]) => corner);
 }
 
