@@ -1,3 +1,5 @@
+import type { MadeWith } from '../output/files';
+
 /** The program's edges, so that its commands can be run without a terminal. */
 export interface Io {
   readonly cwd: string;
@@ -13,6 +15,8 @@ export interface Io {
   readonly errColour: boolean;
   /** Whether stderr is a terminal that may show a line of progress. */
   readonly progress: boolean;
+  /** Makes the form's solids on a thread of their own; absent where there is none. */
+  readonly solids?: NonNullable<MadeWith['solids']>;
 }
 
 /** 0 done · 1 our fault · 2 the job, or the command, is wrong · 3 files could not be written. */

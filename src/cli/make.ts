@@ -35,11 +35,16 @@ export async function make(io: Io, path: string, out: string, options: MakeOptio
       files: planned?.buildable
         ? async () => {
             const { makeFiles } = await import('../output/files');
-            return makeFiles(planned, { tables, font: await readFont() }, options, {
-              progress: (done, total) => {
-                progress.say(`laying parts out on boards, ${Math.round((100 * done) / total)} %`);
+            return makeFiles(
+              planned,
+              { tables, font: await readFont(), ...(io.solids && { solids: io.solids }) },
+              options,
+              {
+                progress: (done, total) => {
+                  progress.say(`laying parts out on boards, ${Math.round((100 * done) / total)} %`);
+                },
               },
-            });
+            );
           }
         : null,
     });

@@ -21,7 +21,7 @@ import { operationRows } from '../drawing/tooling/operations';
 import { coloursFor } from './colour';
 import { writeDxf, type DxfKind, type DxfUnits } from './dxf';
 import { writeOperations } from './operations';
-import { solidFiles } from './solids';
+import { solidFiles, type Form } from './solids';
 import { writeSvg } from './svg';
 
 /** How the files are written, where it is not as the job says. */
@@ -34,20 +34,30 @@ export interface FileOptions extends Omit<ShopSheetOptions, 'ofPanel'> {
   readonly ofPanel?: { readonly parts: readonly Part[] } | undefined;
 }
 
+/** What a job's files are made with. */
+export interface MadeWith {
+  readonly tables: Tables;
+  /** The bytes of the printed drawings' typeface, DejaVu Sans Condensed. */
+  readonly font: Uint8Array;
+  /** Makes the solids while the rest is drawn, where the edge has another thread for it; what it gives is what `solidFiles` gives. */
+  readonly solids?: (form: Form, title: string) => Promise<OutputFile[]>;
+}
+
 /**
  * parts → boards → files: everything `make` stores for a job that can be built.
- * `font`: the bytes of the printed drawings' typeface, DejaVu Sans Condensed; the options are the drawings' and the shop sheet's; `watch` follows
- * the laying out of boards.
+ * The options are the drawings' and the shop sheet's; `watch` follows the laying out of boards.
  */
 export async function makeFiles(
   planned: Buildable,
-  { tables: all, font }: { readonly tables: Tables; readonly font: Uint8Array },
+  { tables: all, font, solids }: MadeWith,
   { dxf, fileUnits, ofPanel, ...options }: FileOptions = {},
   watch: Watch = {},
 ): Promise<OutputFile[]> {
   const { bend, layout, joints, job, plan } = planned;
   const tables = tablesIn(all, job.units);
   const written = writtenAs(job, { dxf, fileUnits });
+  const form: Form = { parts: drawParts({ layout, bend, job, joints }, tables), layout, bend, joints };
+  const solid = solids ? solids(form, job.title) : solidFiles(form, job.title);
   const parts = ofPanel?.parts ?? drawPieces(planned, tables);
   const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
   const boards = ofPanel ? [] : layOutPieces(parts, planned, tables, watch);
@@ -73,7 +83,7 @@ export async function makeFiles(
     { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
     ...(await boardPrints(boards, planned, tables, font)),
     ...writeOperations(operationRows(placed, planned, tables.tools), { sizes: job.units, places: written.units }),
-    ...solidFiles({ parts: drawParts({ layout, bend, job, joints }, tables), layout, bend, joints }, job.title),
+    ...(await solid),
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
 }

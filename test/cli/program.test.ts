@@ -62,6 +62,15 @@ describe('the built program', () => {
     expect(built.code).toBe(code);
     expect(built.out + built.err).not.toBe('');
   });
+
+  it('makes the same files, the solids on a thread of their own', async () => {
+    const [built, here] = [withJob(), withJob()];
+    expect(spawned(built, ['make', 'job.yaml']).code).toBe(0);
+    expect((await bendbuck(here, ['make', 'job.yaml'])).code).toBe(0);
+    const files = snapshot(join(built, 'out'));
+    expect(Object.keys(files)).toContain(join(FOLDER, 'solids/form.3mf'));
+    expect(files).toEqual(snapshot(join(here, 'out')));
+  });
 });
 
 describe('check and plan', () => {

@@ -478,7 +478,7 @@ for (const [where, options] of [
     const serious = await seriousOn(tab);
     must(serious.length === 0, serious.join('; '));
     await tab.keyboard.press('Escape');
-    must((await tab.$('.viewer')) === null, 'it does not close');
+    must(await soon(async () => (await tab.$('.viewer')) === null), 'it does not close');
     must(complaints.length === 0, complaints.join('; '));
     await close();
   });
