@@ -133,8 +133,8 @@ function stateAt(bend: Form['bend'], pull: number): SheetState {
 function sayState(bend: Form['bend'], state: SheetState): string {
   if (state.kind === 'released')
     return state.opened === 1 ? `let go: ${toDegrees(bend.angle).toFixed(1)}° from flat` : 'let go: it opens';
-  const [wrap, leg] = [state.wrap, legTurn(bend, state)].map(toDegrees);
-  return `wrapped ${(wrap ?? 0).toFixed(0)}° of ${toDegrees(bend.wrap.chosen).toFixed(1)}°, the leg at ${(leg ?? 0).toFixed(0)}°`;
+  const degrees = (angle: number, decimals: number): string => `${toDegrees(angle).toFixed(decimals)}°`;
+  return `wrapped ${degrees(state.wrap, 0)} of ${degrees(bend.wrap.chosen, 1)}, the leg at ${degrees(legTurn(bend, state), 0)}`;
 }
 
 /** The arrow of the pull: from where the hands are, a third of the way on; at the end, how they came there. */

@@ -120,8 +120,8 @@ describe('a sheet that is doubted', () => {
       return checkSheet({ ...bent, form: coneThrough(wide - 80, wide, 400) }, jobOf({}));
     };
     expect(mid(0.499)).toEqual([]);
-    const [found] = mid(0.501).filter(({ code }) => code === 'mostly-springback');
-    expect(found).toBeDefined();
+    const [found, ...more] = mid(0.501).filter(({ code }) => code === 'mostly-springback');
+    expect(more).toEqual([]);
     expect(found?.path).toBe('bend.radius');
     expect(found?.values['flat']).toBeCloseTo(noneSets(1), 6);
   });

@@ -91,15 +91,14 @@ function offIdeal(place: Place, angle: number, radius: number): number {
 
 /** Greatest distance of a leg from the straight line between the place BOW_FROM along it and its end; `line` starts at the take-off. */
 function bowOf(line: readonly Place[], free: readonly LegPiece[]): number {
-  const end = line[line.length - 1];
+  const end = at(line, -1);
   let along = 0;
   let start: Place | null = null;
   let bow = 0;
-  for (const [index, place] of line.entries()) {
-    const before = line[index - 1];
-    const length = free[index - 1]?.length ?? 0;
+  for (const [index, { length }] of free.entries()) {
+    const [before, place] = [at(line, index), at(line, index + 1)];
     along += length;
-    if (!before || !end || along < BOW_FROM) continue;
+    if (along < BOW_FROM) continue;
     start ??= between(place, before, length === 0 ? 0 : (along - BOW_FROM) / length);
     bow = Math.max(bow, distanceFromLine(place, start, end));
   }

@@ -1,5 +1,6 @@
 import { boundsOf } from '../../base/bounds';
 import type { Drawing, Loop } from '../../base/drawing';
+import { InternalError } from '../../base/errors';
 import type { Staged } from '../../base/findings';
 import { moveDrawing } from '../../base/transform';
 import { finding } from '../../findings/finding';
@@ -72,7 +73,12 @@ export function layOutMetal(
   }
   const filled = nest(parts, supply, metal.gap, watch) ?? [];
   const areas = new Map(blanks.map(({ id, outline }) => [id, outlineArea(outline)]));
-  const sheets = filled.map((one, index) => sheetOf(one, metal, areas, index));
+  const areaOf = ({ id }: Shaped): number => {
+    const area = areas.get(id);
+    if (area === undefined) throw new InternalError(`blank ${id} is not among those laid out`);
+    return area;
+  };
+  const sheets = filled.map((one, index) => sheetOf(one, metal, areaOf, index));
   // Sheets, parts and border are looked at by means of their own; throws if anything overlaps.
   checkLaidOut(sheets, parts, metal.gap, metal.border);
   const whole = sheets.reduce((sum, { width, length }) => sum + width * length, 0);
@@ -110,13 +116,13 @@ function sizeOf({ outline }: Blank): readonly [number, number] {
   return [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
 }
 
-function sheetOf(filled: Filled, metal: MetalSupply, areas: ReadonlyMap<string, number>, index: number): LaidOut {
+function sheetOf(filled: Filled, metal: MetalSupply, areaOf: (part: Shaped) => number, index: number): LaidOut {
   const { stock, members, reach, across } = filled;
   const placed = members.map(({ part, quarters, x, y }) => {
     const placement: Placement = { part: part.id, angle: (quarters * Math.PI) / 2, dx: x, dy: y };
     return { placement, shapes: moveDrawing(part.drawing, placement).shapes };
   });
-  const area = members.reduce((sum, { part }) => sum + (areas.get(part.id) ?? 0), 0);
+  const area = members.reduce((sum, { part }) => sum + areaOf(part), 0);
   return {
     id: stock.offcut === null ? `metal-${index + 1}` : `metal-offcut-${stock.offcut + 1}`,
     stock: metal.metal,

@@ -1,4 +1,5 @@
 import { cutOrder, type Loop, type Operation, type Shape } from '../../base/drawing';
+import { InternalError } from '../../base/errors';
 import type { Job, LaserCut, RouterCut } from '../../job/job';
 import type { FixtureLayout } from '../../design/fixture/fixture';
 import { sayFine } from '../../findings/say-value';
@@ -130,7 +131,7 @@ function routed(
         note: `clear all of the drawn area, past the edges it runs out of; ${say(fit)} of play where wood stands on both sides`,
       };
     case 'countersink':
-      return { depth: null, tool: 'countersink', note: `from this face, until the mouth is ${say(size ?? 0)} across` };
+      return { depth: null, tool: 'countersink', note: untilWide(size, say) };
     case 'hole':
       return size !== null && size < bit
         ? { depth: thickness, tool: `drill ${say(size)}`, note: 'through' }
@@ -138,6 +139,11 @@ function routed(
     default:
       return { depth: thickness, tool: straight, note: 'through, outside the line' };
   }
+}
+
+function untilWide(size: number | null, say: Making['say']): string {
+  if (size === null) throw new InternalError('a countersink that is no circle');
+  return `from this face, until the mouth is ${say(size)} across`;
 }
 
 function burnt({ operation, size, part: { thickness } }: Alike, { kerf }: LaserCut, { say }: Making): Step {
@@ -150,7 +156,7 @@ function burnt({ operation, size, part: { thickness } }: Alike, { kerf }: LaserC
       return {
         depth: null,
         tool: 'countersink, by hand',
-        note: `mark at low power; from this face, until the mouth is ${say(size ?? 0)} across`,
+        note: `mark at low power; ${untilWide(size, say)}`,
       };
     case 'hole':
       return { depth: thickness, tool: beam, note: `cut on the line: drawn ${say(kerf / 2)} inside the edge wanted` };

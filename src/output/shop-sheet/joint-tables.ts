@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { LaserJoints, Opening, RouterJoints } from '../../design/joints/joints';
 import { html, type HtmlElement } from '../html';
 import { bothSides } from './both-sides';
@@ -119,15 +120,15 @@ function dowelTable({ say }: Shop, joints: LaserJoints): HtmlElement[] {
       'Dowel holes through all layers of a board',
       ['Board', 'Off the centre line', 'From its edge to the spine', 'Diameter', 'Dowel length'],
       stacks.map((stack) => {
-        const [dowel] = stack.dowels;
+        const { depth, diameter } = at(stack.dowels, 0);
         return [
           stack.name,
           bothSides(
             stack.dowels.map(({ offset }) => offset),
             say.length,
           ),
-          say.length(dowel?.depth ?? 0),
-          say.exact(dowel?.diameter ?? 0),
+          say.length(depth),
+          say.exact(diameter),
           say.length(thicknessOf(stack)),
         ];
       }),
