@@ -13,7 +13,7 @@ import type { SeamLayout } from '../../panel/seams/seam';
 import type { CutAndTrim } from '../../panel/trim/trim';
 import { labelLength } from '../parts/lengths';
 import { circle, label, mark, textWidth } from '../parts/shapes';
-import { bendLines, type BlankBend, type FlatLine } from './bend-lines';
+import { bendLines, markedLines, type BlankBend, type FlatLine } from './bend-lines';
 
 /** Which face of the sheet is drawn: the one that is up when it is marked, or the one under it. */
 export type BlankFace = 'marked' | 'other';
@@ -99,24 +99,21 @@ function cross([x, y]: Point, half: number): Shape[] {
 function bendShapes(bend: Bend, made: BlankBend, { face, units }: BlankView): Shape[] {
   const lines = bendLines(bend, made);
   const isHere = (bend.turn === 'up') === (face === 'marked');
-  const tangents = [lines.base, lines.leg];
+  const marked = markedLines(lines, made.held);
   const toLeg = sideOfLeg(bend.frame);
+  const [ahead, behind] = made.held === 'base' ? [toLeg, turnedSide(toLeg)] : [turnedSide(toLeg), toLeg];
   if (!isHere)
     return [
-      ...tangents.flatMap(edgeTicks),
+      ...marked.flatMap(edgeTicks),
       ...bendNames(bend, lines.base, [`${made.step} ${name(bend)}: LINES ON THE OTHER FACE`]),
     ];
   return [
-    ...tangents.map(([from, to]) => mark(from, to)),
-    ...tangents.flatMap(middleTick),
-    ...(lines.takeOff && made.pulled
-      ? takeOffMarks(lines.takeOff, made.pulled.wrap, made.held === 'base' ? toLeg : turnedSide(toLeg))
-      : []),
+    ...marked.map(([from, to]) => mark(from, to)),
+    ...marked.flatMap(middleTick),
+    ...(lines.takeOff && made.pulled ? takeOffMarks(lines.takeOff, made.pulled.wrap, ahead) : []),
+    ...(lines.nose ? noseMark(lines.nose, ahead) : []),
     ...bendNames(bend, lines.base, bendWords(bend, made, units)),
-    ...words('FORM STANDS HERE', made.held === 'base' ? lines.base : lines.leg, {
-      side: made.held === 'base' ? turnedSide(toLeg) : toLeg,
-      tallest: 4,
-    }),
+    ...words('FORM STANDS HERE', lines.stand, { side: behind, tallest: 4 }),
   ];
 }
 
@@ -175,6 +172,19 @@ function takeOffMarks(line: FlatLine, wrap: number, side: Side): Shape[] {
     ...edgeTicks(line),
     ...words(`TAKE-OFF AT ${degrees(wrap)} OF WRAP`, line, { side, tallest: 3, share: 0.25 }),
   ];
+}
+
+/** Between the beginnings of two dashes, mm at least, and the share of it that is drawn. */
+const DASH = 12;
+const DRAWN = 0.6;
+
+/** A yoke's nose lies along it: dashed, since it may cross the free tangent line; named on the side where the yoke lies. */
+function noseMark(line: FlatLine, side: Side): Shape[] {
+  const count = Math.max(1, Math.floor(lengthOf(line) / DASH - DRAWN));
+  const dashes = Array.from({ length: count + 1 }, (_, dash) =>
+    mark(between(line, dash / (count + DRAWN)), between(line, (dash + DRAWN) / (count + DRAWN))),
+  );
+  return [...dashes, ...words('YOKE NOSE', line, { side, tallest: 4 })];
 }
 
 /** The left (1) or the right (−1) of the way along a line. */

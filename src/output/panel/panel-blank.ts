@@ -10,7 +10,12 @@ export function blankOf({ panel, finish, bends, order }: BuildablePanel): PanelB
       step: 1 + order.findIndex(({ bend }) => bend === index),
       held: step.held,
       form: step.use.body.name,
-      pulled: { cone: alone.bend.form, wrap: alone.bend.wrap.chosen },
+      pulled: {
+        cone: alone.bend.form,
+        wrap: alone.bend.wrap.chosen,
+        early: alone.bend.pull.early,
+        gap: alone.bend.pull.yoke && alone.bend.pull.yoke.gap,
+      },
     })),
     trim: finish.trim && finish.trim.cut,
     seams: finish.seams,

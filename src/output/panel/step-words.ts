@@ -1,6 +1,9 @@
 import { at } from '../../base/at';
 import { toRadians } from '../../base/angle';
+import type { BendPlan } from '../../design/bend/bend-plan';
+import { noseLines } from '../../design/pull/nose-lines';
 import { trimWords } from './finish/words';
+import { PENCIL } from '../shop-sheet/flat-sheet';
 import { footPast, spinePast } from '../shop-sheet/foot-short';
 import type { Measures } from '../shop-sheet/measures';
 import type { Bend, Step } from '../../panel';
@@ -49,7 +52,7 @@ function wordsOf(
     title: `${say.angle(bend.angle)} ${bend.turn}, hold the ${step.held}`,
     sentences: [
       `Lay the sheet on the bench with ${up}; the ${held} lies under the form, the ${pulled} is pulled.`,
-      `Stand form ${step.use.body.name} on the ${held}, its front along that side’s tangent line${
+      `Stand form ${step.use.body.name} on the ${held}, its front along the line FORM STANDS HERE${startWords(pull.early, say)}${
         smallEnd === 'either'
           ? ''
           : `: behind the form, looking toward the side that rises, its small end is on your ${smallEnd}${
@@ -63,12 +66,28 @@ function wordsOf(
       ...overhangs(step.overhang, planned.panel.thickness, say),
       ...footPacking(alone, say),
       `Clamp ${form ? clampedThrough(form, { bend, step }, say) : 'the form'}: ${alone.layout.clamps} clamps, ${say.force(alone.layout.clampForce)} together.`,
+      ...noseWords(alone.bend, say),
       `Pull ${pull.with === 'bare' ? 'by hand' : `with the ${pull.with}`}, ${say.force(pull.handForce)} at ${say.length(pull.lever)} from where the sheet leaves the form, until it stands at ${ends}; it leaves the form at a wrap of ${say.angle(toRadians(sums.wrap.chosen))}.`,
       `Let it back slowly. The finished angle is ${say.angle(bend.angle)} from flat: check it with the gauge before the next step.`,
       OFF[step.off],
       ...trimmed(planned, step.bend, say),
     ],
   };
+}
+
+/** Where the line that the form stands on lies beside the bend's own tangent line. */
+function startWords(early: number, say: Measures): string {
+  if (Math.abs(early) < PENCIL) return '';
+  return `, ${say.length(Math.abs(early))} ${early > 0 ? 'behind' : 'ahead of'} that side’s tangent line, where the bend really starts`;
+}
+
+/** Where a yoke's nose lies; nothing without one. */
+function noseWords(bend: BendPlan, say: Measures): string[] {
+  if (!bend.pull.yoke) return [];
+  const { A, B } = noseLines(bend);
+  const where =
+    say.length(A) === say.length(B) ? say.length(A) : `${say.length(A)} at end A, ${say.length(B)} at end B,`;
+  return [`Bolt the yoke on with its nose along the line YOKE NOSE, ${where} from where the form stands.`];
 }
 
 interface AtBend {

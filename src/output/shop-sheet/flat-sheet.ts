@@ -54,7 +54,7 @@ export function flatSheet({ bend, say, ofPanel }: Shop): HtmlElement[] {
 }
 
 /** Finer than this no pencil line is, mm. */
-const PENCIL = 0.05;
+export const PENCIL = 0.05;
 
 /** Why the held leg's mark is not on the bend's own tangent line, where it is not. */
 function earlyWords({ bend: { pull, legs }, say }: Pick<Shop, 'bend' | 'say'>): HtmlElement[] {

@@ -27,7 +27,7 @@ function blankOf(panel: Panel): PanelBlank {
     step: index + 1,
     held: index === 0 ? 'leg' : 'base',
     form: 'long',
-    pulled: { cone: finished, wrap: 1.02 * wrap },
+    pulled: { cone: finished, wrap: 1.02 * wrap, early: 0, gap: null },
   }));
   return { panel, bends, trim: null, seams: [] };
 }
@@ -97,7 +97,7 @@ describe('blank of a panel', () => {
     const panel = hood();
     for (const one of panel.bends) {
       for (const held of ['base', 'leg'] as const) {
-        const lines = bendLines(one, { held, pulled: { cone: one.finished, wrap: one.wrap } });
+        const lines = bendLines(one, { held, pulled: { cone: one.finished, wrap: one.wrap, early: 0, gap: null } });
         const free = held === 'base' ? lines.leg : lines.base;
         expect(lines.takeOff?.flat().map((value, index) => value - at(free.flat(), index))).toEqual(
           Array.from({ length: 4 }, () => expect.closeTo(0, 7) as number),

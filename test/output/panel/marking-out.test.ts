@@ -36,9 +36,24 @@ function printed(planned: BuildablePanel): Printed {
   const sheet = writeWorkSheet(planned, noBoards);
   const lines = rowsOf(sheet, 'Lines to draw');
   const ends = (name: string, side: string): readonly [Flat, Flat] => {
-    const row = lines.find(([, what]) => what === `${name}: tangent line on the ${side}’s side`);
+    const row = lines.find(([, what = '']) => what.startsWith(`${name}: tangent line on the ${side}’s side`));
     if (!row) throw new Error(`no line ${name} ${side}`);
     return [pair(at(row, 2)), pair(at(row, 3))];
+  };
+  /** The line the form stands on is drawn beside the bend's own tangent line, and says by how much: what it is reckoned from is moved back by that. */
+  const tangent = (name: string, side: string): readonly [Flat, Flat] => {
+    const [from, to] = ends(name, side);
+    const words = lines
+      .map(([, what = '']) => what)
+      .find((what) => what.startsWith(`${name}: tangent line on the ${side}`));
+    const said = /, drawn (.*?) (ahead|back),/u.exec(words?.replaceAll('\u00a0', ' ') ?? '');
+    if (!said) return [from, to];
+    const by = at(lengths(at(said, 1)), 0) * (said[2] === 'ahead' ? -1 : 1);
+    const [other] = ends(name, side === 'base' ? 'leg' : 'base');
+    const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+    const size = Math.hypot(dx, dy) * Math.sign(dx * (other[1] - from[1]) - dy * (other[0] - from[0]));
+    const moved = ([x, y]: Flat): Flat => [x - (by * dy) / size, y + (by * dx) / size];
+    return [moved(from), moved(to)];
   };
   return {
     places: rowsOf(sheet, 'Outline').map(([name = '', along = '', up = '', then = '']) => ({
@@ -52,8 +67,8 @@ function printed(planned: BuildablePanel): Printed {
         name,
         angle: Number.parseFloat(angle),
         turn: angle.endsWith('down') ? 'down' : 'up',
-        baseLine: ends(name, 'base'),
-        legLine: ends(name, 'leg'),
+        baseLine: tangent(name, 'base'),
+        legLine: tangent(name, 'leg'),
         finished: { from, to },
       };
     }),
@@ -214,5 +229,6 @@ it('a place is numbered once, and every line has a letter of its own', () => {
   expect(new Set(names).size).toBe(names.length);
   expect(blankOf(planned).bends).toHaveLength(3);
   const letters = rowsOf(writeWorkSheet(planned, noBoards), 'Lines to draw').map(([letter]) => letter);
-  expect(letters).toEqual(['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i']);
+  // Both tangent lines, take-off and nose of three bends.
+  expect(letters.join('')).toBe('abcdefghijkl');
 });

@@ -132,9 +132,10 @@ function dot([x, y]: PaperPoint): Element {
 
 function drawLine({ name, what, ends }: MarkedLine, paper: (place: Point) => PaperPoint): Element[] {
   const [from, to] = [paper(ends[0]), paper(ends[1])];
-  const share = what === 'take-off' ? 0.62 : 0.5;
+  const isDashed = what === 'take-off' || what === 'nose';
+  const share = { 'base tangent': 0.5, 'leg tangent': 0.5, 'take-off': 0.62, nose: 0.56 }[what];
   const [x, y] = [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
-  return [what === 'take-off' ? dashed(from, to) : line(from, to, 0.25, PEN.part), ...backed(name, [x, y])];
+  return [isDashed ? dashed(from, to) : line(from, to, 0.25, PEN.part), ...backed(name, [x, y])];
 }
 
 function box(

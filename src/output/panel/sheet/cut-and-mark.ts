@@ -5,6 +5,7 @@ import type { Panel } from '../../../panel';
 import type { PanelBlank } from '../../../drawing/panel/blank';
 import { html, type HtmlElement } from '../../html';
 import type { Measures } from '../../shop-sheet/measures';
+import { PENCIL } from '../../shop-sheet/flat-sheet';
 import { paragraph, table } from '../../shop-sheet/pieces';
 import { blankFigure, cornerFigure } from './blank-figure';
 import { markingOut, type MarkedLine, type MarkingOut } from './marking-out';
@@ -34,7 +35,7 @@ export function cutAndMark(
       html(
         'figcaption',
         {},
-        'The blank on its piece. Numbers: places of the outline. Letters: pencil lines; dashed where the sheet leaves the form when the pull is done.',
+        'The blank on its piece. Numbers: places of the outline. Letters: pencil lines; dashed where the sheet leaves the form when the pull is done, and where a yoke’s nose lies.',
       ),
     ),
     ...cornerDetails(marks),
@@ -127,7 +128,7 @@ function holeTables({ holes, otherHoles, seams, piece }: MarkingOut, say: Measur
 }
 
 /** Corners nearer than this are one, as a pencil line is wide, mm. */
-const PENCIL = 0.3;
+const WIDE = 0.3;
 /** A line with more straight sides than this is a curve, to be traced. */
 const MOST_SIDES = 6;
 
@@ -139,7 +140,7 @@ function trimAndLapLines({ trims, seams, piece }: MarkingOut, say: Measures): Ht
   const rowsOf = (what: string, run: readonly Vertex[]): string[][] => {
     const corners = run.reduce<Vertex[]>((kept, corner) => {
       const last = kept.at(-1);
-      return last && Math.hypot(corner.x - last.x, corner.y - last.y) < PENCIL ? kept : [...kept, corner];
+      return last && Math.hypot(corner.x - last.x, corner.y - last.y) < WIDE ? kept : [...kept, corner];
     }, []);
     const sides = corners.slice(1).map((to, index) => [at(corners, index), to] as const);
     if (sides.length > MOST_SIDES || sides.some(([{ bulge }]) => bulge !== 0))
@@ -185,9 +186,9 @@ function lineTable({ lines, piece }: MarkingOut, panel: Panel, say: Measures): H
   return table(
     'Lines to draw',
     ['Line', 'what', 'at A: along, up', 'at B: along, up'],
-    lines.map(({ name, what, bend, ends }) => [
+    lines.map(({ name, what, bend, early, ends }) => [
       name,
-      `${at(panel.bends, bend).name}: ${LINE[what]}`,
+      `${at(panel.bends, bend).name}: ${LINE[what]}${early === null ? '' : standWords(early, say)}`,
       place(ends[0]),
       place(ends[1]),
     ]),
@@ -198,4 +199,12 @@ const LINE = {
   'base tangent': 'tangent line on the base’s side',
   'leg tangent': 'tangent line on the leg’s side',
   'take-off': 'the sheet leaves the form here',
+  nose: 'the yoke’s nose lies here',
 } as const;
+
+/** Beside the tangent line that the form stands on: how far off it the line is drawn, since the legs bend beyond the form too. */
+function standWords(early: number, say: Measures): string {
+  if (Math.abs(early) < PENCIL) return ', the form stands here';
+  const way = early > 0 ? 'back, toward the held edge' : 'ahead, toward the pulled side';
+  return `, drawn ${say.length(Math.abs(early))} ${way}, where the bend really starts: the form stands here`;
+}

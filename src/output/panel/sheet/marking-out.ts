@@ -1,7 +1,7 @@
 import { at } from '../../../base/at';
 import type { Vertex } from '../../../base/drawing';
 import type { Point } from '../../../base/polygon';
-import { bendLines, type FlatLine } from '../../../drawing/panel/bend-lines';
+import { bendLines, markedLines, type FlatLine } from '../../../drawing/panel/bend-lines';
 import type { PanelBlank } from '../../../drawing/panel/blank';
 import type { SeamLayout } from '../../../panel/seams/seam';
 import { asCircle } from '../../../panel/trace/outline';
@@ -10,9 +10,11 @@ import { outlinePlaces, pieceFor, type MarkedPlace, type Piece } from './places'
 /** A line to draw with a pencil: a letter that no other has, and what it is. */
 export interface MarkedLine {
   readonly name: string;
-  readonly what: 'base tangent' | 'leg tangent' | 'take-off';
+  readonly what: 'base tangent' | 'leg tangent' | 'take-off' | 'nose';
   /** Number of its bend. */
   readonly bend: number;
+  /** Of the tangent line the form stands on: how far behind it, toward the held edge, the line is drawn, mm; null for every other line. */
+  readonly early: number | null;
   readonly ends: FlatLine;
 }
 
@@ -43,22 +45,26 @@ export function markingOut({ panel, bends, trim, seams }: PanelBlank): MarkingOu
   const outline = trim?.cut.vertices ?? panel.outline;
   const piece = pieceFor(outline);
   const lines = panel.bends.flatMap((bend, index): Omit<MarkedLine, 'name'>[] => {
-    const { base, leg, takeOff } = bendLines(bend, at(bends, index));
+    const made = at(bends, index);
+    const lines = bendLines(bend, made);
+    const [base, leg] = markedLines(lines, made.held);
+    const early = made.pulled ? made.pulled.early : null;
     return [
-      { what: 'base tangent', bend: index, ends: base },
-      { what: 'leg tangent', bend: index, ends: leg },
-      ...(takeOff ? [{ what: 'take-off', bend: index, ends: takeOff } as const] : []),
+      { what: 'base tangent', bend: index, early: made.held === 'base' ? early : null, ends: base },
+      { what: 'leg tangent', bend: index, early: made.held === 'leg' ? early : null, ends: leg },
+      ...(lines.takeOff ? [{ what: 'take-off', bend: index, early: null, ends: lines.takeOff } as const] : []),
+      ...(lines.nose ? [{ what: 'nose', bend: index, early: null, ends: lines.nose } as const] : []),
     ];
+  });
+  const tangents = panel.bends.flatMap((bend, index) => {
+    const { base, leg } = bendLines(bend, at(bends, index));
+    return [...base, ...leg];
   });
   const round = panel.holes.flatMap((hole) => asCircle(hole) ?? []);
   return {
     outline,
     piece,
-    places: outlinePlaces(
-      outline,
-      piece,
-      lines.flatMap(({ what, ends }) => (what === 'take-off' ? [] : ends)),
-    ),
+    places: outlinePlaces(outline, piece, tangents),
     lines: lines.map((line, index) => ({ ...line, name: letters(index) })),
     roots: panel.corners
       .flatMap(({ root }) => (root ? [root] : []))
