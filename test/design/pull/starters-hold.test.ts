@@ -24,7 +24,7 @@ describe.each([...jobs, ...bends])('$what: sheet and form cut free', ({ built })
   const [b, f] = [layout.spine.thickness, layout.foot];
   const { heldAlong } = bend;
   // Where the held side's depth turns a corner against the bearing no rule of a few places is exact.
-  const close = heldAlong ? 1e-4 : 1e-9;
+  const close = heldAlong ? 1e-3 : 1e-9;
   const under = (x: number): number => {
     const piece = heldAlong?.find(({ to }) => x <= to) ?? heldAlong?.at(-1);
     if (!piece) return job.bend.legs.held;
