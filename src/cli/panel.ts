@@ -1,3 +1,4 @@
+import { at } from '../base/at';
 import { hasErrors, type Finding } from '../base/findings';
 import { sayFindings } from '../findings/say';
 import type { Parsed } from '../job/parse';
@@ -7,17 +8,20 @@ import { noPanelPlan, toPanelPlan, type PanelPlan } from '../output/panel/panel-
 import { planPanel, type PlannedPanel } from '../output/panel/plan-panel';
 import { stepWords } from '../output/panel/step-words';
 import { tracedWords } from '../output/panel/traced-words';
+import { pullAndHold } from '../output/plan/pull-details';
 import { planText } from '../output/plan/plan-text';
 import { measuresIn } from '../output/shop-sheet/measures';
 import { loadPanelRules } from '../tables/panel-rules';
 import type { Tables } from '../tables/tables';
 import { readDrawing } from './drawing-file';
 import { readFont } from './font';
+import { pairs } from './columns';
 import { EXIT, type ExitCode, type Io } from './io';
 import type { MakeOptions } from './make-options';
 import { openFirstOfPanel } from './open-first';
 import { startProgress } from './progress';
 import { printFindings } from './report';
+import { printersFor } from './table';
 import { makeAndStore } from './make-and-store';
 
 /** A panel's job file worked out as far as its mistakes allow. */
@@ -70,8 +74,12 @@ function panelText(planned: PlannedPanel & { readonly buildable: true }, units: 
     ({ number, bend, title, sentences }) =>
       `\n${number}. ${bend}: ${title}\n${sentences.map((sentence) => `   - ${sentence}\n`).join('')}`,
   );
+  const pulls = planned.order.map(({ bend }) => {
+    const { bend: made, alone } = at(planned.bends, bend);
+    return `\nPull and hold of ${made.name}\n${pairs(pullAndHold(alone.plan, printersFor(units)))}`;
+  });
   const traced = tracedWords(planned.flat.traced, say).map((line) => `${line}\n`);
-  return `${planned.job.title}\n\n${traced.length > 0 ? `${traced.join('')}\n` : ''}Forms\n${forms.join('')}${steps.join('')}\n${finishWords(
+  return `${planned.job.title}\n\n${traced.length > 0 ? `${traced.join('')}\n` : ''}Forms\n${forms.join('')}${steps.join('')}${pulls.join('')}\n${finishWords(
     planned.finish,
     say,
   )

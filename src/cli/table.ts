@@ -1,7 +1,8 @@
 import { formatForce, type LengthUnit } from '../base/units';
 import { sayParts } from '../output/plan/came-out';
 import { keyFigures, nameOf, sayFigure, type Figure, type Printers } from '../output/plan/figures';
-import type { Plan, PlanHold, PlanPull, PlanScrew, PlanScrewHole, PlanStation, PlanWood } from '../output/plan/plan';
+import type { Plan, PlanScrew, PlanScrewHole, PlanStation, PlanWood } from '../output/plan/plan';
+import { pullDetails, type Detail } from '../output/plan/pull-details';
 import { inches, measuresIn } from '../output/shop-sheet/measures';
 import { cutting } from './cut-table';
 import { pairs, table } from './columns';
@@ -20,11 +21,15 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
     figures
       .filter((figure) => figure.part === part)
       .map((figure) => [nameOf(figure), sayFigure(figure, printersFor(units))] as const);
+  const details = (which: (detail: Detail) => boolean): (readonly [string, string])[] =>
+    pullDetails(plan)
+      .filter(which)
+      .map((detail) => [nameOf(detail), sayFigure(detail, printersFor(units))] as const);
   let text = `${paint(plan.title, '1', colour)}\n`;
   if (sheet && bend) {
     text += `${sheet.material}, ${plainSpaces(measuresIn(units).thickness(sheet.thickness))} thick; bent ${degrees(bend.angle)} over ${length(bend.length)}\n`;
     text += heading('Bend');
-    text += pairs([...said('bend'), ...(plan.pull ? pullRows(plan.pull, length) : [])]);
+    text += pairs([...said('bend'), ...details(({ of, id }) => of === 'leg' && id !== 'with')]);
   }
   const parts = sayParts(plan, printersFor(units));
   if (parts.length > 0) text += heading('What came out') + indented(parts);
@@ -32,8 +37,7 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
     text += heading('Pull and clamps');
     text += pairs([
       ...said('pull'),
-      ...(plan.pull ? wayRows(plan.pull, units) : []),
-      ...(plan.hold ? holdRows(plan.hold, units, length) : []),
+      ...details(({ of, id }) => of !== 'leg' || id === 'with'),
       ...(plan.wood ? woodRows(plan.wood, units) : []),
     ]);
   }
@@ -123,61 +127,6 @@ export function printPlan(plan: Plan, units: LengthUnit, colour: boolean, width 
     text += caution[cut?.with ?? 'jigsaw'];
   }
   return `${text}\n`;
-}
-
-/** Of the leg beyond the form, what is no key figure. */
-function pullRows(pull: PlanPull, length: (mm: number) => string): (readonly [string, string])[] {
-  return [
-    [
-      'Leg’s own bend while pulled, A / B',
-      `${degrees(pull.tail.loaded.from)} / ${degrees(pull.tail.loaded.to)}, over ${length(pull.tail.reach)}`,
-    ],
-    ['Leg bows by', length(pull.bow)],
-    [
-      'Front of the spine',
-      `${length(Math.abs(pull.early))} ${pull.early >= 0 ? 'behind' : 'ahead of'} the held tangent line`,
-    ],
-  ];
-}
-
-function wayRows(pull: PlanPull, units: LengthUnit): (readonly [string, string])[] {
-  const length = (mm: number): string => printLength(mm, units);
-  const { yoke, bare } = pull;
-  if (!yoke) return [['Pulled with', pull.with === 'press' ? 'a batten pressed down' : 'bare hands']];
-  return [
-    ['Pulled with', `a yoke, ${yoke.nose} and ${yoke.outer}, ${length(yoke.length)} long`],
-    ['Yoke’s nose', `${length(yoke.gap)} past the form, ${length(yoke.arm)} to the hands; opens ${length(yoke.opens)}`],
-    [
-      'Sheet in the yoke',
-      `pushes nose and batten apart by ${formatForce(yoke.part * yoke.bolts.span, units)} over the span; flat ${length(yoke.grip)} behind the nose`,
-    ],
-    ['Yoke’s handles', `${yoke.handles} of ${yoke.handle}, to ${length(pull.lever)} from the form`],
-    ...(yoke.bite > 0
-      ? [['Yoke’s nose into the stations', `${length(yoke.bite)}: take that off them past their marks`] as const]
-      : []),
-    [
-      'Yoke’s bolts',
-      `two ${yoke.bolts.size} an end, ${length(yoke.bolts.span)} apart; ${formatForce(yoke.bolts.force, units)} a pair`,
-    ],
-    [
-      'Bare hands instead',
-      bare ? `${formatForce(bare.handForce, units)} within ${length(bare.lever)} of the form` : 'not at any lever',
-    ],
-  ];
-}
-
-function holdRows(hold: PlanHold, units: LengthUnit, length: (mm: number) => string): (readonly [string, string])[] {
-  const { weak, strong } = hold.spread;
-  return [
-    ['Held leg bears', `${length(hold.bearing)} behind the tangent line; front edge lifts ${length(hold.lift)}`],
-    ['Front edge of the spine is pushed up by', formatForce(hold.up, units)],
-    [
-      'Held leg’s own bend, by how the clamps are done up',
-      weak === null
-        ? `from ${degrees(strong)}; weak clamps let the form lift`
-        : `${degrees(strong)} to ${degrees(weak)}`,
-    ],
-  ];
 }
 
 function woodRows({ frontEdge, screws, roundEdge }: PlanWood, units: LengthUnit): (readonly [string, string])[] {

@@ -2,6 +2,8 @@ import { Fragment, type JSX } from 'preact';
 import type { SaidFinding } from '../findings/say';
 import { formatForce, formatLength, toFractionalInches, type LengthUnit } from '../base/units';
 import { keyFigures, nameOf, sayFigure, type Printers } from '../output/plan/figures';
+import type { Plan } from '../output/plan/plan';
+import { pullDetails } from '../output/plan/pull-details';
 import type { Block } from '../job/fields/field';
 import { jobFields } from '../job/fields/index';
 import { homeOf, labelOf } from '../job/fields/label';
@@ -44,28 +46,51 @@ export function Mind(): JSX.Element {
 /** Between the values of two ends, the only place where a line may break. */
 const BETWEEN = ' / ';
 
-/** The key figures of a form. */
-export function Numbers({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
-  const figures = keyFigures(form.planned.plan).filter(({ minor }) => !minor);
+interface NumbersProps {
+  readonly form: Form;
+  readonly stale: boolean;
+  /** The bend whose pull and hold are told, where the form serves others too; else the form's own. */
+  readonly pulled?: Plan | undefined;
+}
+
+/** The key figures of a form, and every number of its pull and hold. */
+export function Numbers({ form, stale, pulled = form.planned.plan }: NumbersProps): JSX.Element {
+  const { bend, pull, effort, hold } = pulled;
+  const plan = { ...form.planned.plan, bend, pull, effort, hold };
+  const figures = keyFigures(plan).filter(({ minor }) => !minor);
   const print = printersFor(form.job.units);
+  const details = pullDetails(plan);
   return (
-    <dl class={stale ? 'stale' : ''} aria-live="polite">
-      {figures.map((figure) => (
-        <div key={figure.id} title={`${figure.why}.`}>
-          <dt>{nameOf(figure).replace(' / ', '\u00a0/\u00a0')}</dt>
-          <dd>
-            {sayFigure(figure, print)
-              .split(BETWEEN)
-              .map((one, index) => (
-                <Fragment key={index}>
-                  {index > 0 ? BETWEEN : null}
-                  <span class="whole">{one}</span>
-                </Fragment>
-              ))}
-          </dd>
-        </div>
-      ))}
-    </dl>
+    <>
+      <dl class={stale ? 'stale' : ''} aria-live="polite">
+        {figures.map((figure) => (
+          <div key={figure.id} title={`${figure.why}.`}>
+            <dt>{nameOf(figure).replace(' / ', '\u00a0/\u00a0')}</dt>
+            <dd>
+              {sayFigure(figure, print)
+                .split(BETWEEN)
+                .map((one, index) => (
+                  <Fragment key={index}>
+                    {index > 0 ? BETWEEN : null}
+                    <span class="whole">{one}</span>
+                  </Fragment>
+                ))}
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <details class={stale ? 'pull-details stale' : 'pull-details'}>
+        <summary>Pull and hold, every number</summary>
+        <dl>
+          {details.map((detail) => (
+            <div key={detail.id}>
+              <dt>{nameOf(detail).replace(' / ', '\u00a0/\u00a0')}</dt>
+              <dd>{sayFigure(detail, print)}</dd>
+            </div>
+          ))}
+        </dl>
+      </details>
+    </>
   );
 }
 

@@ -6,7 +6,7 @@ import type { Point } from '../../base/polygon';
 import { flatOnLeg, fromFrame } from '../../panel/flat/bend';
 import { loopArea } from '../../base/area';
 import type { SaidFinding } from '../../findings/say';
-import type { BuiltPlan } from '../plan/plan';
+import type { BuiltPlan, PlanHold, PlanPull } from '../plan/plan';
 import { benchOf, type BenchRoom } from './bench';
 import { grainDegrees } from './grain';
 import type { BuildablePanel } from './plan-panel';
@@ -117,6 +117,9 @@ export interface PlanPanelBend {
   /** Finished inside radius and wrap where the sheet leaves the form. */
   readonly finished: { readonly from: number; readonly to: number };
   readonly wrap: number;
+  /** How it is pulled and held in its step, on the form that is built. */
+  readonly pull: PlanPull;
+  readonly hold: PlanHold;
 }
 
 export interface PlanPanelCorner {
@@ -169,6 +172,8 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
           bench: at(benches, index),
           finished: { from: bend.finished.radiusA, to: bend.finished.radiusB },
           wrap: alone.plan.bend.wrap.chosen,
+          pull: alone.plan.pull,
+          hold: alone.plan.hold,
         };
       }),
       corners: panel.corners.map(({ between: [a, b], treat, dart, gap, reach, root }) => ({

@@ -52,12 +52,12 @@ export type FigureId =
 export type Printers = Readonly<Record<Exclude<AmountOf, 'count'>, (value: number) => string>>;
 
 /** A figure’s amounts as text, the ends apart by ` / `. */
-export function sayFigure({ amounts, words }: Figure, print: Printers): string {
+export function sayFigure({ amounts, words }: Pick<Figure, 'amounts' | 'words'>, print: Printers): string {
   return words(...amounts.map(({ of, value }) => (of === 'count' ? String(value) : print[of](value))));
 }
 
 /** The figure’s name; one with an amount an end says so. */
-export function nameOf({ name, perEnd }: Figure): string {
+export function nameOf({ name, perEnd }: Pick<Figure, 'name' | 'perEnd'>): string {
   return perEnd ? `${name}, A / B` : name;
 }
 

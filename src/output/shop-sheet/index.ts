@@ -16,7 +16,7 @@ import { flowing, inchNote, section, theirs } from './pieces';
 import type { Shop } from './shop';
 import { sources } from './sources';
 import { backingTable, holeTable, pilotTable, stationTable } from './station-table';
-import { yokeTable } from './pulling';
+import { legAndHoldTable, yokeTable } from './pulling';
 import { steps } from './steps';
 import { summary } from './summary';
 import { trialPieces } from './trial-pieces';
@@ -97,6 +97,7 @@ function body(shop: Shop): HtmlElement {
         : []),
       flowing('flat-sheet', 'The sheet', ...flatSheet(shop)),
       section('steps', 'Step by step', pulledPicture(shop), ...steps(shop)),
+      flowing('pull', 'Pull and hold', legAndHoldTable(shop)),
       flowing('sources', 'What the numbers rest on', ...sources(shop)),
     ),
   );

@@ -1,6 +1,7 @@
-import { toDegrees } from '../../base/angle';
+import { toDegrees, toRadians } from '../../base/angle';
 import { formatDiameter, MM_PER_INCH, NEWTONS_PER_POUND, toFractionalInches } from '../../base/units';
 import { ROUNDING } from '../../base/tolerance';
+import type { Printers } from '../plan/figures';
 
 export type SheetUnits = 'mm' | 'in' | 'both';
 
@@ -29,6 +30,17 @@ export interface Measures {
   /** kg, or pounds. */
   readonly mass: (kilogram: number) => string;
   readonly angle: (radians: number) => string;
+}
+
+/** Key figures as the sheet says numbers. */
+export function printersIn({ length, force, angle }: Measures): Printers {
+  return {
+    length,
+    force,
+    angle: (inDegrees) => angle(toRadians(inDegrees)),
+    share: (share) => `${(100 * share).toFixed(2)}\u00a0%`,
+    ratio: (ratio) => ratio.toFixed(3),
+  };
 }
 
 /** The way to say numbers in `units`. */

@@ -6,7 +6,9 @@ import { handlePlaces, yokeDepth, yokeHoles } from '../../design/pull/yoke-parts
 import { html, type HtmlElement, type HtmlNode } from '../html';
 import { footPast } from './foot-short';
 import { clampOpening, clampThroat } from './hardware';
-import { degrees } from './measures';
+import { keyFigures, nameOf, sayFigure, type FigureId } from '../plan/figures';
+import { pullDetails, type Detail } from '../plan/pull-details';
+import { degrees, printersIn } from './measures';
 import { caution, count, list, table, theirs } from './pieces';
 import type { Shop } from './shop';
 import { ROUNDING } from '../../base/tolerance';
@@ -143,6 +145,30 @@ function biteWords({ bite, nose }: Yoke, say: Shop['say']): string {
   return `Its edge comes to within less than its own thickness of the form as the leg bends before it: file the lower edge of the nose round, and past the take-off marks, where no sheet lies, take ${say.atLeast(bite)} off the stations’ round edges so that the ${nose.name} clears them.`;
 }
 
+/** Numbers of pull and hold as rows of a table. */
+export function detailRows({ plan, say }: Shop, which: (detail: Detail) => boolean): string[][] {
+  return pullDetails(plan)
+    .filter(which)
+    .map((detail) => [nameOf(detail), sayFigure(detail, printersIn(say))]);
+}
+
+/** How the leg beyond the form bends and how the form is held, in numbers. */
+export function legAndHoldTable(shop: Shop): HtmlElement {
+  const figures = keyFigures(shop.plan).filter(({ id }) => LEG_AND_HOLD.includes(id));
+  const print = printersIn(shop.say);
+  return table(
+    'Pull and hold in numbers',
+    ['What', 'Measure'],
+    [
+      ...figures.map((figure) => [nameOf(figure), sayFigure(figure, print)]),
+      ...detailRows(shop, ({ of, id }) => (of === 'leg' || of === 'hold') && id !== 'with' && id !== 'stands'),
+    ],
+  );
+}
+
+/** Key figures that stand in no summary. */
+const LEG_AND_HOLD: readonly FigureId[] = ['wrap-needed', 'tail', 'departure', 'held'];
+
 /** How the yoke is drilled and joined; what bare hands would need. Nothing without a yoke. */
 export function yokeTable(shop: Shop): HtmlElement[] {
   const { bend, say, plan, job, tables } = shop;
@@ -156,15 +182,11 @@ export function yokeTable(shop: Shop): HtmlElement[] {
       'Yoke, to grip the free leg',
       ['What', 'Measure'],
       [
-        ['Nose line past where the sheet leaves the form', say.length(yoke.gap)],
-        ['From the nose to the hands', say.length(yoke.arm)],
-        ['The nose parts from the outer member under load by', say.length(yoke.opens)],
-        ['Sheet lies flat in it again behind the nose at', say.length(yoke.grip)],
+        ...detailRows(shop, ({ of, id }) => of === 'yoke' && !['with', 'handles', 'bite', 'bare'].includes(id)),
         [
           `Holes ${say.tool(yoke.bolt.hole)} through nose and outer member, from their end at A`,
           `${holes.join(', ')}; all ${say.length(tables.rules.yokeBoltBehind)} behind the nose`,
         ],
-        ['A pair of bolts, at either end, holds', say.force(yoke.bolts)],
         [
           'Middles of the handles from that end',
           handlePlaces(yoke)

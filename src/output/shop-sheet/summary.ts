@@ -2,8 +2,8 @@ import { toDegrees, toRadians } from '../../base/angle';
 import { html, type HtmlElement, type HtmlNode } from '../html';
 import { sayParts } from '../plan/came-out';
 import { boardsRow, cuttingRows } from './cutting';
-import { figureIn, keyFigures, nameOf, sayFigure, type FigureId, type Printers } from '../plan/figures';
-import { degrees, type Measures } from './measures';
+import { figureIn, keyFigures, nameOf, sayFigure, type FigureId } from '../plan/figures';
+import { degrees, printersIn } from './measures';
 import { count, findingText, list, table, theirs } from './pieces';
 import type { Shop } from './shop';
 
@@ -92,21 +92,10 @@ function ends({ say, bend }: Shop, from: number, to: number): string {
 /** A key figure as a row: its name and what it says, with what more `words` makes of that and of its reason; none where the plan has it not. */
 function figuresOf({ plan, say }: Shop): (id: FigureId, words?: (said: string, why: string) => HtmlNode[]) => Row[] {
   const figures = keyFigures(plan);
-  const print = printersFor(say);
+  const print = printersIn(say);
   return (id, words = (said) => [said]) => {
     const found = figureIn(figures, id);
     return found ? [[nameOf(found), ...words(sayFigure(found, print), found.why)]] : [];
-  };
-}
-
-/** Key figures as the sheet says numbers. */
-function printersFor({ length, force, angle }: Measures): Printers {
-  return {
-    length,
-    force,
-    angle: (inDegrees) => angle(toRadians(inDegrees)),
-    share: (share) => `${(100 * share).toFixed(2)}\u00a0%`,
-    ratio: (ratio) => ratio.toFixed(3),
   };
 }
 

@@ -52,7 +52,7 @@ export function PickedForm({ planned, stale, picked, pick }: PickedProps): JSX.E
           <View form={form} stale={stale} />
           <section class="know" aria-labelledby="form-numbers">
             <h2 id="form-numbers">Its numbers</h2>
-            <Numbers form={form} stale={stale} />
+            <Numbers form={form} stale={stale} pulled={step && planned.bends[step.bend]?.alone.plan} />
           </section>
           <Plots form={form} stale={stale} />
           <Cut form={form} stale={stale} />

@@ -3,7 +3,8 @@ import { at } from '../../../base/at';
 import type { Drawing } from '../../../base/drawing';
 import { html, type HtmlElement } from '../../html';
 import { drawFigure } from '../../shop-sheet/figure';
-import { measuresIn, type Measures } from '../../shop-sheet/measures';
+import { pullAndHold } from '../../plan/pull-details';
+import { measuresIn, printersIn, type Measures } from '../../shop-sheet/measures';
 import { caution, flowing, inchNote, paragraph, section, table, theirs } from '../../shop-sheet/pieces';
 import { writePage } from '../../shop-sheet/page';
 import { drawPanel } from '../picture';
@@ -106,6 +107,7 @@ export function writeWorkSheet(planned: BuildablePanel, { blanks, pieces, tables
         ...finishWords(planned.finish, say).map((sentence) => paragraph(theirs(sentence))),
       ),
       section('bends', 'Bend by bend', ...bendSteps(planned, say)),
+      flowing('pulls', 'Pull and hold of every bend, in numbers', ...pullTables(planned, say)),
       ...(planned.panel.corners.length > 0 ? [flowing('corners', 'Corners', ...cornerSteps(planned, say))] : []),
     ),
   );
@@ -114,6 +116,18 @@ export function writeWorkSheet(planned: BuildablePanel, { blanks, pieces, tables
 
 function picture({ panel }: BuildablePanel, made: readonly boolean[], caption: string): HtmlElement {
   return html('figure', {}, drawFigure(drawPanel(panel, made, PICTURE), caption), html('figcaption', {}, caption));
+}
+
+/** A table a bend, in the order of work. */
+function pullTables({ order, bends }: BuildablePanel, say: Measures): HtmlElement[] {
+  return order.map(({ bend }, index) => {
+    const { bend: made, alone } = at(bends, bend);
+    return table(
+      `${index + 1}. ${made.name}`,
+      ['What', 'Measure'],
+      pullAndHold(alone.plan, printersIn(say)).map(([name, said]) => [name, said]),
+    );
+  });
 }
 
 function bendsTable({ panel }: BuildablePanel, say: Measures): HtmlElement {
