@@ -1,14 +1,24 @@
-import { useEffect, useLayoutEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { fromAddress, toAddress, type Opened } from './draft';
 
+/** A browser takes milliseconds to change a page's address: while one types, it is changed no more often than this, ms. */
+const EVERY = 300;
 /** Some browsers refuse a page that changes its address very often, for a while; then it is tried once more, ms. */
 const LATER = 1000;
 
-/** Keeps the job, as `address`, in the page's own address, at once, so that a reload or a copied link has it; and follows an address typed or pasted. */
+/** Keeps the job, as `address`, in the page's own address, at once or nearly, so that a reload or a copied link has it; and follows an address typed or pasted. */
 export function useAddress(address: string, follow: (opened: Opened) => void): void {
+  const last = useRef(-Infinity);
   useLayoutEffect(() => {
-    if (address === location.hash || put(address)) return undefined;
-    const timer = setTimeout(() => put(address), LATER);
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const keep = (): void => {
+      if (address === location.hash) return;
+      last.current = performance.now();
+      if (!put(address)) timer = setTimeout(keep, LATER);
+    };
+    const wait = last.current + EVERY - performance.now();
+    if (wait <= 0) keep();
+    else timer = setTimeout(keep, wait);
     return () => clearTimeout(timer);
   }, [address]);
   useEffect(() => {

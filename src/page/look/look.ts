@@ -1,16 +1,9 @@
 import {
   AmbientLight,
-  BackSide,
   DirectionalLight,
-  DoubleSide,
-  EdgesGeometry,
-  FrontSide,
   Group as Three,
-  LineBasicMaterial,
   LineSegments,
   Mesh,
-  MeshBasicMaterial,
-  MeshLambertMaterial,
   OrthographicCamera,
   Plane,
   Raycaster,
@@ -20,18 +13,15 @@ import {
   Vector3,
   WebGLRenderer,
   type BufferGeometry,
-  type Material,
 } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
-import { fills, inks } from './colours';
+import { Paints } from './paints';
 import type { Group, LookEvents, LookPart, LookScene } from './scene';
 import { arrowAlong } from './arrow';
 import { geometryOf, segmentsOf } from './shapes';
 import { standAt, type Stand } from './stand';
 import { Words } from './words';
 
-/** Edges sharper than this are drawn, degrees. */
-const SHARP = 20;
 /** A touch is one where the pointer moved less than this, pixels; a corner nearer than SNAP is meant. */
 const STILL = 4;
 const SNAP = 14;
@@ -47,10 +37,14 @@ export class Look {
   private readonly camera = new OrthographicCamera(-1, 1, 1, -1);
   private readonly parts = new Three();
   private readonly plane = new Plane(new Vector3(-1, 0, 0), 0);
+  private readonly paints = new Paints(this.plane);
   private readonly words: Words;
   private renderer: WebGLRenderer | null = null;
   private controls: OrbitControls | null = null;
   private observer: ResizeObserver | null = null;
+  private sight: IntersectionObserver | null = null;
+  /** Whether it is on the screen; what nobody sees is drawn once it is. */
+  private seen = true;
   private shown: LookScene = NOTHING;
   private hidden: readonly Group[] = [];
   private dark = false;
@@ -58,6 +52,10 @@ export class Look {
   private measuring = false;
   private points: Vector3[] = [];
   private pending = false;
+  /** Whether something changed since it was last drawn. */
+  private owed = false;
+  /** Whether what is shown has yet to be built. */
+  private behind = false;
   private stood = false;
 
   constructor(private readonly host: HTMLElement) {
@@ -68,6 +66,8 @@ export class Look {
     const renderer = new WebGLRenderer({ antialias: true, alpha: true });
     renderer.setPixelRatio(Math.min(devicePixelRatio || 1, 2));
     renderer.localClippingEnabled = true;
+    // Asking what became of a program keeps the page waiting until the graphics card has made it.
+    renderer.debug.checkShaderErrors = false;
     const canvas = renderer.domElement;
     canvas.tabIndex = -1;
     this.host.prepend(canvas);
@@ -89,20 +89,27 @@ export class Look {
     this.controls = controls;
     this.observer = new ResizeObserver(() => this.fitRoom());
     this.observer.observe(this.host);
+    this.sight = new IntersectionObserver((entries) => this.see(entries.at(-1)?.isIntersecting ?? true), {
+      rootMargin: '150px',
+    });
+    this.sight.observe(this.host);
     this.fitRoom();
     this.rebuild();
   }
 
   end(): void {
     this.observer?.disconnect();
+    this.sight?.disconnect();
     this.controls?.dispose();
     this.clear();
+    this.paints.forget();
     this.renderer?.dispose();
     this.renderer?.domElement.remove();
-    [this.renderer, this.controls, this.observer] = [null, null, null];
+    [this.renderer, this.controls, this.observer, this.sight] = [null, null, null, null];
   }
 
   show(scene: LookScene): void {
+    if (this.shown === scene) return;
     this.shown = scene;
     this.rebuild();
     if (!this.stood) this.stand('corner');
@@ -115,8 +122,9 @@ export class Look {
   }
 
   hide(hidden: readonly Group[]): void {
+    if (this.hidden === hidden) return;
     this.hidden = hidden;
-    this.parts.children.forEach((part) => (part.visible = !hidden.includes(part.userData['group'] as Group)));
+    this.veil();
     this.redraw();
   }
 
@@ -130,6 +138,7 @@ export class Look {
   }
 
   measure(on: boolean): void {
+    if (this.measuring === on) return;
     this.measuring = on;
     this.points = [];
     this.redraw();
@@ -153,13 +162,24 @@ export class Look {
     else this.stand('corner');
   }
 
+  /** Has everything built anew before it is next drawn: changes that come quicker than frames are built once. */
   private rebuild(): void {
-    if (!this.renderer) return;
+    this.behind = true;
+    this.redraw();
+  }
+
+  private buildAll(): void {
+    this.behind = false;
     this.clear();
+    this.paints.set(this.dark, this.cut !== null);
     for (const part of this.shown.parts) this.parts.add(this.build(part));
-    const arrow = arrowAlong(this.shown.pull, inks[this.dark ? 'dark' : 'light'].measure);
+    const arrow = arrowAlong(this.shown.pull, this.paints.arrow);
     if (arrow) this.parts.add(arrow);
-    this.hide(this.hidden);
+    this.veil();
+  }
+
+  private veil(): void {
+    for (const part of this.parts.children) part.visible = !this.hidden.includes(part.userData['group'] as Group);
   }
 
   private clear(): void {
@@ -170,40 +190,26 @@ export class Look {
   }
 
   private build(part: LookPart): Three {
-    const ink = inks[this.dark ? 'dark' : 'light'];
-    const clippingPlanes = this.cut === null ? [] : [this.plane];
-    const geometry = geometryOf(part.polygons);
-    const fill = new MeshLambertMaterial({
-      color: fills[part.kind],
-      side: FrontSide,
-      clippingPlanes,
-      polygonOffset: true,
-      polygonOffsetFactor: 1,
-      polygonOffsetUnits: 1,
-    });
-    // What the plane opens is seen from within: its far walls in one flat colour stand for the cut face.
-    const within = new MeshBasicMaterial({ color: ink.cut, side: BackSide, clippingPlanes });
-    const edge = new LineBasicMaterial({ color: ink.edge, clippingPlanes });
-    const spot = new MeshBasicMaterial({
-      color: ink.spot,
-      side: DoubleSide,
-      clippingPlanes,
-      polygonOffset: true,
-      polygonOffsetFactor: -1,
-      polygonOffsetUnits: -1,
-    });
+    const { paints } = this;
+    const { faces, edges } = geometryOf(part.polygons);
     const group = new Three();
     group.name = part.name;
     group.userData['group'] = part.group;
-    group.add(new Mesh(geometry, fill), new LineSegments(new EdgesGeometry(geometry, SHARP), edge));
-    if (this.cut !== null) group.add(new Mesh(geometry, within));
-    if (part.spots.length > 0) group.add(new Mesh(geometryOf(part.spots), spot));
-    if (part.lines.length > 0) group.add(new LineSegments(segmentsOf(part.lines, false), edge));
+    group.add(new Mesh(faces, paints.fill(part.kind)), new LineSegments(edges, paints.edge));
+    if (this.cut !== null) group.add(new Mesh(faces, paints.within));
+    if (part.spots.length > 0) group.add(new Mesh(geometryOf(part.spots).faces, paints.spot));
+    if (part.lines.length > 0) group.add(new LineSegments(segmentsOf(part.lines, false), paints.edge));
     return group;
   }
 
+  private see(seen: boolean): void {
+    this.seen = seen;
+    if (seen && this.owed) this.redraw();
+  }
+
   private redraw(): void {
-    if (this.pending || !this.renderer) return;
+    this.owed = true;
+    if (this.pending || !this.renderer || !this.seen) return;
     this.pending = true;
     requestAnimationFrame(() => {
       this.pending = false;
@@ -213,10 +219,11 @@ export class Look {
 
   private draw(): void {
     if (!this.renderer) return;
+    this.owed = false;
+    if (this.behind) this.buildAll();
     this.renderer.render(this.scene, this.camera);
-    const ink = inks[this.dark ? 'dark' : 'light'];
     const hidesBoards = this.hidden.includes('boards');
-    this.words.place(hidesBoards ? [] : this.shown.words, this.points, this.camera, ink);
+    this.words.place(hidesBoards ? [] : this.shown.words, this.points, this.camera, this.paints.ink);
   }
 
   private listen(canvas: HTMLCanvasElement): void {
@@ -319,8 +326,7 @@ export class Look {
   }
 }
 
-/** Gives back what the graphics card holds of a thing. */
-function forget({ geometry, material }: Mesh<BufferGeometry, Material | Material[]> | LineSegments): void {
+/** Gives back what the graphics card holds of a thing's shape. */
+function forget({ geometry }: { readonly geometry: BufferGeometry }): void {
   geometry.dispose();
-  for (const one of [material].flat()) one.dispose();
 }
