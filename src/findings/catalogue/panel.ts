@@ -181,16 +181,19 @@ export const panelFindings = {
       second: 'text',
       gap: 'length',
       needed: 'length',
-      frees: ['own-form', 'nothing-known'],
+      apart: ['meet', 'too near'],
+      frees: ['own-form', 'no-ears', 'nothing-known'],
     },
-    ({ bend, held, form, first, second, gap, needed, frees }) => ({
-      message: `there is no order in which every bend can be made; nearest to it, at ${bend} with its ${held} held, ${first} and ${second} come within ${gap}`,
-      hint:
-        frees === 'own-form'
-          ? `make a form of its own for ${bend}, not a stretch of the one for ${form}`
-          : 'make a leg lower, cut a form shorter, or use clamps that reach further',
-      got: gap,
-      allowed: `at least ${needed}`,
+    ({ bend, held, form, first, second, gap, needed, apart, frees }) => ({
+      message: `there is no order in which every bend can be made; nearest to it, at ${bend} with its ${held} held, ${
+        apart === 'meet' ? `${first} strikes ${second}` : `${first} and ${second} come within ${gap}`
+      }`,
+      hint: {
+        'own-form': `make a form of its own for ${bend}, not a stretch of the one for ${form}`,
+        'no-ears': `the spine for ${form} reaches past its bend to be clamped there: leave less wood round the clamp holes with clamps.wood, so that they find room in it`,
+        'nothing-known': 'make a leg lower, cut a form shorter, or use clamps that reach further',
+      }[frees],
+      ...(apart === 'meet' ? {} : { got: gap, allowed: `at least ${needed}` }),
     }),
   ),
   'clamps-too-short': error({ bend: 'text', reach: 'length', throat: 'length' }, ({ bend, reach, throat }) => ({

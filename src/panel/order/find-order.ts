@@ -5,6 +5,9 @@ import { handOf, type HeldSide } from '../form/hand';
 import { tryBend } from './try-bend';
 import type { BendWork, FormUse, ShopBodies, Step, Strike } from './work';
 
+/** A form of its own for the bend; its clamps through holes, not on ears past the sheet's ends. */
+export type Freeing = 'own-form' | 'no-ears';
+
 /** An order of work, or why there is none. */
 export interface FoundOrder {
   /** Null where no order is possible. */
@@ -12,7 +15,7 @@ export interface FoundOrder {
   /** What stood in the way, the nearest to possible first; at least one where there is no order. */
   readonly misses: readonly Strike[];
   /** What would free the nearest miss. */
-  readonly frees: 'own-form' | null;
+  readonly frees: Freeing | null;
   /** Bends tried one way or another. */
   readonly tried: number;
 }
@@ -184,11 +187,12 @@ function missesOf(known: ReadonlyMap<string, Step | Strike>): Strike[] {
   return strikes.sort((a, b) => lacking(a) - lacking(b));
 }
 
-/** Whether a form of its own would free a bend that failed with a shared one. */
-function freedBy(panel: Panel, given: OrderGiven, known: ReadonlyMap<string, Step | Strike>): 'own-form' | null {
-  const failed = missesOf(known).find(({ bend, form }) =>
-    at(given.work, bend).uses.every(({ body }) => body.name === form),
-  );
+/** What may free the bend: a form of its own where it failed with a shared one, a spine without ears where something strikes that. */
+function freedBy(panel: Panel, given: OrderGiven, known: ReadonlyMap<string, Step | Strike>): Freeing | null {
+  const misses = missesOf(known);
+  const [nearest] = misses;
+  if (nearest && strikesEars(given, nearest)) return 'no-ears';
+  const failed = misses.find(({ bend, form }) => at(given.work, bend).uses.every(({ body }) => body.name === form));
   if (!failed) return null;
   const own = given.work[failed.bend];
   const [use] = own?.uses ?? [];
@@ -196,4 +200,14 @@ function freedBy(panel: Panel, given: OrderGiven, known: ReadonlyMap<string, Ste
   if (!own || !use || !bend) return null;
   const reach = Math.abs(use.stretch.to - use.stretch.from);
   return reach < use.body.cone.length - 1 ? 'own-form' : null;
+}
+
+/** Whether what lacked was room for a spine that reaches past its end stations. */
+function strikesEars({ work }: OrderGiven, { bend, form, why, what }: Strike): boolean {
+  const { uses } = at(work, bend);
+  return (
+    why === 'strikes' &&
+    what.includes('spine') &&
+    uses.some(({ body: { name, ears } }) => name === form && Math.max(ears.small, ears.large) > 0)
+  );
 }

@@ -16,6 +16,7 @@ export function orderFindings(panel: Panel, { steps, misses, frees }: FoundOrder
   if (miss.why === 'throat') return [finding('clamps-too-short', path, { bend, reach: miss.needed, throat: miss.gap })];
   const { held, form, gap, needed } = miss;
   const [first, second] = miss.what;
-  const values = { bend, held, form, first, second, gap, needed, frees: frees ?? 'nothing-known' } as const;
+  const apart = needed > 0 ? 'too near' : 'meet';
+  const values = { bend, held, form, first, second, gap, needed, apart, frees: frees ?? 'nothing-known' } as const;
   return [finding('no-order', path, values)];
 }
