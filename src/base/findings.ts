@@ -16,6 +16,8 @@ export interface Finding {
   readonly values: Readonly<Record<string, Value>>;
   /** Line in the job's text, counted from 1, where the text is known. */
   readonly line?: number;
+  /** Names of the bends of a panel that it speaks of; absent where it speaks of the whole. */
+  readonly bends?: readonly string[];
 }
 
 export type Level = 'error' | 'warning' | 'note';

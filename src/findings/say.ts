@@ -10,7 +10,8 @@ export interface SaidFinding extends Words, Pick<Finding, 'code' | 'level' | 'pa
 export function sayFinding(finding: Finding, to: Listener): Words {
   const entry = entryOf(finding.code);
   if (!entry) throw new InternalError(`no such finding in the catalogue: ${finding.code}`);
-  return entry.say(finding, to);
+  const said = entry.say(finding, to);
+  return finding.bends ? { ...said, message: `${finding.bends.join(', ')}: ${said.message}` } : said;
 }
 
 /** Findings with their words, in the order they came. */

@@ -9,7 +9,7 @@ import type { Buildable } from '../pipeline';
 import { edgesAndSeams, leftOnAndMetal, type PanelFinish } from './finish/finish';
 import { flatOf } from './flat-of';
 import type { FlatPanel } from './flat-panel';
-import { inBend } from './in-bend';
+import { inBend, unlike } from './in-bend';
 import { formPlanner } from './plan-form';
 import { settleOrder, type PanelForm } from './settle-order';
 import { waysToMake } from './ways';
@@ -61,10 +61,10 @@ export function planPanel(
   { tables, rules, drawing = null }: PanelGiven,
   earlier: readonly Finding[] = [],
 ): PlannedPanel {
-  const refuse = (findings: readonly Finding[]): PlannedPanel => ({
+  const refuse = (findings: readonly Finding[], of: Pick<Panel, 'bends'> = { bends: [] }): PlannedPanel => ({
     buildable: false,
     job,
-    findings: unlike(findings),
+    findings: unlike(findings, of),
   });
   const built = flatOf(job, { rules, drawing });
   const soFar = [...earlier, ...built.findings];
@@ -76,24 +76,24 @@ export function planPanel(
   const planForm = formPlanner(tables);
   const ways = panel.bends.map((bend) => waysToMake(job, panel, bend, planForm));
   const stuck = ways.flatMap(({ base, leg }, index) =>
-    base.buildable || leg.buildable ? [] : inBend(base.findings, index),
+    base.buildable || leg.buildable ? [] : inBend(base.findings, panel, index),
   );
-  if (stuck.length > 0) return refuse([...soFar, ...stuck]);
+  if (stuck.length > 0) return refuse([...soFar, ...stuck], panel);
   const settled = settleOrder(job, panel, { ways, rules, planForm });
   const { steps, forms, made } = settled;
-  if (hasErrors(settled.findings)) return refuse([...soFar, ...settled.findings]);
+  if (hasErrors(settled.findings)) return refuse([...soFar, ...settled.findings], panel);
   const late = leftOnAndMetal(job, flat, { order: steps, pulls: made.map(({ bend }) => bend), rules });
   const findings = [
     ...soFar,
     ...settled.findings,
     ...early.findings,
     ...late.findings,
-    ...made.flatMap((one, index) => inBend(one.findings, index)),
+    ...made.flatMap((one, index) => inBend(one.findings, panel, index)),
   ];
-  if (hasErrors(findings)) return refuse(findings);
+  if (hasErrors(findings)) return refuse(findings, panel);
   const bends = panel.bends.map((bend, index) => bendMade(bend, stepOf(steps, index), at(made, index)));
   const finish = { ...early.value, ...late.value };
-  return { buildable: true, job, panel, flat, finish, bends, order: steps, forms, findings: unlike(findings) };
+  return { buildable: true, job, panel, flat, finish, bends, order: steps, forms, findings: unlike(findings, panel) };
 }
 
 function stepOf(steps: readonly Step[], index: number): Step {
@@ -105,13 +105,4 @@ function stepOf(steps: readonly Step[], index: number): Step {
 function bendMade(bend: Bend, step: Step, alone: Buildable): PanelBend {
   const { held } = step;
   return { bend, step, hand: handOf(bend, held), smallEnd: smallEnd(bend, held), alone };
-}
-
-/** Each finding once: several bends may find the same of the sheet or the boards. */
-function unlike(findings: readonly Finding[]): Finding[] {
-  const seen = new Set<string>();
-  return findings.filter(({ code, path, values }) => {
-    const key = JSON.stringify([code, path, values]);
-    return seen.has(key) ? false : (seen.add(key), true);
-  });
 }

@@ -72,7 +72,7 @@ function tryOrder(job: PanelJob, panel: Panel, barred: readonly Barred[], { ways
   if (!found.steps || hasErrors(ordered)) return { settled: { ...nothing, findings: ordered }, bar: [] };
   const { steps } = found;
   const tried = formsOf(job, panel, steps, planForm);
-  const failed = failures(tried);
+  const failed = failures(tried, panel);
   const bar = barredBy(tried);
   if (failed.length > 0) return { settled: { ...nothing, findings: [...ordered, ...failed] }, bar };
   const forms = tried.flatMap(({ name, runs, planned }) => (planned.buildable ? [{ name, runs, planned }] : []));
@@ -89,10 +89,10 @@ function tryOrder(job: PanelJob, panel: Panel, barred: readonly Barred[], { ways
 
 const nothing = { steps: [], forms: [], made: [] } as const;
 
-function failures(tried: readonly FormTried[]): Finding[] {
+function failures(tried: readonly FormTried[], panel: Panel): Finding[] {
   return tried.flatMap(({ planned, owner, made }) => [
-    ...(planned.buildable ? [] : inBend(planned.findings, owner)),
-    ...made.flatMap((one) => (one.planned.buildable ? [] : inBend(one.planned.findings, one.bend))),
+    ...(planned.buildable ? [] : inBend(planned.findings, panel, owner)),
+    ...made.flatMap((one) => (one.planned.buildable ? [] : inBend(one.planned.findings, panel, one.bend))),
   ]);
 }
 
