@@ -15,7 +15,7 @@ import {
   jobFileFrom,
   readDraft,
   textAt,
-  toAddress,
+  textToAddress,
   type Draft,
   type DraftPath,
   type Opened,
@@ -31,11 +31,13 @@ import { OpenFile, type Source } from './open-file';
 import { Plots } from './plots';
 import { StarterChoice } from './starter-choice';
 import { useTabTitle } from './tab-title';
-import { Take } from './take';
+import { Take, type Made } from './take';
 import { Tour } from './tour/tour';
 import { View } from './view';
 import { Words } from './words';
-import { tables, work, type Form } from './work';
+import { ShownForm } from './shown-form';
+import { useFormWork } from './use-form-work';
+import { tables, type Form } from './work';
 import { jobFields } from '../job/fields/index';
 import { pathText } from '../job/path';
 import { PrintSheet, sheetOf } from './print-sheet';
@@ -48,12 +50,13 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
   const [history, setHistory] = useState(() => begin<Draft>(draftFrom(given.text)));
   const [pinned, setPinned] = useState<Draft | null>(null);
   const draft = history.present;
-  const worked = useMemo(() => work(draft), [draft]);
+  const { of, worked, now } = useFormWork(draft);
   const last = useRef<Form | null>(null);
   if (worked.form) last.current = worked.form;
   const form = last.current;
   const stale = worked.form === null;
   const greyed = useAfterPause(stale, draft);
+  const text = useMemo(() => jobFileFrom(draft), [draft]);
   useTabTitle(textAt(draft, ['title']));
 
   // The text the job came from, whose comments and order are kept, and the file it stands in.
@@ -63,8 +66,7 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
 
   const replace = (next: Draft, place: string): void => setHistory((held) => settle(edit(held, next, place)));
   const take = (opened: Opened, name: string, place: string, from: Source | null = null): void => {
-    if ('panel' in opened || 'drawing' in opened)
-      return leave(opened, from, { text: jobFileFrom(draft), drawing: null });
+    if ('panel' in opened || 'drawing' in opened) return leave(opened, from, { text, drawing: null });
     setRefused(opened.problem === null ? '' : `${name} was not opened: ${opened.problem}`);
     if (!opened.draft) return;
     replace(opened.draft, place);
@@ -81,7 +83,7 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
     else setOnDisk(text);
   });
   useAddress(
-    useMemo(() => toAddress(draft), [draft]),
+    useMemo(() => textToAddress(text), [text]),
     (opened) => take(opened, 'The job in the address', 'address'),
   );
   useEffect(() => {
@@ -99,6 +101,37 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
 
   const change = (path: DraftPath, value: Draft | string | undefined): void =>
     setHistory((held) => edit(held, changed(held.present, path, value), pathText(path)));
+  const { findings } = worked;
+  // What no change touches is not gone through again: the fields when an answer comes, what is shown when a field changes.
+  const asks = useMemo(
+    () => (
+      <Fields
+        root={jobFields}
+        draft={draft}
+        findings={findings}
+        change={change}
+        replace={replace}
+        settle={() => setHistory(settle)}
+      />
+    ),
+    [draft, findings],
+  );
+  const shows = useMemo(
+    () => (
+      <>
+        {form ? <View form={form} stale={greyed} /> : <NoFormYet />}
+        <Know form={form} findings={findings} stale={greyed} />
+        {form ? <Plots form={form} stale={greyed} /> : null}
+        {form ? <Cut form={form} stale={greyed} /> : null}
+      </>
+    ),
+    [form, findings, greyed],
+  );
+  const makeNow = async (): Promise<Made> => {
+    const { form: made, text: said } = now();
+    if (!made) throw new Error('the form cannot be made as it is');
+    return { files: await makeFiles(made.planned, { tables, font }), text: said };
+  };
   const swap = (): void => {
     if (!pinned) return;
     replace(pinned, 'swap');
@@ -131,33 +164,22 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
       <DropFile open={open} />
       <Glance form={form} findings={worked.findings} stale={greyed} />
       <main>
-        <Fields
-          root={jobFields}
-          form={form}
-          draft={draft}
-          findings={worked.findings}
-          change={change}
-          replace={replace}
-          settle={() => setHistory(settle)}
-        />
+        <ShownForm.Provider value={form}>{asks}</ShownForm.Provider>
         <div class="shows">
-          {form ? <View form={form} stale={greyed} /> : <NoFormYet />}
-          <Know form={form} findings={worked.findings} stale={greyed} />
-          {form ? <Plots form={form} stale={greyed} /> : null}
-          {form ? <Cut form={form} stale={greyed} /> : null}
-          <Beside pinned={pinned} draft={draft} form={form} stale={stale} pin={setPinned} swap={swap} />
+          {shows}
+          <Beside pinned={pinned} draft={of} form={form} stale={stale} pin={setPinned} swap={swap} />
           <Take
-            make={form && !stale ? () => makeFiles(form.planned, { tables, font }) : null}
-            of={worked}
+            make={form && !stale ? makeNow : null}
+            of={draft}
             title={form?.job.title ?? 'job'}
-            text={worked.text}
-            kept={() => keptText(original, draft, worked.text)}
+            text={text}
+            kept={() => keptText(original, draft, now().text)}
             source={source}
           />
           <Words />
         </div>
       </main>
-      {form ? <PrintSheet write={() => sheetOf(form)} /> : null}
+      {form ? <PrintSheet write={() => sheetOf(now().form ?? form)} /> : null}
     </>
   );
 }

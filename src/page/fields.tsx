@@ -8,7 +8,6 @@ import { pathText } from '../job/path';
 import { isWhole, kindAt } from './counted';
 import { isStructured, StructuredInput } from './structured';
 import { TrialEffect } from './trial-effect';
-import type { Form } from './work';
 import { homeOf } from '../job/fields/label';
 import type { PlacedList } from '../job/fields/look';
 import type { Block, EntryKind, Field } from '../job/fields/field';
@@ -34,8 +33,6 @@ export interface FieldsProps {
   /** Another draft in place of the whole, as one step. */
   readonly replace: (draft: Draft, place: string) => void;
   readonly settle: () => void;
-  /** The form as last worked out; null before there was one. */
-  readonly form: Form | null;
   /** The job file described: of one bend, or of a panel. */
   readonly root: Block;
 }
@@ -250,7 +247,7 @@ function List({ placed, ...props }: FieldsProps & { placed: PlacedList }): JSX.E
           </button>{' '}
         </Fragment>
       ))}
-      {list.group === 'trials' ? <TrialEffect form={props.form} /> : null}
+      {list.group === 'trials' ? <TrialEffect /> : null}
     </div>
   );
 }

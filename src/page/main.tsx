@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { serve } from './panel/worker';
+import { serve } from './worker';
 import { Whole } from './whole';
 
 /** Whether this script runs as the page's worker, where there is no page. */

@@ -9,13 +9,19 @@ import type { OpenedDrawing } from './draft';
 import type { Source } from './open-file';
 import { faultText } from './work';
 
+/** Every file, and the job they were made of as it was worked out. */
+export interface Made {
+  readonly files: readonly OutputFile[];
+  readonly text: string;
+}
+
 export interface TakeProps {
   /** Draws every file; null where there is nothing to draw. */
-  readonly make: (() => Promise<readonly OutputFile[]>) | null;
+  readonly make: (() => Promise<Made>) | null;
   /** What the files are of: once it changes, they are made anew. */
   readonly of: unknown;
   readonly title: string;
-  /** The job that was worked out. */
+  /** The job: once it changes, what was said of saving it is over. */
   readonly text: string;
   /** The job in the words of the file it came from. */
   readonly kept: () => string;
@@ -26,19 +32,20 @@ export interface TakeProps {
 
 /** Section 5: what you take away. The same files, byte for byte, as the command line writes. */
 export function Take({ make: draw, of: worked, title, text, kept, source, beside = null }: TakeProps): JSX.Element {
-  const [made, setMade] = useState<{ readonly of: unknown; readonly files: readonly OutputFile[] } | null>(null);
+  const [made, setMade] = useState<{ readonly of: unknown; readonly all: Made } | null>(null);
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState<{ readonly of: unknown; readonly why: string } | null>(null);
-  const files = made !== null && made.of === worked ? made.files : null;
+  const held = made !== null && made.of === worked ? made.all : null;
+  const files = held?.files;
   const ready = draw !== null;
   /** Makes the files where they are not made yet, and hands them on; what fails is shown. */
-  const make = async (use: (all: readonly OutputFile[]) => void = () => undefined): Promise<void> => {
+  const make = async (use: (all: Made) => void = () => undefined): Promise<void> => {
     if (!draw) return;
     setBusy(true);
     setFailed(null);
     try {
-      const all = files ?? (await draw());
-      setMade({ of: worked, files: all });
+      const all = held ?? (await draw());
+      setMade({ of: worked, all });
       use(all);
     } catch (problem) {
       setFailed({ of: worked, why: faultText(problem) });
@@ -47,7 +54,7 @@ export function Take({ make: draw, of: worked, title, text, kept, source, beside
     }
   };
   const name = fileName(title);
-  const takeZip = (): Promise<void> => make((all) => save(`${name}.zip`, zip(all, text, beside), 'application/zip'));
+  const takeZip = (): Promise<void> => make((all) => save(`${name}.zip`, zip(all, beside), 'application/zip'));
   return (
     <section class="take" aria-labelledby="take">
       <h2 id="take">What you take away</h2>
@@ -93,12 +100,12 @@ export function Take({ make: draw, of: worked, title, text, kept, source, beside
 /** Zip entries need a date; every one gets the first the format knows, so that the same job gives the same bytes. */
 const FIRST_DATE = new Date(1980, 0, 1);
 
-function zip(files: readonly OutputFile[], jobText: string, beside: OpenedDrawing | null): Uint8Array {
+function zip({ files, text }: Made, beside: OpenedDrawing | null): Uint8Array {
   const bytes = (content: string | Uint8Array): Uint8Array =>
     typeof content === 'string' ? new TextEncoder().encode(content) : content;
   const entries: Zippable = Object.fromEntries([
     ...files.map(({ path, content }) => [path, bytes(content)] as const),
-    ['job.yaml', bytes(jobText)] as const,
+    ['job.yaml', bytes(text)] as const,
     ...(beside ? [[beside.name, bytes(beside.text)] as const] : []),
   ]);
   return zipSync(entries, { mtime: FIRST_DATE, level: 6 });

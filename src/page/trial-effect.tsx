@@ -1,10 +1,12 @@
 import type { JSX } from 'preact';
+import { useContext } from 'preact/hooks';
 import { sayParts } from '../output/plan/came-out';
 import { printersFor } from './know';
-import type { Form } from './work';
+import { ShownForm } from './shown-form';
 
 /** What the trials that count do to the form, beside where they are entered. */
-export function TrialEffect({ form }: { form: Form | null }): JSX.Element | null {
+export function TrialEffect(): JSX.Element | null {
+  const form = useContext(ShownForm);
   const plan = form?.planned.plan;
   if (!form || !plan?.trials) return null;
   const { trials, bend } = plan;

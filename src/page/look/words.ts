@@ -21,9 +21,13 @@ export class Words {
     }
     const ratio = Math.min(devicePixelRatio || 1, 2);
     const [width, height] = [this.host.clientWidth, this.host.clientHeight];
-    [this.canvas.width, this.canvas.height] = [Math.round(width * ratio), Math.round(height * ratio)];
+    const [across, down] = [Math.round(width * ratio), Math.round(height * ratio)];
     const context = this.canvas.getContext('2d');
     if (!context) return;
+    if (this.canvas.width !== across || this.canvas.height !== down)
+      [this.canvas.width, this.canvas.height] = [across, down];
+    context.setTransform(1, 0, 0, 1, 0, 0);
+    context.clearRect(0, 0, across, down);
     context.setTransform(ratio, 0, 0, ratio, 0, 0);
     context.textAlign = 'center';
     context.textBaseline = 'middle';

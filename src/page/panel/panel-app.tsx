@@ -120,7 +120,6 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
         <div class="asks">
           <Fields
             root={root}
-            form={null}
             draft={draft}
             findings={findings}
             change={(path, value) => put((held) => withField(held, path, value), pathText(path))}
@@ -146,7 +145,7 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
           ) : null}
           {shows}
           <Take
-            make={ready ? makeFiles : null}
+            make={ready ? async () => ({ files: await makeFiles(), text: counted }) : null}
             of={worked}
             title={planned?.job.title ?? 'panel'}
             text={counted}

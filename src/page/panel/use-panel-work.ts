@@ -1,7 +1,13 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { OutputFile } from '../../base/drawing';
-import { Planner } from './planner';
-import type { PanelAsked, PanelWorked } from './panel-work';
+import { Planner, type Business } from '../planner';
+import { filesOf, workPanel, type PanelAsked, type PanelWorked } from './panel-work';
+
+const business: Business<PanelAsked, PanelWorked> = {
+  ask: (id, asked) => ({ id, want: 'plan', asked }),
+  here: workPanel,
+  rest: 400,
+};
 
 export interface PanelWork {
   /** The last answer; null before the first. */
@@ -18,7 +24,7 @@ export function usePanelWork(asked: PanelAsked): PanelWork {
   const [worked, setWorked] = useState<PanelWorked | null>(null);
   const made = useRef<PanelWorked | null>(null);
   if (worked?.planned) made.current = worked;
-  const planner = useMemo(() => new Planner(setWorked), []);
+  const planner = useMemo(() => new Planner(business, (answer) => setWorked(answer)), []);
   const newest = useRef(asked);
   newest.current = asked;
   useEffect(() => {
@@ -30,6 +36,14 @@ export function usePanelWork(asked: PanelAsked): PanelWork {
     worked,
     made: made.current,
     busy: worked?.text !== asked.text,
-    makeFiles: () => planner.makeFiles(newest.current),
+    makeFiles: () => {
+      const { current } = newest;
+      return planner.files((id) => ({ id, want: 'files', asked: current })) ?? filesHere(current);
+    },
   };
+}
+
+function filesHere(asked: PanelAsked): Promise<readonly OutputFile[]> {
+  const { planned } = workPanel(asked);
+  return planned ? filesOf(planned) : Promise.reject(new Error('the panel cannot be made as it is'));
 }

@@ -1,21 +1,21 @@
-import type { OutputFile } from '../../base/drawing';
-import { faultText } from '../work';
-import { filesOf, workPanel, type PanelAsked, type PanelWorked } from './panel-work';
+import type { OutputFile } from '../base/drawing';
+import type { Draft } from './draft';
+import { filesOf, workPanel, type PanelAsked, type PanelWorked } from './panel/panel-work';
+import { faultText, work, type Worked } from './work';
 
 /** What the page asks of its worker. */
-export interface Ask {
-  readonly id: number;
-  readonly want: 'plan' | 'files';
-  readonly asked: PanelAsked;
-}
+export type Ask =
+  | { readonly id: number; readonly want: 'form'; readonly asked: Draft }
+  | { readonly id: number; readonly want: 'plan' | 'files'; readonly asked: PanelAsked };
 
 /** What the worker answers. */
 export type Answer =
-  | { readonly id: number; readonly worked: PanelWorked }
+  | { readonly id: null; readonly ready: true }
+  | { readonly id: number; readonly worked: Worked | PanelWorked }
   | { readonly id: number; readonly files: readonly OutputFile[] }
   | { readonly id: number; readonly fault: string };
 
-/** Answers what the page asks, beside it, so that typing goes on. The last plan is kept for its files. */
+/** Answers what the page asks, beside it, so that typing goes on. A panel's last plan is kept for its files. */
 export function serve(): void {
   let last: PanelWorked | null = null;
   const planned = (asked: PanelAsked): PanelWorked => {
@@ -28,6 +28,7 @@ export function serve(): void {
   let key = '';
   const answer = async ({ id, want, asked }: Ask): Promise<Answer> => {
     try {
+      if (want === 'form') return { id, worked: work(asked) };
       const worked = planned(asked);
       if (want === 'plan') return { id, worked };
       if (!worked.planned) return { id, fault: 'the panel cannot be made as it is' };
@@ -39,4 +40,5 @@ export function serve(): void {
   addEventListener('message', (event: MessageEvent<Ask>) => {
     void answer(event.data).then((answered) => postMessage(answered));
   });
+  postMessage({ id: null, ready: true } satisfies Answer);
 }
