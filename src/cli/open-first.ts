@@ -16,6 +16,7 @@ export function openFirst(tool: CuttingTool, folder: string): string {
 export function openFirstOfPanel(folder: string): string {
   return `\nOpen first:\n${pairs([
     [`${folder}/order-of-work.html`, 'to print and take to the bench: what to buy for the whole panel, and every step'],
+    [`${folder}/paper-model.pdf`, 'the flat on one page, to cut out and fold before you cut metal'],
     [`${folder}/boards/`, 'the pieces of all forms laid out together'],
     [`${folder}/forms/`, 'a folder for each form, with its own shop sheet and templates'],
     [`${folder}/blank/`, 'the sheet to cut, with the lines to mark'],

@@ -13,6 +13,7 @@ import type { SeamLayout } from '../../panel/seams/seam';
 import type { CutAndTrim } from '../../panel/trim/trim';
 import { labelLength } from '../parts/lengths';
 import { circle, label, mark, textWidth } from '../parts/shapes';
+import { across, angleOf, between, lengthOf, middleLine, textAlong, turnedToRead } from './along-line';
 import { bendLines, markedLines, type BlankBend, type FlatLine } from './bend-lines';
 
 /** Which face of the sheet is drawn: the one that is up when it is marked, or the one under it. */
@@ -80,10 +81,6 @@ function pairs(points: readonly Point[]): FlatLine[] {
   return points.slice(1).map((point, index) => [at(points, index), point] as const);
 }
 
-function lengthOf([[x, y], [u, v]]: FlatLine): number {
-  return Math.hypot(u - x, v - y);
-}
-
 /** Holes drilled now with their centres; the lap line where the other panel's edge comes to lie. */
 function seamShapes({ seam, rows, lapLine }: SeamLayout): Shape[] {
   const places = rows.flat();
@@ -148,22 +145,11 @@ function edgeTicks(line: FlatLine): Shape[] {
   return [mark(line[0], between(line, share)), mark(between(line, 1 - share), line[1])];
 }
 
-function between([[x, y], [u, v]]: FlatLine, share: number): Point {
-  return [x + share * (u - x), y + share * (v - y)];
-}
-
 /** Square across the middle of a line: the form's middle is laid to it. */
 function middleTick(line: FlatLine): Shape[] {
   const [x, y] = between(line, 0.5);
   const [dx, dy] = across(line, TICK / 2);
   return [mark([x - dx, y - dy], [x + dx, y + dy])];
-}
-
-/** To the left of the way along a line, so long. */
-function across(line: FlatLine, size: number): Point {
-  const [[x, y], [u, v]] = line;
-  const length = lengthOf(line);
-  return [(-size * (v - y)) / length, (size * (u - x)) / length];
 }
 
 /** Take-off marks by both ends, where the sheet leaves the form when the pull is done. */
@@ -206,53 +192,25 @@ function words(
   return [{ ...written, x: x + dx, y: y + dy, angle: angleOf(readable) }];
 }
 
-/** The same line, walked so that text along it reads from left to right, or upward. */
-function turnedToRead(line: FlatLine): FlatLine {
-  const angle = angleOf(line);
-  return angle > Math.PI / 2 + 1e-9 || angle <= -Math.PI / 2 + 1e-9 ? [line[1], line[0]] : line;
-}
-
-function angleOf([[x, y], [u, v]]: FlatLine): number {
-  return Math.atan2(v - y, u - x);
-}
-
 /** The bend's names along the middle of its zone, as large as there is room for; ends A and B by the base line's. */
 function bendNames(bend: Bend, base: FlatLine, lines: readonly string[]): Text[] {
-  const middle = middleLine(bend, base);
+  const middle = middleLine(bend);
   const depth = 2 * lengthOf([between(middle, 0.5), between(base, 0.5)]);
   const longest = Math.max(...lines.map((line) => textWidth(line, 1)));
   const height = Math.min(LETTERS, (0.7 * lengthOf(base)) / longest, depth / (2 * lines.length + 1));
   const readable = turnedToRead(middle);
   const rows = lines.flatMap((line, index) => {
     const out = height * (lines.length / 2 - index - 1) * 1.6 + 0.3 * height;
-    return along(line, readable, { out, height, share: 0.5 });
+    return textAlong(line, readable, { out, height, share: 0.5 });
   });
   const ends = (['A', 'B'] as const).flatMap((end, index) =>
-    along(end, readable, {
+    textAlong(end, readable, {
       out: -height / 2,
       height: Math.min(LETTERS, depth / 2),
       share: (index === 0) === (readable === middle) ? 0.04 : 0.96,
     }),
   );
   return [...rows, ...ends];
-}
-
-function along(
-  text: string,
-  line: FlatLine,
-  { out, height, share }: { readonly out: number; readonly height: number; readonly share: number },
-): Text[] {
-  const [x, y] = between(line, share);
-  const [dx, dy] = across(line, out);
-  return [
-    { kind: 'text', operation: 'label', x: x + dx, y: y + dy, height, angle: angleOf(line), anchor: 'middle', text },
-  ];
-}
-
-/** Half-way between the tangent lines. */
-function middleLine(bend: Bend, base: FlatLine): FlatLine {
-  const { leg } = bendLines(bend, { held: 'base', pulled: null });
-  return [between([base[0], leg[0]], 0.5), between([base[1], leg[1]], 0.5)];
 }
 
 /** In the middle of the base: which blank and which face this is, and the caution that belongs to it. */

@@ -23,6 +23,7 @@ import { writeOperations } from '../operations';
 import type { Buildable } from '../pipeline';
 import { planText } from '../plan/plan-text';
 import { panelSolidFiles } from '../solids';
+import { writePaperModel, type ModelledPanel } from '../pdf/paper-model';
 import { writeTemplates, type Template } from '../pdf/pdf';
 import { blankOf } from './panel-blank';
 import { toPanelPlan } from './panel-plan';
@@ -82,6 +83,7 @@ export async function makePanelFiles(
             mime: 'application/pdf',
           },
         ]),
+    { path: 'paper-model.pdf', content: await writePaperModel(modelOf(planned), given.font), mime: 'application/pdf' },
     { path: 'order-of-work.html', content: writeWorkSheet(planned, { blanks, pieces, tables }), mime: 'text/html' },
     {
       path: 'plan.json',
@@ -101,6 +103,12 @@ function operationsOf({ forms }: PanelPieces, { tools }: Tables): OperationRow[]
       forms.length > 1 ? { ...row, part: idAmongForms(folder, row.part) } : row,
     );
   });
+}
+
+/** The panel as it is folded of paper. */
+export function modelOf({ panel, job, order }: BuildablePanel): ModelledPanel {
+  const stepOf = (bend: number): number => 1 + order.findIndex((step) => step.bend === bend);
+  return { title: job.title, units: job.units, paper: job.paper, panel, stepOf };
 }
 
 /** What a panel's own templates.pdf holds, at true size. */

@@ -88,7 +88,7 @@ export function printDressed(
   });
 }
 
-function printShape(pen: Pen, shape: Shape, printable: (text: string) => string): void {
+export function printShape(pen: Pen, shape: Shape, printable: (text: string) => string): void {
   switch (shape.kind) {
     case 'loop':
       return pen.loop(shape.vertices);

@@ -39,6 +39,7 @@ export const groups = [
   'Blank, gauges, trial strips',
   'Blank',
   'Pages of templates.pdf',
+  'To fold of paper',
 ] as const;
 export type Group = (typeof groups)[number];
 
@@ -95,17 +96,22 @@ export async function templatePages({ job, planned, bend, parts }: Form): Promis
 
 /** Printed pages as drawings to be looked at. */
 export function viewedPages(pages: readonly SeenPage[]): ViewedDrawing[] {
-  return pages.map(({ names, size, elements }, index) => {
-    const edge = el('path', { d: `M0 0H${size.width}V${size.height}H0Z`, fill: '#ffffff', stroke: 'none' });
-    return {
+  return pages.map((page, index) =>
+    viewedPage(page, {
       id: `page-${index + 1}`,
       group: 'Pages of templates.pdf',
-      name: `Page ${index + 1} of ${pages.length}: ${names}`,
-      size,
-      elements: [edge, ...elements],
-      letters: 'print',
-    };
-  });
+      name: `Page ${index + 1} of ${pages.length}: ${page.names}`,
+    }),
+  );
+}
+
+/** One printed page as a drawing of that name. */
+export function viewedPage(
+  { size, elements }: SeenPage,
+  name: Pick<ViewedDrawing, 'id' | 'group' | 'name'>,
+): ViewedDrawing {
+  const edge = el('path', { d: `M0 0H${size.width}V${size.height}H0Z`, fill: '#ffffff', stroke: 'none' });
+  return { ...name, size, elements: [edge, ...elements], letters: 'print' };
 }
 
 /** The drawing to begin with when a part is opened: the one with its dimensions, where there is one. */

@@ -3,12 +3,13 @@ import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { boundsOf } from '../../base/bounds';
 import { coloursFor } from '../../output/colour';
-import { blankDrawings, templatesOfPanel } from '../../output/panel/files';
+import { blankDrawings, modelOf, templatesOfPanel } from '../../output/panel/files';
 import type { BuildablePanel } from '../../output/panel/plan-panel';
 import { drawingGroups } from '../../output/svg';
+import { seePaperModel } from '../../output/pdf/paper-model';
 import { seePages } from '../../output/pdf/pdf';
 import { tablesIn } from '../../tables/tables';
-import { viewedPages, type ViewedDrawing } from '../drawing/all-drawings';
+import { viewedPage, viewedPages, type ViewedDrawing } from '../drawing/all-drawings';
 import { toNode } from '../drawing/to-node';
 import { Viewer } from '../drawing/viewer';
 import { tables } from '../work';
@@ -73,7 +74,9 @@ export function FlatView({ planned, stale }: { planned: BuildablePanel; stale: b
 async function templatePages(planned: BuildablePanel): Promise<ViewedDrawing[]> {
   const { job } = planned;
   const templates = templatesOfPanel(planned, tablesIn(tables, job.units));
-  return templates.length === 0 ? [] : viewedPages(await seePages(templates, job.paper, job, font));
+  const pages = templates.length === 0 ? [] : await seePages(templates, job.paper, job, font);
+  const model = await seePaperModel(modelOf(planned), font);
+  return [...viewedPages(pages), viewedPage(model, { id: 'paper-model', group: 'To fold of paper', name: model.names })];
 }
 
 function viewedBlanks(planned: BuildablePanel): ViewedDrawing[] {

@@ -92,6 +92,9 @@ export function writeWorkSheet(planned: BuildablePanel, { blanks, pieces, tables
       section(
         'blank',
         'The sheet: cut and mark',
+        paragraph(
+          'Before you cut metal, cut out and fold paper-model.pdf: it shows how the bends come together, and in what order.',
+        ),
         ...tracedWords(planned.flat.traced, say).map((sentence) => paragraph(theirs(sentence))),
         paragraph(theirs(grainWords(planned, say))),
         ...cutAndMark(blankOf(planned), {
