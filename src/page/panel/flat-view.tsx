@@ -76,7 +76,10 @@ async function templatePages(planned: BuildablePanel): Promise<ViewedDrawing[]> 
   const templates = templatesOfPanel(planned, tablesIn(tables, job.units));
   const pages = templates.length === 0 ? [] : await seePages(templates, job.paper, job, font);
   const model = await seePaperModel(modelOf(planned), font);
-  return [...viewedPages(pages), viewedPage(model, { id: 'paper-model', group: 'To fold of paper', name: model.names })];
+  return [
+    ...viewedPages(pages),
+    viewedPage(model, { id: 'paper-model', group: 'To fold of paper', name: model.names }),
+  ];
 }
 
 function viewedBlanks(planned: BuildablePanel): ViewedDrawing[] {
