@@ -38,8 +38,12 @@ const sampled = ({ replacement, location }, file) => {
 };
 
 class WarmRunner {
+  /**
+   * Nothing is ever loaded anew: a mutant that also runs while files load is only switched on for the tests (`ignoreStatic`), and without this StrykerJS
+   * would start the process again before and after each of them.
+   */
   capabilities() {
-    return { reloadEnvironment: false };
+    return { reloadEnvironment: true };
   }
 
   async init() {
