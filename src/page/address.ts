@@ -6,29 +6,31 @@ const EVERY = 300;
 /** Some browsers refuse a page that changes its address very often, for a while; then it is tried once more, ms. */
 const LATER = 1000;
 
-/** Keeps the job, as `address`, in the page's own address, at once or nearly, so that a reload or a copied link has it; and follows an address typed or pasted. */
-export function useAddress(address: string, follow: (opened: Opened) => void): void {
+/** Keeps the job, as `address` says it, in the page's own address, at once or nearly, so that a reload or a copied link has it; and follows an address typed or pasted. `job` changes with it. */
+export function useAddress(job: unknown, address: () => string, follow: (opened: Opened) => void): void {
   const last = useRef(-Infinity);
   useLayoutEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
     const keep = (): void => {
-      if (address === location.hash) return;
+      const said = address();
+      if (said === location.hash) return;
       last.current = performance.now();
-      if (!put(address)) timer = setTimeout(keep, LATER);
+      if (!put(said)) timer = setTimeout(keep, LATER);
     };
     const wait = last.current + EVERY - performance.now();
     if (wait <= 0) keep();
     else timer = setTimeout(keep, wait);
     return () => clearTimeout(timer);
-  }, [address]);
+  }, [job]);
   useEffect(() => {
     const changed = (): void => {
-      const given = location.hash === address ? null : fromAddress(location.hash);
-      if (given && !(given.draft && toAddress(given.draft) === address)) follow(given);
+      const said = address();
+      const given = location.hash === said ? null : fromAddress(location.hash);
+      if (given && !(given.draft && toAddress(given.draft) === said)) follow(given);
     };
     addEventListener('hashchange', changed);
     return () => removeEventListener('hashchange', changed);
-  }, [address]);
+  }, [job]);
 }
 
 function put(address: string): boolean {

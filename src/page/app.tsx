@@ -15,7 +15,7 @@ import {
   jobFileFrom,
   readDraft,
   textAt,
-  textToAddress,
+  toAddress,
   type Draft,
   type DraftPath,
   type Opened,
@@ -56,7 +56,6 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
   const form = last.current;
   const stale = worked.form === null;
   const greyed = useAfterPause(stale, draft);
-  const text = useMemo(() => jobFileFrom(draft), [draft]);
   useTabTitle(textAt(draft, ['title']));
 
   // The text the job came from, whose comments and order are kept, and the file it stands in.
@@ -66,7 +65,8 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
 
   const replace = (next: Draft, place: string): void => setHistory((held) => settle(edit(held, next, place)));
   const take = (opened: Opened, name: string, place: string, from: Source | null = null): void => {
-    if ('panel' in opened || 'drawing' in opened) return leave(opened, from, { text, drawing: null });
+    if ('panel' in opened || 'drawing' in opened)
+      return leave(opened, from, { text: jobFileFrom(draft), drawing: null });
     setRefused(opened.problem === null ? '' : `${name} was not opened: ${opened.problem}`);
     if (!opened.draft) return;
     replace(opened.draft, place);
@@ -83,7 +83,8 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
     else setOnDisk(text);
   });
   useAddress(
-    useMemo(() => textToAddress(text), [text]),
+    draft,
+    () => toAddress(draft),
     (opened) => take(opened, 'The job in the address', 'address'),
   );
   useEffect(() => {
@@ -127,6 +128,7 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
     ),
     [form, findings, greyed],
   );
+  const words = useMemo(() => <Words />, []);
   const makeNow = async (): Promise<Made> => {
     const { form: made, text: said } = now();
     if (!made) throw new Error('the form cannot be made as it is');
@@ -172,11 +174,11 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
             make={form && !stale ? makeNow : null}
             of={draft}
             title={form?.job.title ?? 'job'}
-            text={text}
+            job={draft}
             kept={() => keptText(original, draft, now().text)}
             source={source}
           />
-          <Words />
+          {words}
         </div>
       </main>
       {form ? <PrintSheet write={() => sheetOf(now().form ?? form)} /> : null}

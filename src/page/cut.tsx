@@ -1,5 +1,5 @@
 import type { JSX, VNode } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { boundsOf } from '../base/bounds';
 import type { Part } from '../drawing/parts/part';
 import { coloursFor } from '../output/colour';
@@ -7,6 +7,7 @@ import { drawingGroups } from '../output/svg';
 import { allDrawings, templatePages } from './drawing/all-drawings';
 import { toNode } from './drawing/to-node';
 import { Viewer } from './drawing/viewer';
+import { useSeen, useShown } from './in-sight';
 import { showLength } from './know';
 import type { Form } from './work';
 
@@ -15,10 +16,12 @@ const MARGIN = 5;
 
 /** Section 4: what you cut. Each part's own drawing, from the same tree as the file that is taken away, at a size to read it. */
 export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
-  const colours = coloursFor(form.job.cut.colours).svg;
+  const holder = useRef<HTMLElement>(null);
+  const shown = useShown(holder, form);
   const [looked, setLooked] = useState<string | null>(null);
+  const drawn = useMemo(() => <PartDrawings form={shown} look={setLooked} />, [shown]);
   return (
-    <section class={stale ? 'cut stale' : 'cut'} aria-labelledby="cut">
+    <section class={stale ? 'cut stale' : 'cut'} aria-labelledby="cut" ref={holder}>
       <h2 id="cut">What you cut</h2>
       <p>
         <button type="button" onClick={() => setLooked('spine')}>
@@ -26,17 +29,7 @@ export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Elemen
         </button>{' '}
         <span class="quiet">with dimensions; the boards, the blank, the gauges and the pages to print too</span>
       </p>
-      <ul class="parts">
-        {form.parts.map((part) => (
-          <PartDrawing
-            key={part.id}
-            part={part}
-            units={form.job.units}
-            colours={colours}
-            look={() => setLooked(part.id)}
-          />
-        ))}
-      </ul>
+      {drawn}
       {looked === null ? null : (
         <Viewer
           make={() => allDrawings(form)}
@@ -47,6 +40,17 @@ export function Cut({ form, stale }: { form: Form; stale: boolean }): JSX.Elemen
         />
       )}
     </section>
+  );
+}
+
+function PartDrawings({ form, look }: { form: Form; look: (id: string) => void }): JSX.Element {
+  const colours = coloursFor(form.job.cut.colours).svg;
+  return (
+    <ul class="parts">
+      {form.parts.map((part) => (
+        <PartDrawing key={part.id} part={part} units={form.job.units} colours={colours} look={() => look(part.id)} />
+      ))}
+    </ul>
   );
 }
 
@@ -86,19 +90,4 @@ function PartDrawing({
       </button>
     </li>
   );
-}
-
-/** Whether an element is on the screen or nearly: what nobody sees is not drawn anew at every change, only when it comes into sight. */
-function useSeen(holder: { readonly current: SVGSVGElement | null }): boolean {
-  const [seen, setSeen] = useState(true);
-  useEffect(() => {
-    const target = holder.current;
-    if (!target) return undefined;
-    const observer = new IntersectionObserver((entries) => setSeen(entries.at(-1)?.isIntersecting ?? true), {
-      rootMargin: '150px',
-    });
-    observer.observe(target);
-    return () => observer.disconnect();
-  }, [holder]);
-  return seen;
 }

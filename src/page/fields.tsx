@@ -1,5 +1,5 @@
 import { Fragment, type ComponentChildren, type JSX, type TargetedEvent } from 'preact';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { bareForce, type LengthUnit } from '../base/units';
 import type { SaidFinding } from '../findings/say';
 import { inUnits } from './convert-units';
@@ -108,7 +108,23 @@ function Fold({ title, open, children }: { title: string; open: boolean; childre
   );
 }
 
-function FieldRow({ row, draft, findings, change, replace, settle, root }: FieldsProps & { row: Row }): JSX.Element {
+/** Fields whose change changes others, so that they go by the whole draft. */
+const OF_ALL: readonly string[] = ['units', 'cut.with'];
+
+type RowProps = FieldsProps & { row: Row };
+
+/** A row as it last was, unless something it shows has changed. */
+function FieldRow(props: RowProps): JSX.Element {
+  const { row, draft, findings, root } = props;
+  const { units, tool } = settingOf(draft);
+  const whole = OF_ALL.includes(pathText(row.path)) ? draft : null;
+  return useMemo(
+    () => fieldRow(props),
+    [nodeAt(draft, row.path), row.label, row.field, findings, root, units, tool, whole],
+  );
+}
+
+function fieldRow({ row, draft, findings, change, replace, settle, root }: RowProps): JSX.Element {
   const { field, path } = row;
   const name = pathText(path);
   const setting = settingOf(draft);

@@ -1,11 +1,13 @@
 import { at } from '../base/at';
 import type { JSX } from 'preact';
+import { useMemo, useRef } from 'preact/hooks';
 import { toDegrees } from '../base/angle';
 import { midRadiusAt, radiusAt } from '../base/cone';
 import type { End } from '../base/ends';
 import type { LengthUnit } from '../base/units';
 import type { BendPlan, LegPiece } from '../design/bend/bend-plan';
 import { legShape } from '../design/pull/leg-shape';
+import { useShown } from './in-sight';
 import { showLength } from './know';
 import { lengthTicks, ticks } from './ticks';
 import type { Form } from './work';
@@ -24,14 +26,24 @@ const UP = 5;
 
 /** Radius, wrap needed and twist along the form; and each end in section, on the form and let go. */
 export function Plots({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
-  const { bend, job } = form;
+  const holder = useRef<HTMLElement>(null);
+  const shown = useShown(holder, form);
+  const drawn = useMemo(() => <AllPlots form={shown} />, [shown]);
+  return (
+    <section class={stale ? 'plots stale' : 'plots'} aria-labelledby="plots" ref={holder}>
+      <h2 id="plots">Along the form</h2>
+      {drawn}
+    </section>
+  );
+}
+
+function AllPlots({ form: { bend, job } }: { form: Form }): JSX.Element {
   const xs = Array.from({ length: STEPS + 1 }, (_, index) => (bend.length * index) / STEPS);
   const { thickness } = bend.section;
   const ratio = (x: number): number => midRadiusAt(bend.finished, thickness, x) / midRadiusAt(bend.form, thickness, x);
   const shared = { xs, units: job.units };
   return (
-    <section class={stale ? 'plots stale' : 'plots'} aria-labelledby="plots">
-      <h2 id="plots">Along the form</h2>
+    <>
       <Plot
         {...shared}
         title="Inside radius"
@@ -63,7 +75,7 @@ export function Plots({ form, stale }: { form: Form; stale: boolean }): JSX.Elem
       />
       <Section bend={bend} end="A" x={0} />
       <Section bend={bend} end="B" x={bend.length} />
-    </section>
+    </>
   );
 }
 

@@ -22,7 +22,7 @@ export interface TakeProps {
   readonly of: unknown;
   readonly title: string;
   /** The job: once it changes, what was said of saving it is over. */
-  readonly text: string;
+  readonly job: unknown;
   /** The job in the words of the file it came from. */
   readonly kept: () => string;
   readonly source: Source | null;
@@ -31,7 +31,7 @@ export interface TakeProps {
 }
 
 /** Section 5: what you take away. The same files, byte for byte, as the command line writes. */
-export function Take({ make: draw, of: worked, title, text, kept, source, beside = null }: TakeProps): JSX.Element {
+export function Take({ make: draw, of: worked, title, job, kept, source, beside = null }: TakeProps): JSX.Element {
   const [made, setMade] = useState<{ readonly of: unknown; readonly all: Made } | null>(null);
   const [busy, setBusy] = useState(false);
   const [failed, setFailed] = useState<{ readonly of: unknown; readonly why: string } | null>(null);
@@ -62,7 +62,7 @@ export function Take({ make: draw, of: worked, title, text, kept, source, beside
         <button type="button" class="main" disabled={!ready || busy} onClick={() => void takeZip()}>
           Everything, one zip
         </button>{' '}
-        <SaveJob text={kept} of={text} source={source} name={name} />{' '}
+        <SaveJob text={kept} of={job} source={source} name={name} />{' '}
         <button type="button" disabled={!ready || busy} onClick={() => void make()}>
           List the files
         </button>{' '}

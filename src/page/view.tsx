@@ -7,6 +7,7 @@ import { buildModel } from '../output/picture/model';
 import { legTurn, pulledBy, type SheetState } from '../output/picture/wrapped-sheet';
 import { stretchOf, type Stretch } from '../output/picture/paint';
 import { drawScene, type Eye } from './canvas';
+import { useShown } from './in-sight';
 import { sceneOf } from './look/scene';
 import { LookAt, useLook } from './look-at';
 import { tellPart } from './tell-part';
@@ -24,7 +25,9 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 };
 
 /** Section 2: what it does. The form with the sheet on it, pulled round by a slider and let go at its end; drag or arrow keys turn it. */
-export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Element {
+export function View({ form: newest, stale }: { form: Form; stale: boolean }): JSX.Element {
+  const holder = useRef<HTMLElement>(null);
+  const form = useShown(holder, newest);
   const canvas = useRef<HTMLCanvasElement>(null);
   const [eye, setEye] = useState(FIRST);
   const [pull, setPull] = useState(0.28);
@@ -76,7 +79,7 @@ export function View({ form, stale }: { form: Form; stale: boolean }): JSX.Eleme
   const says = sayState(bend, state);
   const shows = `The form with ${layout.stations.length} stations and ${layout.backings.length} backing stations, the sheet ${says}${released ? '' : `, the free leg pulled up with ${force}`}.`;
   return (
-    <section class={stale ? 'does stale' : 'does'} aria-labelledby="does">
+    <section class={stale ? 'does stale' : 'does'} aria-labelledby="does" ref={holder}>
       <h2 id="does" tabIndex={-1}>
         What it does
       </h2>

@@ -8,7 +8,7 @@ export interface SaveJobProps {
   /** What the file is to say. */
   readonly text: () => string;
   /** The job that was worked out: once it changes, what was said of saving is over. */
-  readonly of: string;
+  readonly of: unknown;
   /** The file the job came from; null where it came from none. */
   readonly source: Source | null;
   /** What it is called where it came from none, without its ending. */
@@ -17,7 +17,7 @@ export interface SaveJobProps {
 
 /** Saves the job: into the file it came from where the browser can, else as a download. */
 export function SaveJob({ text, of, source, name }: SaveJobProps): JSX.Element {
-  const [said, setSaid] = useState<{ readonly of: string; readonly words: string } | null>(null);
+  const [said, setSaid] = useState<{ readonly of: unknown; readonly words: string } | null>(null);
   const back = async (handle: FileSystemFileHandle): Promise<void> => {
     try {
       await writeBack(handle, text());
@@ -42,7 +42,7 @@ export function SaveJob({ text, of, source, name }: SaveJobProps): JSX.Element {
       <button type="button" onClick={() => save(source?.name ?? `${name}.yaml`, text(), 'application/yaml')}>
         Job file
       </button>
-      {said?.of === of ? (
+      {said !== null && said.of === of ? (
         <>
           {' '}
           <span role="status">{said.words}</span>

@@ -78,7 +78,8 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
   };
   const open = (opened: Opened, from: Source): void => take(opened, from.name, from);
   useAddress(
-    useMemo(() => textToAddress(text), [text]),
+    text,
+    () => textToAddress(text),
     (opened) => take(opened, 'The job in the address', null),
   );
   useWatchedJob((there) => (text === saved ? take(readDraft(there), 'The job on disk', source) : setOnDisk(there)));
@@ -148,7 +149,7 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
             make={ready ? async () => ({ files: await makeFiles(), text: counted }) : null}
             of={worked}
             title={planned?.job.title ?? 'panel'}
-            text={counted}
+            job={counted}
             kept={() => text}
             source={source}
             beside={drawing}
