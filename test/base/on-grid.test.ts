@@ -29,6 +29,56 @@ describe('a drawing on the grid', () => {
     }
   });
 
+  it('leaves straight sides straight, and a side of no length too', () => {
+    const half = { x: 10.0000001, y: 0, bulge: 1 };
+    const found = loopOnGrid([
+      { x: 0.0000001, y: 0, bulge: 0 },
+      half,
+      { x: 10, y: 8, bulge: 0.3 },
+      { x: 10.0000002, y: 8, bulge: 0 },
+    ]);
+    expect(found.map(({ bulge }) => bulge)).toEqual([0, expect.closeTo(1, 6), 0, 0]);
+    expect(found.map(({ x }) => x)).toEqual([0, 10, 10, 10]);
+  });
+
+  it('takes loops, strokes and text by their places', () => {
+    const text = {
+      kind: 'text',
+      operation: 'label',
+      height: 4.00000012,
+      angle: 0.3,
+      anchor: 'end',
+      text: 'S1',
+    } as const;
+    expect(
+      onGrid({
+        shapes: [
+          { kind: 'loop', operation: 'outline', vertices: [{ x: 3.0000004, y: -1.0000004, bulge: 0 }] },
+          {
+            kind: 'stroke',
+            operation: 'label',
+            points: [
+              [1.0000004, 2],
+              [4, 5.0000004],
+            ],
+          },
+          { ...text, x: 7.0000004, y: 8.0000004 },
+        ],
+      }).shapes,
+    ).toEqual([
+      { kind: 'loop', operation: 'outline', vertices: [{ x: 3, y: -1, bulge: 0 }] },
+      {
+        kind: 'stroke',
+        operation: 'label',
+        points: [
+          [1, 2],
+          [4, 5],
+        ],
+      },
+      { ...text, x: 7, y: 8 },
+    ]);
+  });
+
   it('keeps what straight lines, circles and letters are, but for their places', () => {
     const drawing = onGrid({
       shapes: [

@@ -1,8 +1,29 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { nearest } from '../../src/base/suggest';
+import { nearest, wordDistance } from '../../src/base/suggest';
 
 const KNOWN = ['angle', 'length', 'radius', 'radiusOf', 'legs'];
+
+describe('the distance of two words', () => {
+  it.each([
+    // Levenshtein's own example: k → s, e → i, g added.
+    ['kitten', 'sitting', 3],
+    ['ab', 'ba', 1],
+    ['xab', 'xba', 1],
+    ['abcd', 'badc', 2],
+    // By optimal string alignment, which changes no letter twice: not 2.
+    ['ca', 'abc', 3],
+    // Half a swap is none: two letters changed.
+    ['ab', 'bc', 2],
+    ['ab', 'ca', 2],
+    ['abc', '', 3],
+    ['', 'ab', 2],
+    ['same', 'same', 0],
+  ])('%s, %s: %i', (a, b, distance) => {
+    expect(wordDistance(a, b)).toBe(distance);
+    expect(wordDistance(b, a)).toBe(distance);
+  });
+});
 
 describe('the nearest known word', () => {
   it.each([
@@ -20,6 +41,15 @@ describe('the nearest known word', () => {
     expect(nearest('x', KNOWN)).toBeNull();
     expect(nearest('angle', [])).toBeNull();
     expect(nearest('a'.repeat(100_000), KNOWN)).toBeNull();
+  });
+
+  it('at most 45 % of the longer word away, rounded up, and no longer than 60 letters', () => {
+    // Ten letters: five may differ, six may not.
+    expect(nearest('abcdefghij', ['abcdeVWXYZ'])).toBe('abcdeVWXYZ');
+    expect(nearest('abcdefghij', ['abcdUVWXYZ'])).toBeNull();
+    expect(nearest('abcde', ['abcdeVWXYZ'])).toBe('abcdeVWXYZ');
+    expect(nearest('a'.repeat(60), ['a'.repeat(60)])).toBe('a'.repeat(60));
+    expect(nearest('a'.repeat(61), ['a'.repeat(60)])).toBeNull();
   });
 
   it('a known word is its own nearest, and one slip never loses a word of five letters', () => {

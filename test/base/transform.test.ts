@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loopArea } from '../../src/base/area';
 import type { Drawing, Shape } from '../../src/base/drawing';
-import { moveDrawing } from '../../src/base/transform';
+import { inCorner, moveDrawing, scaleDrawing } from '../../src/base/transform';
 import { anyLoop, samplePoints } from '../helpers/loops';
 
 const length = fc.double({ min: -2000, max: 2000, noNaN: true });
@@ -53,6 +53,72 @@ describe('a drawing moved', () => {
         ],
       },
     ]);
+  });
+
+  it.each([
+    [-1, [5, -10]],
+    [2, [-10, -5]],
+    [3, [5, -10]],
+    [5, [-5, 10]],
+    [-6, [-10, -5]],
+  ] as const)('%s quarter turns are exact', (quarters, [x, y]) => {
+    const [turned] = moveDrawing({ shapes: [text] }, { dx: 0, dy: 0, angle: (quarters * Math.PI) / 2 }).shapes;
+    expect(turned).toMatchObject({ x, y });
+  });
+
+  it('into the corner: nothing left of or below the origin', () => {
+    const loop = {
+      kind: 'loop',
+      operation: 'outline',
+      vertices: [
+        { x: -4, y: 7, bulge: 0 },
+        { x: 6, y: 7, bulge: 0.5 },
+        { x: 6, y: 27, bulge: 0 },
+      ],
+    } as const;
+    const [moved, hole] = inCorner({ shapes: [loop, { ...circle, x: 0, y: 20 }] }).shapes;
+    // The side from (6, 7) to (6, 27), with a bulge of ½, stands out to the right; the circle lies within.
+    expect(moved).toMatchObject({
+      vertices: [
+        { x: 0, y: 0 },
+        { x: 10, y: 0, bulge: 0.5 },
+        { x: 10, y: 20 },
+      ],
+    });
+    expect(hole).toMatchObject({ x: 4, y: 13, radius: 3 });
+  });
+
+  it('scaled: places, radii and heights of text; bulges and angles stay', () => {
+    const loop = {
+      kind: 'loop',
+      operation: 'outline',
+      vertices: [
+        { x: -4, y: 7, bulge: 0.5 },
+        { x: 6, y: 8, bulge: 0 },
+      ],
+    } as const;
+    expect(scaleDrawing({ shapes: [loop, { ...circle, y: 2 }, { ...line, from: [1, 2] }, stroke, text] }, 10)).toEqual({
+      shapes: [
+        {
+          ...loop,
+          vertices: [
+            { x: -40, y: 70, bulge: 0.5 },
+            { x: 60, y: 80, bulge: 0 },
+          ],
+        },
+        { ...circle, x: 100, y: 20, radius: 30 },
+        { ...line, from: [10, 20], to: [100, 0] },
+        {
+          ...stroke,
+          points: [
+            [0, 0],
+            [100, 0],
+            [100, 50],
+          ],
+        },
+        { ...text, x: 100, y: 50, height: 40 },
+      ],
+    });
   });
 
   it('keeps areas and bulges, and moves every point of an arc as a body', () => {

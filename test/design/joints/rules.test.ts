@@ -91,6 +91,10 @@ describe('grooves', () => {
     expect(codes(2.3, 6)).toMatchObject([{ values: { most: 2.25, mend: 'change depth' } }]);
     // 4.75 mm: 1 mm left, no more than the least.
     expect(codes(2, 4.75)).toMatchObject([{ values: { most: 1, mend: 'change board' } }]);
+    // As deep as the least, in a board of which 0.5 mm would be left: that is too deep, not too shallow.
+    expect(
+      found({ stations: [station('S1', 100, [])], spine: { ...plain.spine, thickness: 2.5 } }, { groove: 1 }).findings,
+    ).toMatchObject([{ values: { depth: 1, most: 0.5, trouble: 'deep', mend: 'change board' } }]);
     const screwless = { stations: [station('S1', 100, [])], spine: { ...plain.spine, thickness: 3 } };
     expect(found(screwless, { groove: 1 }).findings).toEqual([]);
     expect(found(screwless, { groove: 1.1 }).findings).toMatchObject([{ values: { most: 1 } }]);
@@ -247,12 +251,44 @@ describe('tabs, slots and layers', () => {
     expect(codes(three)).toEqual([]);
     const small = { ...three, stations: [{ ...station('S1', 100, []), radius: 18, farRadius: 18 }] };
     const [thinner] = lay(small, { dowel: 10 }).findings;
-    expect(thinner).toMatchObject({ code: 'dowels-thinner', path: 'cut.dowel', values: { dowel: 10 } });
+    // 8 mm: a disc of 4 + 4 round it at 6, 8 reaches 10 + 8 = 18, and 6 is 4 + 4/2 from the middle; 10 mm would be in the middle itself.
+    expect(thinner).toMatchObject({
+      ...{ code: 'dowels-thinner', path: 'cut.dowel' },
+      values: { dowel: 10, thinner: [{ name: 'S1', mm: 8 }] },
+    });
     const none = { ...three, stations: [{ ...station('S1', 100, []), radius: 10, farRadius: 10 }] };
     expect(lay(none).findings).toMatchObject([
       { code: 'no-room-for-dowels', path: 'cut.dowel', values: { boards: ['S1'] } },
     ]);
     expect(codes({ stations: none.stations })).toEqual([]);
+  });
+
+  it('a backing station’s tabs and dowels reach as far as its half, one slot a board counts for the wall beside it', () => {
+    const backing = { name: 'BS1', at: 200, thickness: 18, width: 100, depth: 80 };
+    // One screw: from its head's 4 + 4 mm to 4 mm from the side, 8 … 46.
+    const single = lay({ backings: [{ ...backing, screws: [screw(0)] }] });
+    expect(single.findings).toEqual([]);
+    expect(single.value.boards[2]?.tabs).toEqual([
+      { offset: -27, width: 38 },
+      { offset: 27, width: 38 },
+    ]);
+    expect(single.value.boards[2]?.slots.map(({ offset, width }) => [offset, width])).toEqual([
+      [-27, 38.1],
+      [27, 38.1],
+    ]);
+    // 3 + 4 mm from the side, and from the edge: at 43, 7.
+    const three = { layers: { spine: 1, stations: 1, backing: 3 } };
+    expect(
+      lay({ ...three, backings: [{ ...backing, screws: [screw(-25), screw(25)] }] }).value.boards[2]?.dowels,
+    ).toEqual([
+      { offset: -43, depth: 7, diameter: 6 },
+      { offset: 43, depth: 7, diameter: 6 },
+    ]);
+    // Slots of 18.1 at 100 and 121: 2.9 mm between them.
+    const [close, ...more] = lay({ stations: [station('S1', 100), station('S2', 121)] }).findings;
+    expect(more).toEqual([]);
+    expect(close).toMatchObject({ code: 'slots-too-close', values: { first: 'S1', second: 'S2', least: 4 } });
+    expect(close?.values['wall']).toBeCloseTo(2.9, 9);
   });
 
   it('a board without room for a tab is told', () => {
@@ -281,8 +317,9 @@ describe('tabs, slots and layers', () => {
     const [tight] = lay({}, { kerf: 1, fit: 0.292 }).findings;
     expect(tight).toMatchObject({ code: 'fit-tighter-than-beam', path: 'cut.fit', values: { fit: 0.292, beam: 1 } });
     expect(tight?.values['least']).toBeCloseTo(1 - Math.sqrt(0.5), 12);
-    const slotless = { stations: [{ ...station('S1', 100, [screw(-11), screw(11)]), radius: 30 }] };
-    expect(codes(slotless, { kerf: 1, fit: 0.1 })).not.toContain('fit-tighter-than-beam');
+    const bare = { ...station('S1', 100, [screw(-11), screw(11)]), radius: 30 };
+    expect(codes({ stations: [bare] }, { kerf: 1, fit: 0.1 })).not.toContain('fit-tighter-than-beam');
+    expect(codes({ stations: [bare, station('S2', 300)] }, { kerf: 1, fit: 0.1 })).toContain('fit-tighter-than-beam');
   });
 
   it('the beam is no wider than half of what it cuts out, nor than the notches beside tabs allow', () => {
