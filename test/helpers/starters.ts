@@ -42,6 +42,12 @@ export function tryStarter(name: string, change: (text: string) => string = (tex
   return planned;
 }
 
+/** Works all out anew from here on: for a process in which the sources behave otherwise now and then (test/mutants). */
+export function forgetStarters(): void {
+  known.clear();
+  knownPanels.clear();
+}
+
 /** A job's text worked out afresh. */
 export function planText(text: string): Planned {
   const { job, findings } = parseJob(text, tables);

@@ -7,7 +7,11 @@ import { build } from 'esbuild';
 export async function loadTests(files, outfile, plugins = []) {
   await build({
     stdin: {
-      contents: ['helpers/setup.ts', ...files].map((file) => `import './test/${file}';`).join('\n'),
+      contents: [
+        ...['helpers/setup.ts', ...files].map((file) => `import './test/${file}';`),
+        "import { forgetStarters } from './test/helpers/starters';",
+        'globalThis.forgetStarters = forgetStarters;',
+      ].join('\n'),
       resolveDir: process.cwd(),
     },
     outfile: resolve(outfile),

@@ -11,12 +11,14 @@ import { loadTests } from './bundle.mjs';
 /** Files of tests, in test/; MUTANTS_TESTS=design/pull takes those whose path it matches. */
 const WANTED = new RegExp(process.env.MUTANTS_TESTS ?? '');
 const QUICK = /^(base|design|truth)\/.*\.test\.ts$/;
-/** What takes ten seconds and more in a file: forms put together, machines' beds, offsets against clipper2-ts. */
-const SLOW = ['design/joints/assembled.test.ts', 'design/fixture/bed.test.ts', 'base/offset.test.ts'];
+/** What takes ten seconds and more in a file: forms put together, machines' beds. */
+const SLOW = ['design/joints/assembled.test.ts', 'design/fixture/bed.test.ts'];
 /** Tests by random jobs and by many whole plans, of a second and more each: what they judge, quicker tests judge at single places. */
 const SLOW_TESTS = new RegExp(
   [
     'ends after counted work',
+    'covers the same area',
+    'where dumbbells part',
     'finished angle’s parts still close',
     'Simpson’s rule',
     'just where (an end|more than half)',
@@ -59,6 +61,8 @@ class WarmRunner {
     const results = [];
     for (const test of this.tests) {
       space.currentTestId = test.id;
+      // What one test works out the next would only look up, and not seem to reach.
+      globalThis.forgetStarters();
       const result = await runTest(test);
       test.took = result.timeSpentMs;
       results.push(result);
@@ -73,6 +77,7 @@ class WarmRunner {
     const reaching = testFilter ? new Set(testFilter) : null;
     const chosen = this.tests.filter(({ id }) => reaching?.has(id) ?? true);
     Object.assign(space, { activeMutant: activeMutant.id, hitLimit, hitCount: 0 });
+    globalThis.forgetStarters();
     const results = [];
     for (const test of chosen.sort((a, b) => worth(b) - worth(a))) {
       const result = await runTest(test);
