@@ -162,9 +162,10 @@ export class Reader {
 
   /** The gauge a bare number may be meant as; null where it is none. */
   private gaugeMeant(path: Path, metal: Metal | undefined): number | null {
-    const value = this.at(path);
+    // Bare or in quotes; with a unit it is no gauge.
+    const written = String(this.at(path)).trim();
     const table = this.tables.gauges.find(({ id }) => id === (metal?.gauge ?? 'steel'));
-    return typeof value === 'number' && table && Object.hasOwn(table.inches, String(value)) ? value : null;
+    return table && Object.hasOwn(table.inches, written) ? Number(written) : null;
   }
 
   private refuseGauge(path: Path, metal: Metal, gauge: number): undefined {

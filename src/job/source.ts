@@ -100,8 +100,10 @@ function hashedNumbers(text: string): Finding[] {
   });
 }
 
+/** Where a place of the job stands, or what it would stand in; none where the job says nothing of it. */
 function nearestLine(lines: ReadonlyMap<string, number>, path: Path): number | undefined {
-  for (let depth = path.length; depth >= 0; depth--) {
+  if (path.length === 0) return lines.get(pathText(path));
+  for (let depth = path.length; depth > 0; depth--) {
     const line = lines.get(pathText(path.slice(0, depth)));
     if (line !== undefined) return line;
   }

@@ -95,6 +95,21 @@ describe('numbers as people write them', () => {
     expect(found?.hint).toContain('18 ga');
   });
 
+  it('so is one in quotes; one with a unit is not', () => {
+    const hint = (written: string): string | undefined =>
+      read('thickness: 18 ga', `thickness: ${written}`).findings.find(({ path }) => path === 'sheet.thickness')?.hint;
+    expect(hint("'18'")).toBe('if you mean the gauge, write 18 ga');
+    expect(hint('18 mm')).toBe('check the number and its unit');
+  });
+
+  it('what the job says nothing of has no line', () => {
+    const { findings } = parseJob('title: Shelf\nunits: in\n', tables);
+    expect(findings.map(({ path, line }) => [path, line])).toEqual([
+      ['sheet', undefined],
+      ['bend', undefined],
+    ]);
+  });
+
   it('a gauge or a screw after a bare #, where YAML begins a comment, is told from nothing', () => {
     const [gauge, ...more] = read('thickness: 18 ga', 'thickness: #18').findings;
     expect(more).toEqual([]);

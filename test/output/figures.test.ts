@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parseJob } from '../../src/job/parse';
 import { planJob } from '../../src/output/pipeline';
-import { figureIn, keyFigures, nameOf, sayFigure, type Printers } from '../../src/output/plan/figures';
+import { figureIn, keyFigures, nameOf, sayFigure, type FigureId, type Printers } from '../../src/output/plan/figures';
 import { starters, tables } from '../helpers/starters';
 
 /** Every amount as it is, with a letter for its kind. */
@@ -28,7 +28,7 @@ describe('the plan’s key figures', () => {
     for (const key of ['id', 'name', 'why'] as const)
       expect(new Set(figures.map((figure) => figure[key])).size).toBe(figures.length);
     // Each against the number in the plan that plan.json prints.
-    const said = (id: Parameters<typeof figureIn>[1]): string | undefined => {
+    const said = (id: FigureId): string | undefined => {
       const figure = figureIn(figures, id);
       return figure && sayFigure(figure, plain);
     };

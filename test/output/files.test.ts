@@ -4,7 +4,7 @@ import { parseSync, type INode } from 'svgson';
 import { describe, expect, it } from 'vitest';
 import { openFirst } from '../../src/cli/open-first';
 import { cutOrder } from '../../src/base/drawing';
-import { makeFiles } from '../../src/output/files';
+import { makeFiles, type FileOptions } from '../../src/output/files';
 import { font } from '../helpers/font';
 import { cutWith } from '../helpers/for-tool';
 import { asText, filesOf } from '../helpers/laid-out';
@@ -214,7 +214,7 @@ describe.each(starters.flatMap((name) => (['router', 'laser'] as const).map((too
 describe('the files a job asks for', () => {
   it('are lines and arcs in inches where it says so, and the command line has the last word', async () => {
     const planned = planStarter('plain-curve', (text) => `${text}\nfiles: { dxf: lines, units: in }\n`);
-    const station = async (options: Parameters<typeof makeFiles>[2]): Promise<ReturnType<typeof readDxf>> => {
+    const station = async (options: FileOptions): Promise<ReturnType<typeof readDxf>> => {
       const files = await makeFiles(planned, { tables, font }, options);
       return readDxf(textOf(files.find(({ path }) => path === 'parts/S1.dxf')?.content ?? ''));
     };

@@ -2,12 +2,11 @@ import fc from 'fast-check';
 import { sayFindings } from '../../../src/findings/say';
 import { describe, expect, it } from 'vitest';
 import { toRadians } from '../../../src/base/angle';
+import type { SheetMetal as Sheet } from '../../../src/design/bend/section';
 import { fitTrials } from '../../../src/design/bend/trial';
 import type { Strip } from '../../../src/job/job';
 import { tryStarter, tables } from '../../helpers/starters';
 import { cases } from '../../helpers/cases';
-
-type Sheet = Parameters<typeof fitTrials>[1];
 
 /** The sheet is integrated layer by layer: nothing shared with the closed forms under src/. */
 const LAYERS = 1000;
