@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { asLoop } from '../../src/base/as-loop';
 import { flattenLoop } from '../../src/base/flatten';
 import { integrate, nodesBetween } from '../../src/base/integrate';
 import { minimumBetween } from '../../src/base/minimum';
@@ -131,6 +132,21 @@ describe('polygons and flattened loops', () => {
   });
 });
 
+describe('a circle as a loop', () => {
+  it('is two half circles from its left; a loop is its own', () => {
+    const loop = asLoop({ kind: 'circle', operation: 'hole', x: 20, y: 7, radius: 3 });
+    expect(loop).toEqual({
+      kind: 'loop',
+      operation: 'hole',
+      vertices: [
+        { x: 17, y: 7, bulge: 1 },
+        { x: 23, y: 7, bulge: 1 },
+      ],
+    });
+    expect(asLoop(loop)).toBe(loop);
+  });
+});
+
 describe('space', () => {
   const quarter = turnAbout([1, 0, 0], [0, 0, 1], Math.PI / 2);
 
@@ -188,6 +204,7 @@ describe('drawings mirrored', () => {
       100,
     );
     expect(line).toMatchObject({ from: [99, 2], to: [70, 4] });
+    expect(() => mirrorShapes([{ kind: 'stroke', operation: 'label', points: [[1, 2]] }], 100)).toThrow('strokes');
     expect(circle).toMatchObject({ x: 80, y: 7, radius: 3 });
     // Reversed; each side keeps its own arc: 10,0 → 0,0 was 0 → 10 with 0.1, and so on.
     expect(loop).toMatchObject({

@@ -4,6 +4,7 @@ import {
   formatDiameter,
   formatForce,
   formatLength,
+  parseAngle,
   parseForce,
   parseLength,
   toFractionalInches,
@@ -181,4 +182,37 @@ describe('forces', () => {
 it('forces for reading: whole newtons, or whole pounds-force beside inches', () => {
   expect(formatForce(199.6, 'mm')).toBe('200 N');
   expect(formatForce(45 * 4.448222, 'in')).toBe('45 lbf');
+});
+
+describe('angles as people write them', () => {
+  it.each([
+    ['90', 90],
+    ['90°', 90],
+    [' 45.5 deg ', 45.5],
+    ['-3 degrees', -3],
+    ['+.5 degree', 0.5],
+    ['7.', 7],
+    [`90${' '.repeat(62)}`, 90],
+    [`90${' '.repeat(63)}`, null],
+    ['90 rad', null],
+    ['x90', null],
+    ['', null],
+  ])('%s is %s', (text, expected) => {
+    expect(parseAngle(text)).toBe(expected);
+  });
+
+  it('a text of 64 characters may be a quantity, a longer one is none', () => {
+    const [fits, long] = [`1${'0'.repeat(60)} mm`, `1${'0'.repeat(61)} mm`];
+    expect(parseLength(fits, 'mm')).toEqual({ ok: true, mm: 1e60 });
+    expect(parseLength(long, 'mm')).toEqual({ ok: false, reason: 'too long' });
+    expect(parseForce(`1${'0'.repeat(61)} N`, 'mm')).toBe(1e61);
+    expect(parseForce(`1${'0'.repeat(62)} N`, 'mm')).toBeNull();
+  });
+
+  it('millimetres are never a fraction of an inch, and a diameter of no 64th is in thousandths', () => {
+    expect(formatLength(25.4, 'mm')).toBe('25.4 mm');
+    expect(formatDiameter(25.4 / 64, 'in')).toBe('1/64 in');
+    expect(formatDiameter(-25.4 / 64, 'in')).toBe('-1/64 in');
+    expect(formatDiameter(0.45, 'in')).toBe('0.018 in');
+  });
 });

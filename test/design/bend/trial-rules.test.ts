@@ -71,6 +71,10 @@ describe('a strip as measured', () => {
     expect(found?.values['change']).toBeCloseTo(0.25, 12);
   });
 
+  it('is told within an eighth by springback of just four degrees', () => {
+    expect(checkStrip(strip({ bent: toRadians(8), left: toRadians(4) }), 0, 1)).toEqual([]);
+  });
+
   it('contradicts its sheet beyond twice the table’s strength or half of it', () => {
     for (const factor of [0.5, 1, 2]) expect(checkFactor(strip({}), 0, factor)).toEqual([]);
     for (const factor of [0.499, 2.001]) {

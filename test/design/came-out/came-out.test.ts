@@ -145,6 +145,57 @@ describe('parts at both ends', () => {
   });
 });
 
+describe('parts in the middle, and parts of which little was measured', () => {
+  const held = onForm(33, 33);
+  const { finished, wrap, angle } = planWith('plain-curve', '[{ radius: 33, bent: 100, left: 88 }]', held).bend;
+  const cameOut = (at: number, off: number): Part => ({
+    at,
+    radius: finished.from,
+    angle: angle + off,
+    wrap: wrap.chosen,
+  });
+  const kept = (...parts: readonly Part[]) => trialsOf(planWith('plain-curve', partsIn(...parts), held)).legsKeep;
+
+  it('one at the middle counts for either end, one nearer to an end for that alone, and for both where it is the only one', () => {
+    // 457.2 mm long: its middle at 228.6.
+    const both = kept(cameOut(0, 1), cameOut(228.6, 3));
+    expect([both.from, both.to]).toEqual([expect.closeTo(2, 6), expect.closeTo(3, 6)]);
+    const other = kept(cameOut(228.6, 3), cameOut(457.2, 1));
+    expect([other.from, other.to]).toEqual([expect.closeTo(3, 6), expect.closeTo(2, 6)]);
+    const apart = kept(cameOut(10, 1), cameOut(440, 2));
+    expect([apart.from, apart.to]).toEqual([expect.closeTo(1, 6), expect.closeTo(2, 6)]);
+    const only = kept(cameOut(440, 2));
+    expect([only.from, only.to]).toEqual([expect.closeTo(2, 6), expect.closeTo(2, 6)]);
+  });
+
+  it('a radius alone says nothing of angles; a part beside a strip is no lone strip', () => {
+    const plan = planWith('plain-curve', partsIn({ at: 0, radius: 40 }));
+    const [part] = trialsOf(plan).parts;
+    expect(part).toMatchObject({ again: null, reckoned: { angle: null }, sure: { angle: null } });
+    expect(trialsOf(plan).legsKeep).toEqual({ from: 0, to: 0 });
+    const codes = (trials: string) => planWith('plain-curve', trials).findings.map(({ code }) => code);
+    expect(codes('[{ radius: 33, bent: 100, left: 88 }]')).toContain('one-strip');
+    expect(codes('[{ radius: 33, bent: 100, left: 88 }, { part: { at: 0, radius: 40 } }]')).not.toContain('one-strip');
+  });
+
+  it('an angle that no sheet of the name comes out at is refused, and nothing is planned on it', () => {
+    const refused = (part: Part) => tryStarter('plain-curve', (text) => `${text}\ntrials: ${partsIn(part)}\n`);
+    for (const [came, stronger] of [
+      [20, 'stronger'],
+      [140, 'weaker'],
+    ] as const) {
+      const { plan, buildable, findings } = refused({ at: 0, angle: came, wrap: 100 });
+      expect(buildable).toBe(false);
+      expect([plan.bend, plan.hold, plan.trials]).toEqual([null, null, null]);
+      expect(findings.filter(({ level }) => level === 'error')).toMatchObject([
+        { code: 'part-contradicts-sheet', path: 'trials[0].part', values: { trial: 1, stronger } },
+      ]);
+    }
+    // One that is refused before any sum is done.
+    expect(refused({ at: 0, angle: 88 }).plan.bend).toBeNull();
+  });
+});
+
 describe('how sure it is', () => {
   it('a radius read to 2 %, an angle to half a degree and the take-off to one: by hand', () => {
     const plan = planWith('plain-curve', partsIn({ at: 0, radius: 40, angle: 88, wrap: 95 }));

@@ -39,6 +39,39 @@ describe('a held leg of unlike depth', () => {
     expect(stretchesShort(narrowing, 5, { from: 0, to: 400 })).toEqual([]);
   });
 
+  it('is short only between the places asked for, from as short a stretch as asked for on', () => {
+    const level = (from: number, to: number, deep: number) => ({
+      ...{ from, to },
+      under: { A: deep, B: deep },
+      last: { A: deep, B: deep },
+    });
+    const steps = [
+      level(0, 100, 30),
+      level(100, 101, 60),
+      level(101, 200, 20),
+      level(200, 300, 60),
+      level(300, 301, 10),
+    ];
+    const all = { from: 0, to: 301 };
+    // Just as deep as the reach is deep enough.
+    expect(stretchesShort(steps, 30, all)).toEqual([
+      { from: 101, to: 200, least: 20 },
+      { from: 300, to: 301, least: 10 },
+    ]);
+    // A gap of a millimetre parts two stretches, a shorter one does not; nor does a stretch shorter than asked for count.
+    expect(stretchesShort(steps, 40, all).map(({ from, to }) => [from, to])).toEqual([
+      [0, 100],
+      [101, 200],
+      [300, 301],
+    ]);
+    expect(stretchesShort(steps, 40, { ...all, shortest: 1.1 })).toEqual([{ from: 0, to: 200, least: 20 }]);
+    expect(stretchesShort(steps, 40, { from: 150, to: 250 })).toEqual([{ from: 150, to: 200, least: 20 }]);
+    expect(stretchesShort(steps, 40, { from: 200, to: 300 })).toEqual([]);
+    // Deepening from 20 to 60 over 100 mm: 40 at its middle.
+    const rising = [{ from: 0, to: 100, under: { A: 20, B: 60 }, last: { A: 60, B: 60 } }];
+    expect(stretchesShort(rising, 40, { from: 0, to: 100 })).toEqual([{ from: 0, to: 50, least: 20 }]);
+  });
+
   it('holds as one of like depth where it is as deep everywhere', () => {
     const alike = withDepths([60, 60, 60, 60]);
     expect(clampNeed(alike)).toEqual(clampNeed(even));
