@@ -3,18 +3,15 @@ import { InternalError } from '../../base/errors';
 import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { Job } from '../../job/job';
-import type { Ends } from '../../base/ends';
 import { elasticRadius, type Section } from './section';
 import { finishedRadius, formRadiusFor } from './springback';
 import { ROUNDING } from '../../base/tolerance';
 
-/** The bend before and after release: inside surfaces in mm, wraps about the centre line in radians. */
+/** The bend before and after release: inside surfaces in mm, the finished wrap about the centre line in radians. */
 export interface BendShape {
   readonly finished: Cone;
   readonly form: Cone;
   readonly finishedWrap: number;
-  /** Needed at each end, and the one chosen. */
-  readonly wrap: Ends & { readonly chosen: number };
 }
 
 /** What the sheet must be wrapped to, or what it springs back to, for the job's radii. Null where no such bend exists; the findings say why. */
@@ -26,10 +23,7 @@ export function shapeBend(job: Job, section: Section): Staged<BendShape | null> 
   if (apart) return { value: null, findings: [apart] };
   const finishedWrap = wrapFromAngle(job.bend.angle, finished.halfAngle);
   if (Number.isNaN(finishedWrap)) return { value: null, findings: [tooSteepForAngle(job, finished)] };
-  const wrapAt = (x: number): number =>
-    (finishedWrap * midRadiusAt(finished, section.thickness, x)) / midRadiusAt(form, section.thickness, x);
-  const [A, B] = [wrapAt(0), wrapAt(job.bend.length)];
-  return { value: { finished, form, finishedWrap, wrap: { A, B, chosen: (A + B) / 2 } }, findings: [] };
+  return { value: { finished, form, finishedWrap }, findings: [] };
 }
 
 function findCones(job: Job, section: Section): { finished: Cone; form: Cone } | { findings: Finding[] } {
