@@ -4,15 +4,17 @@ import type { Answer, Ask } from './worker';
 /** A worker that has been at one job for longer than this is left for a new one when the job changes, ms. */
 const PATIENCE = 6000;
 
+type Answered = Extract<Answer, { readonly worked: unknown }>['worked'];
+
 /** What is worked out beside the page, and how the page itself does it where no worker is to be had. */
-export interface Business<Asked, Worked> {
+export interface Business<Asked, Worked, Handed extends Answered> {
   readonly ask: (id: number, asked: Asked) => Ask;
   readonly here: (asked: Asked) => Worked;
+  /** What the worker answers, as the page has it. */
+  readonly heard: (answer: Handed) => Worked;
   /** How long typing must rest before the page itself works, ms; null for what it does at once, also until its worker has started. */
   readonly rest: number | null;
 }
-
-type Answered = Extract<Answer, { readonly worked: unknown }>['worked'];
 
 interface FilesAsked {
   readonly done: (files: readonly OutputFile[]) => void;
@@ -20,7 +22,7 @@ interface FilesAsked {
 }
 
 /** Works jobs out beside the page, the newest job first: what is asked while it is at work waits, and only the last of it is done. */
-export class Planner<Asked, Worked extends Answered> {
+export class Planner<Asked, Worked, Handed extends Answered> {
   private worker: Worker | null = null;
   private alone = false;
   private ready = false;
@@ -31,7 +33,7 @@ export class Planner<Asked, Worked extends Answered> {
   private readonly filesAsked = new Map<number, FilesAsked>();
 
   constructor(
-    private readonly business: Business<Asked, Worked>,
+    private readonly business: Business<Asked, Worked, Handed>,
     private readonly take: (worked: Worked, asked: Asked) => void,
   ) {}
 
@@ -104,7 +106,7 @@ export class Planner<Asked, Worked extends Answered> {
     [this.busy, this.next] = [null, null];
     if (next) this.send(next);
     // What one business asks is answered in its own kind.
-    this.take(answer.worked as Worked, busy.asked);
+    this.take(this.business.heard(answer.worked as Handed), busy.asked);
   }
 
   /** A browser that lets no worker run: the page works by itself. */

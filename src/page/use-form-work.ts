@@ -1,5 +1,6 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Draft } from './draft';
+import { takeOver, type HandedOver } from './hand-over';
 import { Planner, type Business } from './planner';
 import { work, type Worked } from './work';
 
@@ -12,9 +13,10 @@ export interface FormWork {
   readonly now: () => Worked;
 }
 
-const business: Business<Draft, Worked> = {
+const business: Business<Draft, Worked, HandedOver> = {
   ask: (id, asked) => ({ id, want: 'form', asked }),
   here: work,
+  heard: takeOver,
   rest: null,
 };
 

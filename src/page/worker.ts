@@ -1,7 +1,8 @@
 import type { OutputFile } from '../base/drawing';
 import type { Draft } from './draft';
+import { handOver, type HandedOver } from './hand-over';
 import { filesOf, workPanel, type PanelAsked, type PanelWorked } from './panel/panel-work';
-import { faultText, work, type Worked } from './work';
+import { faultText, work } from './work';
 
 /** What the page asks of its worker. */
 export type Ask =
@@ -11,7 +12,7 @@ export type Ask =
 /** What the worker answers. */
 export type Answer =
   | { readonly id: null; readonly ready: true }
-  | { readonly id: number; readonly worked: Worked | PanelWorked }
+  | { readonly id: number; readonly worked: HandedOver | PanelWorked }
   | { readonly id: number; readonly files: readonly OutputFile[] }
   | { readonly id: number; readonly fault: string };
 
@@ -28,7 +29,7 @@ export function serve(): void {
   let key = '';
   const answer = async ({ id, want, asked }: Ask): Promise<Answer> => {
     try {
-      if (want === 'form') return { id, worked: work(asked) };
+      if (want === 'form') return { id, worked: handOver(work(asked)) };
       const worked = planned(asked);
       if (want === 'plan') return { id, worked };
       if (!worked.planned) return { id, fault: 'the panel cannot be made as it is' };

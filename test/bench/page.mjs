@@ -12,7 +12,7 @@ import { chromium } from 'playwright-core';
 const CHROMIUM = process.env.CHROMIUM ?? '/usr/bin/chromium';
 const CHANGES = Number(process.env.BENCH_CHANGES ?? 2000);
 /** Values dragged through, and those of them that only warm it up. */
-const [VALUES, SLOW, WARM] = [60, 20, 15];
+const [VALUES, SLOW, WARM] = [40, 15, 15];
 
 if (!existsSync(CHROMIUM)) {
   console.log('SKIPPED: the page needs Chromium');

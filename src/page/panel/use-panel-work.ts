@@ -3,9 +3,10 @@ import type { OutputFile } from '../../base/drawing';
 import { Planner, type Business } from '../planner';
 import { filesOf, workPanel, type PanelAsked, type PanelWorked } from './panel-work';
 
-const business: Business<PanelAsked, PanelWorked> = {
+const business: Business<PanelAsked, PanelWorked, PanelWorked> = {
   ask: (id, asked) => ({ id, want: 'plan', asked }),
   here: workPanel,
+  heard: (worked) => worked,
   rest: 400,
 };
 
