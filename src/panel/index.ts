@@ -30,6 +30,8 @@ export { cornerTreats } from './flat/panel';
 export type { Mockup, TakenOff, Traced, TracedBend } from './traced/traced';
 export type { TracedPanel } from './traced/lay-out';
 export { layOutTraced } from './traced/lay-out';
+export type { CornerBlock, CornerBlockLayer } from './corner/corner-block';
+export { cornerBlock } from './corner/corner-block';
 export { dartAngle, meetingSlant, rimShrink, sharpDart } from './corner/dart';
 export type { Wrapped } from './fold/bend-motion';
 export type { Folded, Piece, SheetPlace } from './fold/fold';

@@ -19,6 +19,8 @@ export interface PanelRules {
   readonly clampFrame: number;
   readonly metalGap: number;
   readonly metalBorder: number;
+  readonly cornerBlockPast: number;
+  readonly cornerBlockLeg: number;
 }
 
 /** The panel rules that come with the program. */
@@ -45,5 +47,7 @@ export function loadPanelRules(): PanelRules {
     clampFrame: rule('clampFrame'),
     metalGap: rule('metalGap'),
     metalBorder: rule('metalBorder'),
+    cornerBlockPast: rule('cornerBlockPast'),
+    cornerBlockLeg: rule('cornerBlockLeg'),
   };
 }

@@ -172,6 +172,9 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
   'seams-crowded': fromFile('hood-side', (text) =>
     text.replace(/\nseams:.*?\n\n/su, `\nseams: [${['top', 'back'].map(SEAM).join(', ')}]\n\n`),
   ),
+  'corner-block': fromFile('hood-side', (text) =>
+    text.replace('long/short: {', 'long/back: { block: true }\n  long/short: {'),
+  ),
   'trim-before-next': fromFile('hood-side', (text) => text),
   'panel-name': assembly('middle:', 'mid/dle:'),
   'panel-file-outside': assembly('dust-hood/middle', '../middle'),

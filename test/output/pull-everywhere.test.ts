@@ -222,7 +222,7 @@ describe.each(panelStarters)('every number of pull and hold of each bend of %s',
   });
 
   it('is on the sheet of the order of work', () => {
-    const noBoards = { blanks: [], pieces: { forms: [], parts: [], boards: [] }, tables };
+    const noBoards = { blanks: [], pieces: { forms: [], parts: [], blocks: [], boards: [] }, tables };
     const tablesOf = writeWorkSheet(planned, noBoards).split('<table');
     for (const [bendName, { alone }] of bends) {
       const own = tablesOf.find((one) => new RegExp(`<caption>\\d+\\. ${bendName}</caption>`, 'u').test(one)) ?? '';

@@ -134,6 +134,28 @@ export const panelFindings = {
       allowed: 'open',
     }),
   ),
+  'corner-block': error(
+    { why: ['none', 'turns', 'overhang', 'room'] },
+    ({ why }) =>
+      ({
+        none: {
+          message: 'no two bends meet there for a block to fit',
+          hint: 'name the edges of two bends side by side',
+        },
+        turns: {
+          message: 'one bend goes up and the other down: there is no inside for a block to fit',
+          hint: 'leave `block` out',
+        },
+        overhang: {
+          message: 'a leg bent to more than a right angle leans over the block',
+          hint: 'leave `block` out, and dress over a block of your own',
+        },
+        room: {
+          message: 'the base has no room for a block with two dowels there',
+          hint: 'leave `block` out, or make the base larger',
+        },
+      })[why],
+  ),
   'corner-shrink': error({ share: 'percent', most: 'percent' }, ({ share, most }) => ({
     message: `left whole, the rim would have to shrink by ${share}`,
     hint: 'mitre the corner, round the base more, or make the legs lower',

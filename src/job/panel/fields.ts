@@ -117,6 +117,8 @@ export interface CornerChoice {
   readonly treat: 'mitre' | 'open' | 'lap' | 'dress' | null;
   readonly gap: number | null;
   readonly rounded: number;
+  /** Whether a block to dress it over is made. */
+  readonly block: boolean;
 }
 
 const TREATS = ['mitre', 'open', 'lap', 'dress'] as const;
@@ -134,9 +136,14 @@ const cornerChoices = written<readonly CornerChoice[]>(
         treat: about(z.optional(z.enum(TREATS)), 'What becomes of the corner'),
         gap: about(z.optional(lengthShape), 'Between the edges at the rim'),
         rounded: about(z.optional(lengthShape), 'Rounding of the corner that is dressed'),
+        block: about(
+          z.optional(z.boolean()),
+          'Whether a block of layers of board, shaped as its finished inside, is made to dress it over',
+        ),
       }),
     ),
-    writing: 'A block of blocks by `edge/edge`, each with `treat` (mitre, open, lap, dress), `gap`, `rounded`',
+    writing:
+      'A block of blocks by `edge/edge`, each with `treat` (mitre, open, lap, dress), `gap`, `rounded`, `block` (true: a block to dress it over)',
     required: false,
     without: 'a mitre, or open where metal is lacking',
     read: (reader, path) => {
@@ -148,6 +155,7 @@ const cornerChoices = written<readonly CornerChoice[]>(
           treat: TREATS.find((treat) => treat === reader.at([...at, 'treat'])) ?? null,
           gap: reader.length([...at, 'gap'], { min: 0, max: 100 }) ?? null,
           rounded: reader.length([...at, 'rounded'], { min: 0, max: 3000 }) ?? 0,
+          block: reader.at([...at, 'block']) === true,
         };
       });
     },

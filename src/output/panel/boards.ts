@@ -3,6 +3,10 @@ import { fileName } from '../../base/file-name';
 import type { LaidOut } from '../../drawing/boards/laid-out';
 import type { Part } from '../../drawing/parts/part';
 import type { Tables } from '../../tables/tables';
+import { drawCornerBlock } from '../../drawing/panel/corner-block';
+import { withOverall } from '../../drawing/parts/overall';
+import { fitToTool } from '../../drawing/tooling';
+import { boardOf } from '../../design/built/board-of';
 import { drawPieces, layOutPieces } from '../pieces';
 import type { BuildablePanel, PanelForm } from './plan-panel';
 import { unlikeNames } from './unlike-names';
@@ -16,30 +20,52 @@ export interface FormPieces {
   readonly parts: readonly Part[];
 }
 
-/** Every piece of board of a panel's forms, and all of them laid out together. */
+/** Every piece of board of a panel's forms and its corners' blocks, and all of them laid out together. */
 export interface PanelPieces {
   readonly forms: readonly FormPieces[];
   /** By the names they have on the boards: with the form's before them where there are several, `long-S1`. */
   readonly parts: readonly Part[];
+  /** The layers of the corners' blocks, which are of no form. */
+  readonly blocks: readonly Part[];
   readonly boards: readonly LaidOut[];
 }
 
 /** The pieces of all forms of a panel, on as few boards as hold them. Where there are several forms each piece has its form's name written on it. */
-export function piecesOfPanel({ forms }: Pick<BuildablePanel, 'forms'>, tables: Tables): PanelPieces {
+export function piecesOfPanel(planned: PanelOfPieces, tables: Tables): PanelPieces {
+  const { forms } = planned;
   const folders = unlikeNames(forms.map(({ name }) => fileName(name)));
   const several = forms.length > 1;
   const made = forms.map((form, index): FormPieces => {
     const parts = drawPieces(form.planned, tables, several ? form.name : null);
     return { form, folder: at(folders, index), parts };
   });
-  const parts = made.flatMap(({ folder, form, parts: own }) =>
+  const blocks = blockPieces(planned, tables);
+  const ofForms = made.flatMap(({ folder, form, parts: own }) =>
     own.map((part): Part =>
       several ? { ...part, id: idAmongForms(folder, part.id), name: `${part.name} of form ${form.name}` } : part,
     ),
   );
   // Boards, tool and spacing are the job's own, alike for every form.
-  return { forms: made, parts, boards: layOutPieces(parts, at(forms, 0).planned, tables) };
+  const parts = [...ofForms, ...blocks];
+  return { forms: made, parts, blocks, boards: layOutPieces(parts, at(forms, 0).planned, tables) };
 }
+
+/** The layers of the blocks for a panel's corners, for each hand it is made for, drawn as the job's tool needs them. */
+export function blockPieces({ panel, blocks, job }: PanelOfPieces, tables: Tables): Part[] {
+  const { stations } = job.board;
+  const board = boardOf(stations, tables).thickness;
+  const hands = job.panel.pair ? (['left', 'right'] as const) : ([null] as const);
+  const parts = blocks.flatMap(({ name, block, dowel }) =>
+    hands.flatMap((hand) => drawCornerBlock({ panel, name, block, dowel, stock: stations.stock, board, hand })),
+  );
+  return fitToTool(
+    parts.map((part) => withOverall(part, job.units)),
+    job.cut,
+    tables,
+  );
+}
+
+type PanelOfPieces = Pick<BuildablePanel, 'forms' | 'panel' | 'blocks' | 'job'>;
 
 /** What a piece is called among those of other forms. */
 export function idAmongForms(folder: string, id: string): string {

@@ -28,7 +28,7 @@ import { writeTemplates, type Template } from '../pdf/pdf';
 import { blankOf } from './panel-blank';
 import { toPanelPlan } from './panel-plan';
 import type { BuildablePanel } from './plan-panel';
-import { idAmongForms, piecesOfPanel, type PanelPieces } from './boards';
+import { blockPieces, idAmongForms, piecesOfPanel, type PanelPieces } from './boards';
 import { unlikeNames } from './unlike-names';
 import { writeWorkSheet } from './sheet/work-sheet';
 
@@ -61,6 +61,9 @@ export async function makePanelFiles(
   return [
     ...[...blanks, ...onSheets].flatMap(({ path, drawing }) =>
       cutFiles({ path, title: `${job.title}: ${path}`, drawing }, job, written, FINE),
+    ),
+    ...pieces.blocks.flatMap(({ id, name, drawing }) =>
+      cutFiles({ path: `corners/${id}`, title: `${job.title}: ${name}`, drawing: inCorner(drawing) }, job, written),
     ),
     ...boardDrawings(pieces.boards, job).flatMap((one) => cutFiles(one, job, written)),
     ...(await boardPrints(pieces.boards, planned, tables, given.font)),
@@ -96,13 +99,15 @@ export async function makePanelFiles(
 }
 
 /** The steps of cutting of all forms' pieces, by the names these have on the boards. */
-function operationsOf({ forms }: PanelPieces, { tools }: Tables): OperationRow[] {
-  return forms.flatMap(({ form, folder, parts }) => {
+function operationsOf({ forms, blocks }: PanelPieces, { tools }: Tables): OperationRow[] {
+  const ofBlocks = blocks.map((part) => ({ ...part, drawing: inCorner(part.drawing) }));
+  const ofForms = forms.flatMap(({ form, folder, parts }) => {
     const placed = parts.map((part) => ({ ...part, drawing: inCorner(part.drawing) }));
     return operationRows(placed, form.planned, tools).map((row) =>
       forms.length > 1 ? { ...row, part: idAmongForms(folder, row.part) } : row,
     );
   });
+  return [...ofForms, ...operationRows(ofBlocks, at(forms, 0).form.planned, tools)];
 }
 
 /** The panel as it is folded of paper. */
@@ -113,7 +118,11 @@ export function modelOf({ panel, job, order }: BuildablePanel): ModelledPanel {
 
 /** What a panel's own templates.pdf holds, at true size. */
 export function templatesOfPanel(planned: BuildablePanel, tables: Tables): Template[] {
-  return [...blankTemplates(blankDrawings(planned), planned.job), ...gaugeTemplates(guestGauges(planned), tables)];
+  return [
+    ...blankTemplates(blankDrawings(planned), planned.job),
+    ...gaugeTemplates(guestGauges(planned), tables),
+    ...templatesOf(at(planned.forms, 0).planned, { parts: blockPieces(planned, tables), aids: [] }, tables),
+  ];
 }
 
 /** The blanks to lay on the sheet and prick through: those of the hand the job has printed. */

@@ -9,6 +9,7 @@ import type { SaidFinding } from '../../findings/say';
 import type { BuiltPlan, PlanHold, PlanPull } from '../plan/plan';
 import { benchOf, type BenchRoom } from './bench';
 import { grainDegrees } from './grain';
+import type { NamedBlock } from './corner-blocks';
 import type { BuildablePanel } from './plan-panel';
 import type { HowTraced } from './flat-panel';
 
@@ -129,6 +130,18 @@ export interface PlanPanelCorner {
   readonly gap: number;
   readonly reach: readonly [number, number];
   readonly root: { readonly at: Point; readonly diameter: number } | null;
+  /** The block it is dressed over; null where the job asks for none. */
+  readonly block: PlanCornerBlock | null;
+}
+
+/** Layers from the base up, each by the heights of its faces over the base's inside face and by its outline there, on the flat. */
+export interface PlanCornerBlock {
+  readonly reach: number;
+  readonly height: number;
+  readonly dowel: number;
+  readonly holes: readonly Point[];
+  readonly foot: readonly Point[];
+  readonly layers: readonly { readonly from: number; readonly to: number; readonly outline: readonly Point[] }[];
 }
 
 export interface PlanPanelForm {
@@ -143,7 +156,7 @@ const MM3_PER_M3 = 1e9;
 
 /** The plan of a panel that can be made. */
 export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFinding[]): PanelPlan {
-  const { job, panel, bends, order, forms } = planned;
+  const { job, panel, bends, order, forms, blocks } = planned;
   const name = (index: number): string => panel.bends[index]?.name ?? '';
   const [grain, benches] = [grainDegrees(planned), benchOf(planned)];
   return {
@@ -183,6 +196,7 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
         gap,
         reach,
         root,
+        block: blockPart(blocks.find(({ block }) => block.between[0] === a && block.between[1] === b)),
       })),
       order: order.map(({ bend }) => name(bend)),
       pair: job.panel.pair,
@@ -197,6 +211,12 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
     })),
     findings,
   };
+}
+
+function blockPart(made: NamedBlock | undefined): PlanCornerBlock | null {
+  if (!made) return null;
+  const { reach, height, holes, foot, layers } = made.block;
+  return { reach, height, dowel: made.dowel, holes, foot, layers };
 }
 
 function finishPart({

@@ -7,6 +7,7 @@ import type { PanelRules } from '../../tables/panel-rules';
 import type { Tables } from '../../tables/tables';
 import type { Buildable } from '../pipeline';
 import { edgesAndSeams, leftOnAndMetal, type PanelFinish } from './finish/finish';
+import { cornerBlocksOf, type NamedBlock } from './corner-blocks';
 import { flatOf } from './flat-of';
 import type { FlatPanel } from './flat-panel';
 import { inBend, unlike } from './in-bend';
@@ -36,6 +37,8 @@ export interface BuildablePanel {
   readonly flat: FlatPanel;
   /** What is left on and trimmed, seams, edges, the metal it is cut from. */
   readonly finish: PanelFinish;
+  /** The blocks its corners are dressed over, where the job asks for them. */
+  readonly blocks: readonly NamedBlock[];
   readonly bends: readonly PanelBend[];
   readonly order: readonly Step[];
   readonly forms: readonly PanelForm[];
@@ -72,7 +75,9 @@ export function planPanel(
   if (!flat || hasErrors(soFar)) return refuse(soFar);
   const { panel } = flat;
   const early = edgesAndSeams(job, flat);
-  if (hasErrors(early.findings)) return refuse([...soFar, ...early.findings]);
+  const blocks = cornerBlocksOf(job, panel, { tables, rules });
+  if (hasErrors([...early.findings, ...blocks.findings]))
+    return refuse([...soFar, ...early.findings, ...blocks.findings]);
   const planForm = formPlanner(tables);
   const ways = panel.bends.map((bend) => waysToMake(job, panel, bend, planForm));
   const stuck = ways.flatMap(({ base, leg }, index) =>
@@ -93,7 +98,18 @@ export function planPanel(
   if (hasErrors(findings)) return refuse(findings, panel);
   const bends = panel.bends.map((bend, index) => bendMade(bend, stepOf(steps, index), at(made, index)));
   const finish = { ...early.value, ...late.value };
-  return { buildable: true, job, panel, flat, finish, bends, order: steps, forms, findings: unlike(findings, panel) };
+  return {
+    buildable: true,
+    job,
+    panel,
+    flat,
+    finish,
+    blocks: blocks.value,
+    bends,
+    order: steps,
+    forms,
+    findings: unlike(findings, panel),
+  };
 }
 
 function stepOf(steps: readonly Step[], index: number): Step {

@@ -64,6 +64,12 @@ export function innerAlong(bend: CornerBend, line: readonly FromCentre[]): (shar
   };
 }
 
+/** How far inside a bend's inside surface a place of the base's space lies, as {@link innerAlong} has it: above the base's inside face at the most its height. */
+export function depthInside(bend: CornerBend, place: Place3): number {
+  const seen = fromCentre(bend, movedBy(back(frameMotion(bend)), place));
+  return innerAlong(bend, [seen, seen])(0);
+}
+
 /** A place along a bend's centre line from end A, ahead of it toward the leg, and from it toward the base line; mm. */
 export interface FromCentre {
   readonly along: number;

@@ -25,7 +25,7 @@ function pair(cell: string): Flat {
 }
 
 /** What is marked out does not hang on how the forms' pieces lie on their boards. */
-const noBoards = { blanks: [], pieces: { forms: [], parts: [], boards: [] }, tables };
+const noBoards = { blanks: [], pieces: { forms: [], parts: [], blocks: [], boards: [] }, tables };
 
 interface Printed {
   readonly places: readonly { readonly name: string; readonly flat: Flat; readonly then: string }[];

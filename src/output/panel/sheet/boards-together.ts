@@ -22,7 +22,7 @@ export function shopOf(
 
 /** The boards with the pieces of every form on them, and what is cut from each. */
 export function boardsTogether(
-  { forms, parts, boards }: PanelPieces,
+  { forms, parts, blocks, boards }: PanelPieces,
   given: { readonly tables: Tables; readonly units: SheetUnits },
 ): HtmlElement[] {
   const several = forms.length > 1;
@@ -37,7 +37,9 @@ export function boardsTogether(
   );
   const [first] = forms;
   if (!first) return [];
-  const { job, say, tables } = shopOf(first.form.planned, first.parts, given);
+  const shop = shopOf(first.form.planned, first.parts, given);
+  const { job, say, tables } = shop;
+  for (const part of blocks) rows.set(part.id, { ...pieceRow(shop, part), names: [part.id] });
   const rowOf = (part: Part): PieceRow => {
     const row = rows.get(part.id);
     if (!row) throw new InternalError(`a piece of no form: ${part.id}`);

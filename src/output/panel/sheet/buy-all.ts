@@ -35,6 +35,7 @@ export function buyAll(given: ToBuy): HtmlElement[] {
         ...seamRows(given),
         ...woodRows(given),
         ...screwRows(given),
+        ...dowelRows(given),
         ...pullRows(given),
         ...packingRows(given),
         clampRow(given),
@@ -109,6 +110,16 @@ function screwRows({ pieces: { forms } }: ToBuy): Row[] {
     screw.lengthName,
     String(number),
     several ? of.join(', ') : '',
+  ]);
+}
+
+function dowelRows({ planned: { blocks, job }, say }: ToBuy): Row[] {
+  const hands = job.panel.pair ? 2 : 1;
+  return blocks.map(({ name, block, dowel }): Row => [
+    'dowel, or bolt',
+    `${say.tool(dowel)} across, ${say.atLeast(block.height)} long`,
+    String(2 * hands),
+    `through the layers of the block for corner ${name}${hands === 2 ? ', one block for each hand' : ''}; glue`,
   ]);
 }
 

@@ -19,6 +19,7 @@ import type { PanelPieces } from '../boards';
 import { boardsTogether, shopOf } from './boards-together';
 import { buyAll } from './buy-all';
 import { pieceFor } from './places';
+import { blockSteps } from './block-steps';
 import { cutAndMark } from './cut-and-mark';
 import { drawStep } from '../step-picture';
 import { stepWords } from '../step-words';
@@ -193,7 +194,7 @@ function duringStep(planned: BuildablePanel, number: number): HtmlElement[] {
   return [html('figure', {}, drawFigure(drawn, caption), html('figcaption', {}, caption))];
 }
 
-function cornerSteps({ panel }: BuildablePanel, say: Measures): HtmlElement[] {
+function cornerSteps({ panel, blocks, job }: BuildablePanel, say: Measures): HtmlElement[] {
   return [
     table(
       'Where two bends meet',
@@ -206,6 +207,10 @@ function cornerSteps({ panel }: BuildablePanel, say: Measures): HtmlElement[] {
         CORNER[treat],
       ]),
     ),
+    ...blocks.flatMap((made) => [
+      html('h3', {}, 'The block for corner ', theirs(made.name)),
+      html('ol', {}, ...blockSteps(made, { panel, pair: job.panel.pair, say }).map((step) => html('li', {}, step))),
+    ]),
   ];
 }
 
