@@ -36,6 +36,9 @@ export interface ShopRules {
   readonly maxDeparture: number;
   readonly maxLegBow: number;
   readonly squarePullAbove: number;
+  readonly noseEdge: number;
+  readonly noseSlope: number;
+  readonly noseClears: number;
   readonly maxLegTurn: number;
   readonly maxYokeTail: number;
   readonly maxHeldSpread: number;

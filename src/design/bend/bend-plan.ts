@@ -113,6 +113,12 @@ export interface LegPiece {
   readonly stays: number;
 }
 
+/** How a nose's flange is ground to a wedge from above: how thick its front edge is left, and how far back it is whole again, mm. */
+export interface Wedge {
+  readonly edge: number;
+  readonly back: number;
+}
+
 /** A yoke as built for the bend: mm, N, radians, MPa. */
 export interface Yoke {
   /** Rows of `shared/yoke-stock.json`: a steel angle on the inner face, a batten on the outer. */
@@ -122,10 +128,12 @@ export interface Yoke {
   readonly handle: YokeStock;
   readonly handles: number;
   readonly bolt: YokeBolt;
+  /** How the nose's front is ground. */
+  readonly wedge: Wedge;
   /** From the take-off to the nose, the greater end. */
   readonly gap: number;
-  /** How far the nose would come into the stations' round edges past the take-off, as the leg bends over the gap; 0 where it clears them. */
-  readonly bite: number;
+  /** How far the nose stays clear of the form at the end of the pull, where it comes nearest. */
+  readonly clears: number;
   /** From the nose to the hands. */
   readonly arm: number;
   /** Where the sheet, opened by the members' parting, lies flat again. */

@@ -19,6 +19,8 @@ const CLOSE = 1e-11;
 export interface Grip {
   readonly gap: number;
   readonly arm: number;
+  /** What the curve's parameter at the nose is thought to be near, where that is known: found the sooner. */
+  readonly near?: number | undefined;
 }
 
 /**
@@ -29,7 +31,7 @@ export interface Grip {
 export function grippedLeg(
   curve: BendingCurve,
   curvature: number,
-  { gap, arm }: Grip,
+  { gap, arm, near }: Grip,
   most: number,
 ): GrippedLeg | null {
   const end = parameterAt(curve, curvature);
@@ -43,9 +45,29 @@ export function grippedLeg(
   const turnsMost = ({ moment, complementary }: CurvePoint): number =>
     (whole - complementary) * arm - moment * Math.sin(most);
   const least = rootBetween((parameter) => turnsMost(curve.at(parameter)), 0, end, CLOSE);
-  if (stretchFrom(least).length < gap) return null;
-  const parameter = rootBetween((from) => stretchFrom(from).length - gap, least, end, CLOSE);
+  const longer = (from: number): number => stretchFrom(from).length - gap;
+  const found = near === undefined ? null : rootNear(longer, Math.max(near, least), end);
+  if (found === null && longer(least) < 0) return null;
+  const parameter = found ?? rootBetween(longer, least, end, CLOSE);
   const { moment, force, complementary, released } = stretchFrom(parameter);
   const loaded = Math.asin((whole - complementary) / force);
   return { moment, parameter, force, loaded, stays: end <= 1 ? 0 : loaded - released / curve.stiffness };
+}
+
+const SECANTS = 8;
+/** First step away from where a root is thought to be, as a share. */
+const ASIDE = 1e-3;
+
+/** The root of a smooth function near a place, below `most`, by secants; null where they do not find it. */
+function rootNear(f: (x: number) => number, near: number, most: number): number | null {
+  let [before, place] = [Math.min(near * (1 - ASIDE), most), Math.min(near, most)];
+  let [wasOff, off] = [f(before), f(place)];
+  for (let step = 0; step < SECANTS; step++) {
+    const next = place - (off * (place - before)) / (off - wasOff);
+    if (!(next > 0 && next < most)) return null;
+    if (Math.abs(next - place) <= CLOSE * next) return next;
+    [before, wasOff] = [place, off];
+    [place, off] = [next, f(next)];
+  }
+  return null;
 }

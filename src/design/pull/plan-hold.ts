@@ -13,7 +13,8 @@ import { depthAt } from '../bend/depth-along';
 import { formMomentAt } from '../bend/effort';
 import { checkHold } from './check';
 import { bearingWith, clampNeed, upPush, type HeldForm } from './hold';
-import { bearingAt, heldTail, settle, wrapFor } from './settle';
+import { bearingAt, heldTail, settle } from './settle';
+import { wrapFor } from './wrap-for';
 import { liftPerSquare } from './tail';
 
 /** What stands behind the spine, mm. */

@@ -43,7 +43,7 @@ export function pulledByYoke(
 }
 
 /** The gripped leg's pieces from the take-off, where it is bent to `curvature` (1/mm), to the nose. */
-export function piecesToNose(curve: BendingCurve, curvature: number, leg: GrippedLeg): LegPiece[] {
+function piecesToNose(curve: BendingCurve, curvature: number, leg: GrippedLeg): LegPiece[] {
   return beamPieces(curve, parameterAt(curve, curvature), leg.parameter, leg.force);
 }
 

@@ -6,7 +6,7 @@ import { lengthOf } from './pulled-leg';
 /** The yielded side of first yield, where the curve's parameter changes its meaning. */
 const JUST_YIELDED = 1 + 1e-12;
 /** Pieces a yielded stretch is cut into to lay it out: its tail's place is then good to about a thousandth of a mm. */
-const PIECES = 32;
+const PIECES = 40;
 
 /**
  * A leg as a beam, piece by piece from parameter `from` of the curve (at the take-off) down to parameter `to` (at the yoke's nose; 0 at

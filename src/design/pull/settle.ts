@@ -10,6 +10,7 @@ import { legShape, placeOf } from './leg-shape';
 import { reachOf, turnAt } from './pulling';
 import { tailPerLength } from './tail';
 import type { Way } from './way';
+import { opensBy, wrapFor } from './wrap-for';
 
 /**
  * The bend pulled in a way, its held leg bearing on the bench `bearing` mm back (0 before the clamps are known): the wrap to the take-off
@@ -57,26 +58,6 @@ export function settle(bend: BentSheet, way: Way, bearing: number): BendPlan {
       bearing,
     },
   };
-}
-
-/** The wrap each end needs for the wanted angle, what stays of both legs' turns taken off and what parts showed beyond that; and their mean. */
-export function wrapFor(bend: BentSheet, legs: Pull['legs'], held: Ends): BendPlan['wrap'] {
-  const kept = (end: End): number => legs[end].stays + held[end] + (bend.trials?.legsKeep[end] ?? 0);
-  const needed = (end: End): number =>
-    (bend.finishedWrap - kept(end) / Math.cos(bend.finished.halfAngle)) * opensBy(bend, end);
-  const { A, B } = atEnds(needed);
-  return { A, B, chosen: (A + B) / 2 };
-}
-
-/** The wrap that would do if both legs stayed flat, the mean of both ends. */
-export function idealWrap(bend: BentSheet): number {
-  return (bend.finishedWrap * (opensBy(bend, 'A') + opensBy(bend, 'B'))) / 2;
-}
-
-/** How many times its wrap on the form an end keeps in radius: ρ_finished/ρ_form. */
-function opensBy(bend: BentSheet, end: End): number {
-  const x = placeOf(bend, end);
-  return midRadiusAt(bend.finished, bend.section.thickness, x) / midRadiusAt(bend.form, bend.section.thickness, x);
 }
 
 /** What stays of the held leg's turn at either end, radians, bearing `bearing` mm behind the tangent line. */

@@ -30,7 +30,7 @@ export interface TooLimp {
 
 const BARE_STEP = 5;
 
-/** Bare hands where the leg comes out flat, else a yoke; or what the job asks for. */
+/** Bare hands where the leg comes out flat, else a yoke, or a batten pressed down where no yoke finds room; or what the job asks for. */
 export function chooseWay(bend: BentSheet, job: Job, tables: Tables): Way | TooLimp {
   const run = bend.runs.reduce((most, one) => (one.moment > most.moment ? one : most));
   const { rules } = tables;
@@ -52,19 +52,14 @@ export function chooseWay(bend: BentSheet, job: Job, tables: Tables): Way | TooL
   });
 
   const bare = bareLegs(bend, most);
-  if (job.pull.with === 'press') {
+  const pressed = (): Way | null => {
     const legs = bare(job.pull.press);
-    if (!legs) return limpAt(bend, most);
-    return finish(legs, {
-      with: 'press',
-      lever: job.pull.press,
-      leverage: 0,
-      yoke: null,
-      bare: null,
-      bows: !flat(bend, legs, tables),
-      gives: false,
-    });
-  }
+    if (!legs) return null;
+    const bows = !flat(bend, legs, tables);
+    const more = { leverage: 0, yoke: null, bare: null, gives: false };
+    return finish(legs, { with: 'press', lever: job.pull.press, ...more, bows });
+  };
+  if (job.pull.with === 'press') return pressed() ?? limpAt(bend, most);
   const lever = free + leverage;
   const byHand = (at: number): Way | null => {
     const legs = bare(at);
@@ -77,26 +72,53 @@ export function chooseWay(bend: BentSheet, job: Job, tables: Tables): Way | TooL
   const within = bareWithin(bend, { run, tables, most, bare });
   if (job.pull.with !== 'bare') {
     const yoked = byYoke(bend, job, tables, { run, most, leverNeeded });
-    if (yoked) return finish(yoked.legs, { ...yoked, with: 'yoke', leverage: 0, bare: within, bows: false });
+    if (yoked) return finish(yoked.legs, { ...yoked, with: 'yoke', leverage: 0, bare: within });
   }
-  // By hand all the same: as far out as the leg stays flat, and more people pull.
-  return byHand(Math.min(lever, Math.max(free, within?.lever ?? 0))) ?? first ?? limpAt(bend, most);
+  // By hand all the same: as far out as the leg stays flat, and more people pull. Where it bows even so, a batten pressed down near the bend.
+  const hand = byHand(Math.min(lever, Math.max(free, within?.lever ?? 0))) ?? first;
+  if ((hand && !hand.bows) || job.pull.with !== null) return hand ?? limpAt(bend, most);
+  const press = pressed();
+  return (press && !press.bows ? press : (hand ?? press)) ?? limpAt(bend, most);
 }
 
-/** The yoke where there is leg enough for one, or where the job asks for it. */
+/** Hands are tried nearer to the bend by this share; nearer than this, mm, no handle is longer than the yoke is wide. */
+const NEARER = 0.75;
+const LEAST_HANDLE = 120;
+
+/**
+ * The yoke where there is leg enough for one, or where the job asks for it: hands at the leg's edge or beyond; where the leg would bow so, under it,
+ * as far out as leaves it flat, or as near as the hands' limit lets them.
+ */
 function byYoke(
   bend: BentSheet,
   job: Job,
   tables: Tables,
   { run, most, leverNeeded }: { readonly run: LoadedRun; readonly most: number; readonly leverNeeded: number },
-): (Pick<YokedLegs, 'yoke' | 'legs'> & { readonly lever: number; readonly gives: boolean }) | null {
+): (Pick<YokedLegs, 'yoke' | 'legs'> & Pick<Way, 'lever' | 'gives' | 'bows'>) | null {
+  const { rules } = tables;
   const { free } = bend.legs;
-  const lever = Math.max(free, Math.min(leverNeeded, tables.rules.maxHandle));
-  const yoked = chooseYoke(bend, tables, { lever, system: job.units, most, run: run.to - run.from });
-  if (!yoked) return null;
-  const fits = free >= yoked.yoke.gap + yoked.yoke.nose.width;
-  if (!fits && job.pull.with !== 'yoke') return null;
-  return { yoke: yoked.yoke, legs: yoked.legs, lever, gives: !yoked.within || !fits };
+  const at = (lever: number): ReturnType<typeof byYoke> => {
+    const yoked = chooseYoke(bend, tables, {
+      lever,
+      system: job.units,
+      most,
+      run: run.to - run.from,
+      mayStray: rules.maxDeparture,
+      strays: (legs) => strays(bend, legs),
+    });
+    if (!yoked) return null;
+    const fits = free >= yoked.yoke.gap + yoked.yoke.nose.width;
+    if (!fits && job.pull.with !== 'yoke') return null;
+    const bows = !flat(bend, yoked.legs, tables);
+    return { yoke: yoked.yoke, legs: yoked.legs, lever, gives: !yoked.within, bows };
+  };
+  const reach = Math.min(leverNeeded, rules.maxHandle);
+  const nearest = Math.max(reach, LEAST_HANDLE);
+  let best: ReturnType<typeof byYoke> = null;
+  for (let lever = Math.max(free, reach); ; lever = Math.max(lever * NEARER, nearest)) {
+    best = at(lever) ?? best;
+    if ((best && !best.bows) || lever <= nearest) return best;
+  }
 }
 
 /** A value for each end; reckoned once on a constant radius. */
@@ -117,6 +139,12 @@ function bareLegs(bend: BentSheet, most: number): BareLegs {
     const { A, B } = bothEnds(bend, (end) => ends[end](lever));
     return A && B && { A, B };
   };
+}
+
+/** Greatest distance of the bend from the round one, mm, the held leg taken as flat. */
+function strays(bend: BentSheet, legs: Legs): number {
+  const { A, B } = bothEnds(bend, (end) => legShape(bend, end, legs[end], 0).departure);
+  return Math.max(A, B);
 }
 
 /** Whether bend and free leg come out as wanted within the shop's limits, the held leg taken as flat. */

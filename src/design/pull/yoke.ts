@@ -1,4 +1,3 @@
-import type { LegPiece } from '../bend/bend-plan';
 import { parameterForMoment, type BendingCurve } from '../bend/curve';
 import { liftPerSquare, tailPerLength } from './tail';
 
@@ -67,28 +66,4 @@ export function loadYoke(
     stress: { nose: bending / nose.modulus, outer: bending / outer.modulus },
     bolts: ((part * span) / 2) * (1 + bolts / (nose.width - bolts)),
   };
-}
-
-/**
- * How far a nose `thickness` mm thick comes into a disc, mm, as the leg bends over the gap before it: by the leg's pieces from the take-off
- * to the nose, in a slice square to the rulings. `mid`: of the sheet's middle on the disc, `sheet` its thickness. 0 where it clears.
- */
-export function noseBite(
-  pieces: readonly Pick<LegPiece, 'length' | 'loaded'>[],
-  { mid, sheet, thickness }: { readonly mid: number; readonly sheet: number; readonly thickness: number },
-): number {
-  let [out, up, turn] = [0, 0, 0];
-  for (const { length, loaded } of pieces) {
-    out += length * Math.cos(turn + loaded / 2);
-    up += length * Math.sin(turn + loaded / 2);
-    turn += loaded;
-  }
-  const high = sheet / 2 + thickness;
-  const corner = [out - high * Math.sin(turn), up + high * Math.cos(turn)] as const;
-  return Math.max(0, mid - sheet / 2 - Math.hypot(corner[0], corner[1] - mid));
-}
-
-/** How far past the take-off a yoke's nose must stay, mm, for its flange `thickness` mm thick to clear a disc of this radius: √(R² − (R − s)²). */
-export function noseGap(radius: number, thickness: number): number {
-  return Math.sqrt(Math.max(0, radius ** 2 - Math.max(0, radius - thickness) ** 2));
 }

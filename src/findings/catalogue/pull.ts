@@ -14,9 +14,12 @@ export const pullFindings = {
   })),
   'leg-bows': warning(
     { departure: 'length', most: 'length', bow: 'length', way: 'text' },
-    ({ departure, most, bow }, { field }) => ({
+    ({ departure, most, bow, way }, { field }) => ({
       message: `pulled so, the leg bends beyond the form too: the bend strays ${departure} from the round one (${most} is usual) and the leg bows by ${bow}`,
-      hint: `let ${field('pull.with')} be yoke, or pull nearer to the bend with more people`,
+      hint:
+        way === 'yoke'
+          ? `let more people pull (${field('effort.people')}): the nearer to the bend, the flatter the leg`
+          : `let ${field('pull.with')} be yoke, or pull nearer to the bend with more people`,
     }),
   ),
   'yoke-gives': warning(

@@ -25,7 +25,7 @@ export const pull = block(
       label: 'Pull with',
       help: 'How the free leg is pulled: by its end with bare hands, gripped near the bend by a yoke, or pressed down by a batten that follows the bend',
       is: choice(pullingWays, { bare: 'bare hands', yoke: 'a yoke', press: 'a batten pressed down' }),
-      without: 'bare hands where the leg comes out flat, else a yoke',
+      without: 'bare hands where the leg comes out flat, else a yoke, or a batten where none finds room',
     }),
     /** mm. */
     press: field({

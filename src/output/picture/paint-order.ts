@@ -1,5 +1,5 @@
 import { at } from '../../base/at';
-import type { Body, BodyKind } from './solid';
+import type { Body } from './solid';
 import { dot, type Point3 } from './vector';
 
 /**
@@ -14,9 +14,7 @@ export function paintOrder(bodies: readonly Body[], eye: Point3, tolerance: numb
   const measured = bodies.map(measure);
   const behind = measured.map((body, index) =>
     measured.flatMap((other, otherIndex) =>
-      otherIndex !== index && mayHide(body, other, eye, tolerance + biteOf(body, other) + biteOf(other, body))
-        ? [otherIndex]
-        : [],
+      otherIndex !== index && mayHide(body, other, eye, tolerance) ? [otherIndex] : [],
     ),
   );
   const painted = new Set<number>();
@@ -35,8 +33,6 @@ export function paintOrder(bodies: readonly Body[], eye: Point3, tolerance: numb
 interface Measured {
   readonly corners: readonly Point3[];
   readonly planes: readonly Plane[];
-  readonly kind: BodyKind;
-  readonly bites: Body['bites'];
 }
 
 interface Plane {
@@ -47,15 +43,8 @@ interface Plane {
 function measure(body: Body): Measured {
   return {
     corners: body.faces.slice(0, 2).flatMap((face) => face.outline),
-    kind: body.kind,
-    bites: body.bites,
     planes: body.faces.map(({ normal, outline: [corner] }) => ({ normal, distance: corner ? dot(normal, corner) : 0 })),
   };
-}
-
-/** How far a body may run into another, mm. */
-function biteOf({ bites }: Measured, { kind }: Measured): number {
-  return bites?.into === kind ? bites.by : 0;
 }
 
 /** Whether `near` may hide part of `far`: no plane of theirs shows `far` to be on the viewer's side of `near`, or both to be side by side. */

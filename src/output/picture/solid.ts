@@ -33,8 +33,6 @@ export interface Body {
   readonly name: string;
   /** Whether it is a piece of sheet: its one face shows both sides, `normal` pointing away from the form. */
   readonly open: boolean;
-  /** What it may run into where it comes up to it, and how far, mm. */
-  readonly bites?: { readonly into: BodyKind; readonly by: number };
   readonly faces: readonly Face[];
 }
 

@@ -1,10 +1,12 @@
 import { at } from '../../base/at';
 import { radiusAtCentre } from '../../base/cone';
+import type { Point } from '../../base/polygon';
 import type { BendPlan, Yoke } from '../../design/bend/bend-plan';
 import type { FixtureLayout } from '../../design/fixture/fixture';
 import { heldAtClamps } from '../../design/fixture/held-at-clamps';
 import { plankFor, type Plank } from '../../design/fixture/plank';
 import { throatFor } from '../../design/fixture/throat';
+import { wedgeTop } from '../../design/pull/nose';
 import { handlePlaces, yokeFrom } from '../../design/pull/yoke-parts';
 import { onBench } from './frame';
 import { prism, type Body, type BodyKind } from './solid';
@@ -77,14 +79,12 @@ function yokeBodies(bend: BendPlan, state: SheetState, yoke: Yoke): Body[] {
       ]),
     ),
     box('yoke', 'outer member', place, [along, [gap, gap + outer.width], [low, under]]),
-    ...[
-      box('yoke', 'nose', place, [along, [gap, gap + nose.width], [0, nose.thickness]]),
-      box('yoke', 'nose', place, [
-        along,
-        [gap + nose.width - nose.thickness, gap + nose.width],
-        [nose.thickness, nose.depth],
-      ]),
-    ].map((body): Body => ({ ...body, bites: { into: 'station', by: yoke.bite + nose.thickness } })),
+    flange(yoke, place, along),
+    box('yoke', 'nose', place, [
+      along,
+      [gap + nose.width - nose.thickness, gap + nose.width],
+      [nose.thickness, nose.depth],
+    ]),
   ];
 }
 
@@ -110,6 +110,17 @@ function clampBodies(layout: FixtureLayout, bend: BendPlan, { plank, throat }: T
       ...(through ? [box('clamp', name, place, [across, [0, NOSE], arm])] : []),
     ];
   });
+}
+
+/** The nose's flange on the sheet, a wedge toward the form. */
+function flange(
+  { nose, wedge, gap }: Yoke,
+  place: (along: number, out: number, up: number) => Point3,
+  along: Span,
+): Body {
+  const section: Point[] = [...wedgeTop(nose, wedge), [nose.width, nose.thickness], [nose.width, 0], [0, 0]];
+  const face = (x: number): Point3[] => section.map(([out, up]) => place(x, gap + out, up));
+  return prism('yoke', 'nose', [face(at(along, 0)), face(at(along, 1))]);
 }
 
 /** A box by what it spans along, out and up, placed by a rigid rule. */

@@ -3,7 +3,7 @@ import { angleFromWrap, coneThrough, radiusAt, type Cone } from '../../base/cone
 import type { Point } from '../../base/polygon';
 import type { BendPlan } from '../../design/bend/bend-plan';
 import { toFlat, toSpace, type ParallelSurface } from '../../design/form/development';
-import { idealWrap } from '../../design/pull/settle';
+import { idealWrap } from '../../design/pull/wrap-for';
 import { onBench } from './frame';
 import { CURVE_FACETS, type Body, type Edge, type Face, type FaceMark } from './solid';
 import { foldsOf, mean, type Fold } from './tail-folds';

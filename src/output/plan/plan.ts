@@ -244,9 +244,11 @@ export interface PlanPull {
     readonly outer: string;
     readonly handle: string;
     readonly handles: number;
+    /** How thick the nose is left at its front edge, and how far back its flange is whole. */
+    readonly wedge: { readonly edge: number; readonly back: number };
     readonly gap: number;
-    /** How far the nose would come into the stations past the take-off, as the leg bends over the gap. */
-    readonly bite: number;
+    /** How far the nose stays clear of the form at the end of the pull. */
+    readonly clears: number;
     readonly arm: number;
     readonly grip: number;
     /** N/mm. */

@@ -19,7 +19,8 @@ export type DetailId =
   | 'grip'
   | 'part'
   | 'handles'
-  | 'bite'
+  | 'wedge'
+  | 'clears'
   | 'bolts'
   | 'bare'
   | 'bearing'
@@ -79,7 +80,7 @@ function wayDetails({ with: way, yoke, bare, lever }: PlanPull): Detail[] {
         way === 'press' ? 'a batten pressed down' : 'bare hands',
       ),
     ];
-  const { nose, outer, bolts, bite } = yoke;
+  const { nose, outer, bolts } = yoke;
   return [
     detail(
       { id: 'with', of, name: 'Pulled with' },
@@ -100,15 +101,16 @@ function wayDetails({ with: way, yoke, bare, lever }: PlanPull): Detail[] {
       [{ of: 'count', value: yoke.handles }, length(lever)],
       (count = '', far = '') => `${count} of ${yoke.handle}, to ${far} from the form`,
     ),
-    ...(bite > 0
-      ? [
-          detail(
-            { id: 'bite', of, name: 'Yoke’s nose into the stations' },
-            [length(bite)],
-            (text = '') => `${text}: take that off them past their marks`,
-          ),
-        ]
-      : []),
+    detail(
+      { id: 'wedge', of, name: 'Yoke’s nose is ground to a wedge' },
+      [length(yoke.wedge.edge), length(yoke.wedge.back)],
+      (edge = '', back = '') => `${edge} thick at its edge, whole ${back} back`,
+    ),
+    detail(
+      { id: 'clears', of, name: 'Yoke’s nose clears the form by' },
+      [length(yoke.clears)],
+      (text = '') => `${text} at the end of the pull`,
+    ),
     detail(
       { id: 'bolts', of, name: 'Yoke’s bolts' },
       [length(bolts.span), force(bolts.force)],

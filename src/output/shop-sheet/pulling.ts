@@ -86,7 +86,7 @@ function yokeOn({ bend, say, tables }: Shop): string {
   const { A, B } = noseLines(bend);
   const where =
     Math.abs(A - B) < LEAST_SHIFT ? say.length(A) : `${say.length(A)} at end A and ${say.length(B)} at end B`;
-  return `Mark the yoke’s nose line on the inside face, ${where} from the held leg’s mark. Bolt the yoke on with its nose along that line: the ${yoke.nose.name} flat on the inside face, its other flange standing up at the edge away from the form; the ${yoke.outer.name} under the outside face, its front edge below the nose, the handles screwed to its underside; two ${yoke.bolt.name} bolts past each end of the sheet, ${say.length(tables.rules.yokeBoltBehind)} behind the nose, done up tight. Handles reach to ${say.length(bend.pull.lever)} from the bend. ${biteWords(yoke, say)}`;
+  return `Mark the yoke’s nose line on the inside face, ${where} from the held leg’s mark. Bolt the yoke on with its nose along that line: the ${yoke.nose.name} flat on the inside face, its other flange standing up at the edge away from the form; the ${yoke.outer.name} under the outside face, its front edge below the nose, the handles screwed to its underside; two ${yoke.bolt.name} bolts past each end of the sheet, ${say.length(tables.rules.yokeBoltBehind)} behind the nose, done up tight. Handles reach to ${say.length(bend.pull.lever)} from the bend. ${noseWords(yoke, say)}`;
 }
 
 /** Pulling the leg round and when to stop. */
@@ -139,10 +139,9 @@ export function letGo({ bend, say }: Shop): HtmlNode[] {
   ];
 }
 
-/** The nose comes up to the form as the leg bends before it: what to take off the stations beyond their marks, where nothing lies on them. */
-function biteWords({ bite, nose }: Yoke, say: Shop['say']): string {
-  if (bite < LEAST_SHIFT) return '';
-  return `Its edge comes to within less than its own thickness of the form as the leg bends before it: file the lower edge of the nose round, and past the take-off marks, where no sheet lies, take ${say.atLeast(bite)} off the stations’ round edges so that the ${nose.name} clears them.`;
+/** How the nose is ground so that it stays out of the wood, and by how much it does. */
+function noseWords({ clears, nose, wedge }: Yoke, say: Shop['say']): string {
+  return `Before that, grind the ${nose.name} to a wedge at its front edge, from the side away from the sheet: ${say.thickness(wedge.edge)} thick at the edge, whole ${say.length(wedge.back)} back, its corner on the sheet broken with a file. So it clears the stations by ${say.length(clears)} at the end of the pull, and nothing is taken off them: the other hand is bent on the same edges.`;
 }
 
 /** Numbers of pull and hold as rows of a table. */
@@ -182,7 +181,7 @@ export function yokeTable(shop: Shop): HtmlElement[] {
       'Yoke, to grip the free leg',
       ['What', 'Measure'],
       [
-        ...detailRows(shop, ({ of, id }) => of === 'yoke' && !['with', 'handles', 'bite', 'bare'].includes(id)),
+        ...detailRows(shop, ({ of, id }) => of === 'yoke' && !['with', 'handles', 'bare'].includes(id)),
         [
           `Holes ${say.tool(yoke.bolt.hole)} through nose and outer member, from their end at A`,
           `${holes.join(', ')}; all ${say.length(tables.rules.yokeBoltBehind)} behind the nose`,

@@ -356,12 +356,14 @@ describe('a job with trials', () => {
     });
     return tryStarter(
       'tapered-curve',
-      (text) => `${text.replace('radius: {', `${extra}radius: {`)}\ntrials:\n${lines.join('')}`,
+      (text) => `${text.replace('radius: {', `${extra}radius: {`)}\npull: { with: press }\ntrials:\n${lines.join('')}`,
     ).plan;
   };
 
   it('uses the fitted factor: a harder sheet gets a tighter form and a farther wrap', () => {
-    const [soft, byTables, hard] = [planWith(0.8), tryStarter('tapered-curve').plan, planWith(1.25)];
+    // Pressed at one lever: another yoke would grip the leg elsewhere.
+    const pressed = tryStarter('tapered-curve', (text) => `${text}\npull: { with: press }\n`).plan;
+    const [soft, byTables, hard] = [planWith(0.8), pressed, planWith(1.25)];
     expect(soft.sheet?.factor).toBeCloseTo(0.8, 6);
     expect(byTables.sheet?.factor).toBe(1);
     expect(hard.sheet?.factor).toBeCloseTo(1.25, 6);

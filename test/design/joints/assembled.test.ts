@@ -124,7 +124,7 @@ describe('a form put together from its drawings', () => {
           built[which] = (built[which] ?? 0) + 1;
         },
       ),
-      { numRuns: cases(250) },
+      { numRuns: cases(400) },
     );
     for (const count of built) expect(count).toBeGreaterThan(FULL ? 5 : 0);
   });

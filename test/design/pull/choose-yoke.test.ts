@@ -3,14 +3,15 @@ import { coneThrough } from '../../../src/base/cone';
 import { bendingCurve } from '../../../src/design/bend/curve';
 import { chooseYoke } from '../../../src/design/pull/choose-yoke';
 import { gripLeg } from '../../../src/design/pull/pulling';
-import { loadYoke, noseGap } from '../../../src/design/pull/yoke';
+import { straightGap } from '../../../src/design/pull/nose';
+import { loadYoke } from '../../../src/design/pull/yoke';
 import { planStarter, tables } from '../../helpers/starters';
 
 /** The yoke chosen for a taper of 40 to 80 mm, either way about, against its parts reckoned one by one. */
 
 const { bend } = planStarter('plain-curve');
 const rules = { ...tables.rules, yokeBoltPast: 30, yokeBoltBehind: 14 };
-const wanted = { lever: 260, system: 'mm', most: 0.5, run: 400 } as const;
+const wanted = { lever: 260, system: 'mm', most: 0.9, run: 400, mayStray: 1, strays: () => 0 } as const;
 const chosenFor = (from: number, to: number, more: object = {}) => {
   const form = coneThrough(from, to, 400);
   const chosen = chooseYoke({ ...bend, form, length: 400 }, { ...tables, rules }, { ...wanted, ...more });
@@ -22,12 +23,15 @@ describe('the yoke that is chosen', () => {
   it.each([
     [40, 80],
     [80, 40],
-  ])('from %i to %i mm: set by the wider end’s nose, loaded by the tighter end’s moment', (from, to) => {
+  ])('from %i to %i mm: set where it clears both ends, loaded by the tighter end’s moment', (from, to) => {
     const { yoke, form } = chosenFor(from, to);
     expect(yoke.nose.kind).toBe('angle');
     expect(yoke.outer.kind).toBe('batten');
     expect(yoke.outer.width).toBeGreaterThanOrEqual(yoke.nose.width);
-    expect(yoke.gap).toBe(noseGap(80, yoke.nose.thickness));
+    // Further out than a straight leg would let a flange as thick as its edge stand beside the tighter end, and clear by the rule.
+    expect(yoke.gap).toBeGreaterThan(straightGap(40, yoke.wedge.edge));
+    expect(yoke.clears).toBeGreaterThanOrEqual(rules.noseClears);
+    expect(yoke.wedge).toEqual({ edge: 1, back: 3 * (yoke.nose.thickness - 1) });
     expect(yoke.arm).toBe(260 - yoke.gap);
     expect([yoke.span, yoke.length]).toEqual([460, 520]);
     // The bend's mid-surface radius at its tighter end: R/cos β + t/2.

@@ -12,7 +12,7 @@ import {
 } from '../../../src/design/pull/hold';
 import { noseLines } from '../../../src/design/pull/nose-lines';
 import { reachOf, turnAt } from '../../../src/design/pull/pulling';
-import { noseGap } from '../../../src/design/pull/yoke';
+import { straightGap } from '../../../src/design/pull/nose';
 import { chooseWay, type Way } from '../../../src/design/pull/way';
 import type { Job } from '../../../src/job/job';
 import { planStarter, tables } from '../../helpers/starters';
@@ -230,11 +230,11 @@ describe('along a leg', () => {
 });
 
 describe('a yoke’s nose', () => {
-  it('stands off so that its flange clears the disc: √(R² − (R − s)²)', () => {
+  it('stands off, the leg straight, so that its flange clears the disc: √(R² − (R − s)²)', () => {
     // R 50, s 10: √(2500 − 1600) = 30. A flange thicker than the radius: R itself.
-    expect(noseGap(50, 10)).toBeCloseTo(30, 12);
-    expect(noseGap(5, 10)).toBe(5);
-    expect(noseGap(50, 0)).toBe(0);
+    expect(straightGap(50, 10)).toBeCloseTo(30, 12);
+    expect(straightGap(5, 10)).toBe(5);
+    expect(straightGap(50, 0)).toBe(0);
   });
 
   it('lies past the neutral line’s arc by its gap, counted from the mark the form stands on', () => {

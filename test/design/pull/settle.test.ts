@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { coneThrough } from '../../../src/base/cone';
 import type { BendPlan } from '../../../src/design/bend/bend-plan';
-import { idealWrap, wrapFor } from '../../../src/design/pull/settle';
+import { idealWrap, wrapFor } from '../../../src/design/pull/wrap-for';
 import { planStarter } from '../../helpers/starters';
 
 /** The wrap by hand: sheet 2 mm thick, forms and finished bends of round radii. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bendingCurve, parameterForMoment } from '../../../src/design/bend/curve';
 import { sectionOf } from '../../../src/design/bend/section';
-import { loadYoke, noseBite, noseGap } from '../../../src/design/pull/yoke';
+import { loadYoke } from '../../../src/design/pull/yoke';
 
 const steel = sectionOf(
   {
@@ -69,34 +69,5 @@ describe('a yoke', () => {
     const { part, bolts } = loadYoke(curve, 85, { nose, outer }, { span: 660, bolts: 18 });
     // The flange cut free at one end: half the parting force at the nose, the bolts 18 back, the heel 40 back.
     expect(Math.abs(bolts * (40 - 18) - ((part * 660) / 2) * 40)).toBeLessThan(1e-6);
-  });
-
-  it('keeps its nose where the flange just touches the disc', () => {
-    for (const [radius, thickness] of [
-      [34, 4],
-      [60, 5],
-      [3, 5],
-    ] as const) {
-      const gap = noseGap(radius, thickness);
-      const height = Math.min(thickness, radius);
-      // The flange's corner lies on the disc's circle.
-      expect(Math.hypot(gap, radius - height)).toBeCloseTo(radius, 9);
-    }
-  });
-});
-
-describe('a nose beside the form', () => {
-  const [mid, sheet, thickness] = [34.6, 1.2, 4];
-  const disc = mid - sheet / 2;
-  const gap = noseGap(disc, thickness);
-
-  it('just clears a disc where the leg before it is straight', () => {
-    expect(noseBite([{ length: gap, loaded: 0 }], { mid, sheet, thickness })).toBeCloseTo(0, 9);
-    expect(noseBite([{ length: gap - 1, loaded: 0 }], { mid, sheet, thickness })).toBeGreaterThan(0.4);
-  });
-
-  it('comes in by its whole thickness where the leg lies round the disc', () => {
-    const pieces = Array.from({ length: 400 }, () => ({ length: gap / 400, loaded: gap / 400 / mid }));
-    expect(noseBite(pieces, { mid, sheet, thickness })).toBeCloseTo(thickness, 4);
   });
 });

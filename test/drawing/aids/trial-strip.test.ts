@@ -207,6 +207,7 @@ describe('among the aids of a job', () => {
     const aids = aidsFor('thick-steel', (text) =>
       `${text}\nclamps: { kind: f-heavy }\n`
         .replace('14 ga', '5 mm')
+        .replace('stainless-304-annealed', 'aluminium-3003-h14')
         .replace('stations: mdf-18', 'stations: { stock: mdf-18, thickness: 17.5 }'),
     );
     expect(aids.map(({ id, material }) => [id, material])).toEqual([
