@@ -7,6 +7,7 @@ import { PENCIL } from '../shop-sheet/flat-sheet';
 import { footPast, spinePast } from '../shop-sheet/foot-short';
 import type { Measures } from '../shop-sheet/measures';
 import type { Bend, Step } from '../../panel';
+import { gaugeFolder } from './gauge-folder';
 import { runsSameWay } from './guests';
 import type { BuildablePanel, PanelBend, PanelForm } from './plan-panel';
 
@@ -68,7 +69,7 @@ function wordsOf(
       `Clamp ${form ? clampedThrough(form, { bend, step }, say) : 'the form'}: ${alone.layout.clamps} clamps, ${say.force(alone.layout.clampForce)} together.`,
       ...noseWords(alone.bend, say),
       `Pull ${pull.with === 'bare' ? 'by hand' : `with the ${pull.with}`}, ${say.force(pull.handForce)} at ${say.length(pull.lever)} from where the sheet leaves the form, until it stands at ${ends}; it leaves the form at a wrap of ${say.angle(toRadians(sums.wrap.chosen))}.`,
-      `Let it back slowly. The finished angle is ${say.angle(bend.angle)} from flat: check it with the gauge before the next step.`,
+      `Let it back slowly. The finished angle is ${say.angle(bend.angle)} from flat: check it with the gauge ${gaugeFolder(planned, step.bend)}/angle-finished before the next step.`,
       OFF[step.off],
       ...trimmed(planned, step.bend, say),
     ],

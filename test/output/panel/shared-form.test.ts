@@ -179,6 +179,11 @@ describe('the files of a form that bends share', () => {
           .sort(),
       );
     expect(paths).toContain('templates.pdf');
+    // Each step names its gauge's file, beside the form or, of a guest, in the bend's own folder.
+    for (const { sentences } of stepWords(planned, measuresIn('mm'))) {
+      const named = /with the gauge (?<path>\S+)/u.exec(sentences.join(' '))?.groups?.['path'];
+      expect(paths).toContain(`${named ?? ''}.svg`);
+    }
     const files = await makePanelFiles(planned, { tables, font });
     const drawn = (path: string): string =>
       asText(files.filter((file) => file.path === path))
