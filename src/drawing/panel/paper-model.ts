@@ -52,7 +52,7 @@ function nameOf(bend: Bend, step: number, parts: number): Text[] {
 }
 
 /** Scales a model may be made at, 1 : each. */
-export const MODEL_SCALES: readonly number[] = [1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
+export const MODEL_SCALES: readonly number[] = [1, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
 
 /** The largest of those scales at which something fits into a room, mm; the smallest where none does. */
 export function modelScale(

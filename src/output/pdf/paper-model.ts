@@ -105,7 +105,7 @@ function print(pen: Pen, { shapes }: Drawing, { printable }: Lettering): void {
 function wordsFor({ bends }: Panel): string[] {
   const down = bends.some(({ turn }) => turn === 'down') ? ' Dash-dotted lines: down, away from you.' : '';
   return [
-    `Fold it before you cut metal. Cut along the whole lines. Dashed lines: the bend goes up, toward you.${down} Roll the paper round between the two lines of a bend, in the order of the numbers.`,
+    `Fold it before you cut metal. Cut along the whole lines. Dashed lines: the bend goes up, toward you.${down} In the order of the numbers, roll the paper round between the two lines of a bend, or crease both.`,
     'Folded the other way everywhere it is the other hand. It is no template: do not measure or trace from it. The sheet’s thickness, what springs back and what a taper twists are not in it.',
   ];
 }
