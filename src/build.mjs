@@ -38,7 +38,7 @@ const program = await build({
   plugins: [noPrograms],
   // The modules made for browsers: those made for node come as one file each with a wrapper, all run at the start.
   alias: { yaml: resolve('node_modules/yaml/browser/index.js') },
-  entryPoints: { main: 'src/cli/main.ts', 'solids-worker': 'src/cli/solids-worker.ts' },
+  entryPoints: { main: 'src/cli/main.ts', 'beside-worker': 'src/cli/beside-worker.ts' },
   outdir: 'dist',
   write: false,
   splitting: true,

@@ -1,4 +1,4 @@
-import type { MadeWith } from '../output/files';
+import type { Beside } from '../output/files';
 
 /** The program's edges, so that its commands can be run without a terminal. */
 export interface Io {
@@ -15,8 +15,8 @@ export interface Io {
   readonly errColour: boolean;
   /** Whether stderr is a terminal that may show a line of progress. */
   readonly progress: boolean;
-  /** Makes the form's solids on a thread of their own; absent where there is none. */
-  readonly solids?: NonNullable<MadeWith['solids']>;
+  /** Starts a thread for what can be done beside the rest; absent where there is none. */
+  readonly beside?: () => Beside;
 }
 
 /** 0 done · 1 our fault · 2 the job, or the command, is wrong · 3 files could not be written. */

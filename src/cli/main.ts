@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { EXIT } from './io';
 import { run } from './program';
-import { solidsBeside } from './solids-beside';
+import { startBeside } from './beside';
 
 for (const stream of [process.stdout, process.stderr]) {
   stream.on('error', ({ code }: NodeJS.ErrnoException) => {
@@ -23,5 +23,5 @@ process.exitCode = await run(process.argv.slice(2), {
   colour: process.stdout.isTTY && colour,
   errColour: process.stderr.isTTY && colour,
   progress: process.stderr.isTTY && process.env['TERM'] !== 'dumb',
-  solids: solidsBeside,
+  beside: startBeside,
 });

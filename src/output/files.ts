@@ -39,9 +39,23 @@ export interface MadeWith {
   readonly tables: Tables;
   /** The bytes of the printed drawings' typeface, DejaVu Sans Condensed. */
   readonly font: Uint8Array;
-  /** Makes the solids while the rest is drawn, where the edge has another thread for it; what it gives is what `solidFiles` gives. */
-  readonly solids?: (form: Form, title: string) => Promise<OutputFile[]>;
+  /** Does the part that can be done beside the rest, where the edge has another thread for it; what it gives is the same. */
+  readonly beside?: Beside;
 }
+
+/** What hangs on nothing that is made after it. */
+export interface Beside {
+  readonly solids: (form: Form, title: string) => Promise<OutputFile[]>;
+  readonly templates: typeof writeTemplates;
+  readonly prints: typeof boardPrints;
+}
+
+/** The same in the same thread. */
+const HERE: Beside = {
+  solids: (form, title) => Promise.resolve(solidFiles(form, title)),
+  templates: writeTemplates,
+  prints: boardPrints,
+};
 
 /**
  * parts → boards → files: everything `make` stores for a job that can be built.
@@ -49,7 +63,7 @@ export interface MadeWith {
  */
 export async function makeFiles(
   planned: Buildable,
-  { tables: all, font, solids }: MadeWith,
+  { tables: all, font, beside = HERE }: MadeWith,
   { dxf, fileUnits, ofPanel, ...options }: FileOptions = {},
   watch: Watch = {},
 ): Promise<OutputFile[]> {
@@ -57,10 +71,12 @@ export async function makeFiles(
   const tables = tablesIn(all, job.units);
   const written = writtenAs(job, { dxf, fileUnits });
   const form: Form = { parts: drawParts({ layout, bend, job, joints }, tables), layout, bend, joints };
-  const solid = solids ? solids(form, job.title) : solidFiles(form, job.title);
+  const solids = beside.solids(form, job.title);
   const parts = ofPanel?.parts ?? drawPieces(planned, tables);
   const aids = [...drawAids(bend, job), ...drawTrial(bend, job, tables)];
+  const templates = beside.templates(templatesOf(planned, { parts, aids }, tables), job.paper, job, font);
   const boards = ofPanel ? [] : layOutPieces(parts, planned, tables, watch);
+  const prints = beside.prints(boards, { job: { title: job.title, units: job.units } }, tables, font);
   // A machine is told where a part's corner is, and a drawing of one part begins there.
   const placed = parts.map((part) => ({ ...part, drawing: inCorner(part.drawing) }));
   const drawings = [
@@ -72,7 +88,6 @@ export async function makeFiles(
       drawing: inCorner(drawing),
     })),
   ];
-  const templates = templatesOf(planned, { parts, aids }, tables);
   return [
     ...drawings.flatMap((one) => cutFiles(one, job, written)),
     {
@@ -80,10 +95,10 @@ export async function makeFiles(
       content: writeShopSheet(planned, { parts, boards }, tables, { ...options, ofPanel: ofPanel !== undefined }),
       mime: 'text/html',
     },
-    { path: 'templates.pdf', content: await writeTemplates(templates, job.paper, job, font), mime: 'application/pdf' },
-    ...(await boardPrints(boards, planned, tables, font)),
+    { path: 'templates.pdf', content: await templates, mime: 'application/pdf' },
+    ...(await prints),
     ...writeOperations(operationRows(placed, planned, tables.tools), { sizes: job.units, places: written.units }),
-    ...(await solid),
+    ...(await solids),
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
 }

@@ -63,7 +63,7 @@ describe('the built program', () => {
     expect(built.out + built.err).not.toBe('');
   });
 
-  it('makes the same files, the solids on a thread of their own', async () => {
+  it('makes the same files, solids and prints on a thread of their own', async () => {
     const [built, here] = [withJob(), withJob()];
     expect(spawned(built, ['make', 'job.yaml']).code).toBe(0);
     expect((await bendbuck(here, ['make', 'job.yaml'])).code).toBe(0);
