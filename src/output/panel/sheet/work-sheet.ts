@@ -25,7 +25,7 @@ import { drawStep } from '../step-picture';
 import { stepWords } from '../step-words';
 import { tracedWords } from '../traced-words';
 
-const PICTURE = { width: 150, height: 80 };
+const PICTURE = { width: 150, height: 68 };
 
 /** What the sheet shows of what is cut: the blanks' drawings, the forms' pieces on their boards. */
 export interface ShownCut {
