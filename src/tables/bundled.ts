@@ -60,6 +60,7 @@ export function loadTables(): Tables {
       noseEdge: rule('noseEdge'),
       noseSlope: rule('noseSlope'),
       noseClears: rule('noseClears'),
+      minHandle: rule('minHandle'),
       maxLegTurn: rule('maxLegTurn'),
       maxYokeTail: rule('maxYokeTail'),
       maxHeldSpread: rule('maxHeldSpread'),

@@ -39,6 +39,7 @@ export interface ShopRules {
   readonly noseEdge: number;
   readonly noseSlope: number;
   readonly noseClears: number;
+  readonly minHandle: number;
   readonly maxLegTurn: number;
   readonly maxYokeTail: number;
   readonly maxHeldSpread: number;

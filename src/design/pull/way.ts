@@ -81,9 +81,8 @@ export function chooseWay(bend: BentSheet, job: Job, tables: Tables): Way | TooL
   return (press && !press.bows ? press : (hand ?? press)) ?? limpAt(bend, most);
 }
 
-/** Hands are tried nearer to the bend by this share; nearer than this, mm, no handle is longer than the yoke is wide. */
+/** Hands are tried nearer to the bend by this share. */
 const NEARER = 0.75;
-const LEAST_HANDLE = 120;
 
 /**
  * The yoke where there is leg enough for one, or where the job asks for it: hands at the leg's edge or beyond; where the leg would bow so, under it,
@@ -113,7 +112,7 @@ function byYoke(
     return { yoke: yoked.yoke, legs: yoked.legs, lever, gives: !yoked.within, bows };
   };
   const reach = Math.min(leverNeeded, rules.maxHandle);
-  const nearest = Math.max(reach, LEAST_HANDLE);
+  const nearest = Math.max(reach, rules.minHandle);
   let best: ReturnType<typeof byYoke> = null;
   for (let lever = Math.max(free, reach); ; lever = Math.max(lever * NEARER, nearest)) {
     best = at(lever) ?? best;
