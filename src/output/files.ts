@@ -77,6 +77,8 @@ export async function makeFiles(
   const templates = beside.templates(templatesOf(planned, { parts, aids }, tables), job.paper, job, font);
   const boards = ofPanel ? [] : layOutPieces(parts, planned, tables, watch);
   const prints = beside.prints(boards, { job: { title: job.title, units: job.units } }, tables, font);
+  // All three together: where their thread fails it is heard of once.
+  const besides = Promise.all([templates, prints, solids]);
   // A machine is told where a part's corner is, and a drawing of one part begins there.
   const placed = parts.map((part) => ({ ...part, drawing: inCorner(part.drawing) }));
   const drawings = [
@@ -88,17 +90,16 @@ export async function makeFiles(
       drawing: inCorner(drawing),
     })),
   ];
+  const cut = drawings.flatMap((one) => cutFiles(one, job, written));
+  const sheet = writeShopSheet(planned, { parts, boards }, tables, { ...options, ofPanel: ofPanel !== undefined });
+  const [templatesPdf, printed, solid] = await besides;
   return [
-    ...drawings.flatMap((one) => cutFiles(one, job, written)),
-    {
-      path: 'shop-sheet.html',
-      content: writeShopSheet(planned, { parts, boards }, tables, { ...options, ofPanel: ofPanel !== undefined }),
-      mime: 'text/html',
-    },
-    { path: 'templates.pdf', content: await templates, mime: 'application/pdf' },
-    ...(await prints),
+    ...cut,
+    { path: 'shop-sheet.html', content: sheet, mime: 'text/html' },
+    { path: 'templates.pdf', content: templatesPdf, mime: 'application/pdf' },
+    ...printed,
     ...writeOperations(operationRows(placed, planned, tables.tools), { sizes: job.units, places: written.units }),
-    ...(await solids),
+    ...solid,
     { path: 'plan.json', content: planText(plan), mime: 'application/json' },
   ];
 }
