@@ -13,25 +13,28 @@ export class CornerIndex {
 
   /** Looks at no fewer than the corners in the box round two places, `reach` mm wider on every side. */
   eachNear(from: Point, to: Point, reach: number, look: (corner: Point) => void): void {
-    const [across, up] = ([this.#across, this.#up] as const).map((sorted, axis) => ({
-      ...sorted,
-      start: countBelow(sorted.levels, Math.min(at(from, axis), at(to, axis)) - reach),
-      end: countBelow(sorted.levels, Math.max(at(from, axis), at(to, axis)) + reach),
-    })) as [Slice, Slice];
-    const fewer = across.end - across.start < up.end - up.start ? across : up;
-    for (let index = fewer.start; index < fewer.end; index++) look(at(fewer.corners, index));
+    const [x, toX] = [from[0], to[0]];
+    const [y, toY] = [from[1], to[1]];
+    const [left, right] = within(this.#across.levels, Math.min(x, toX) - reach, Math.max(x, toX) + reach);
+    const [low, high] = within(this.#up.levels, Math.min(y, toY) - reach, Math.max(y, toY) + reach);
+    if (right - left < high - low) lookThrough(this.#across.corners, left, right, look);
+    else lookThrough(this.#up.corners, low, high, look);
   }
+}
+
+function lookThrough(corners: readonly Point[], start: number, end: number, look: (corner: Point) => void): void {
+  for (let index = start; index < end; index++) look(at(corners, index));
+}
+
+/** From which of the levels to which lie between two. */
+function within(levels: Float64Array, low: number, high: number): readonly [number, number] {
+  return [countBelow(levels, low), countBelow(levels, high)];
 }
 
 /** Corners in order of where they lie along one axis, and where that is. */
 interface Sorted {
   readonly corners: readonly Point[];
   readonly levels: Float64Array;
-}
-
-interface Slice extends Sorted {
-  readonly start: number;
-  readonly end: number;
 }
 
 function sortedBy(all: readonly Point[], axis: 0 | 1): Sorted {
