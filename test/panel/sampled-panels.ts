@@ -3,6 +3,7 @@ import { expect } from 'vitest';
 import { buildUp } from '../../src/panel/flat/build-up';
 import { findOrder } from '../../src/panel/order/find-order';
 import { selfCrossing } from '../../src/panel/order/self-crossing';
+import { breathe } from '../helpers/breathe';
 import { FULL } from '../helpers/cases';
 import { sampledStep } from './brute-force';
 import { rules } from './panels';
@@ -15,11 +16,12 @@ const COUNT = (FULL ? 2000 : Number(process.env['PANELS'] ?? 24)) / 2;
 export const LONG = 1_800_000;
 
 /** Half of the random panels: they fold without crossing themselves and have an order that sampling finds clear, or an error. */
-export function lookAtPanels(half: 0 | 1): void {
+export async function lookAtPanels(half: 0 | 1): Promise<void> {
   const { seed = 0 } = fc.readConfigureGlobal();
   const seen = { refused: 0, crossing: 0, noOrder: 0, clear: 0 };
-  fc.assert(
-    fc.property(randomPanels, (spec) => {
+  await fc.assert(
+    fc.asyncProperty(randomPanels, async (spec) => {
+      await breathe();
       const { value: panel, findings } = buildUp(spec, rules);
       if (!panel) {
         expect(findings.some(({ level }) => level === 'error')).toBe(true);
