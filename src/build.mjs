@@ -1,5 +1,6 @@
-// Bundles the command line into dist/ and the page into one self-contained dist/bendbuck.html. Heavy parts of the command line stay
-// behind dynamic import() so that `plan` starts fast.
+// Bundles the command line into dist/ and the page into one self-contained dist/bendbuck.html. So that `plan` starts fast, heavy parts of
+// the command line stay behind dynamic import(), and what it needs compiled is kept.
+import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { chmodSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
@@ -8,6 +9,8 @@ import { notices } from './notices.mjs';
 
 /** The typeface of the printed drawings. */
 const FONT = 'DejaVuSansCondensed.ttf';
+/** Jobs whose planning shows what every start needs compiled: one bend, one along a taper, and a panel. */
+const PLANNED = ['plain-curve', 'tapered-curve', 'panels/tray'].map((name) => `templates/${name}.yaml`);
 const loader = { '.yaml': 'text', '.ttf': 'binary', '.svg': 'dataurl' };
 const common = {
   bundle: true,
@@ -33,21 +36,30 @@ const noPrograms = {
   },
 };
 
-const program = await build({
-  ...common,
+const forNode = { ...common, write: false, outdir: 'dist', platform: 'node', target: 'node20' };
+
+// One file, named by what it holds: a start reads it with what was kept of it compiled, which belongs to these very bytes.
+const bundle = await build({
+  ...forNode,
+  format: 'cjs',
   plugins: [noPrograms],
   // The modules made for browsers: those made for node come as one file each with a wrapper, all run at the start.
   alias: { yaml: resolve('node_modules/yaml/browser/index.js') },
-  entryPoints: { main: 'src/cli/main.ts', 'beside-worker': 'src/cli/beside-worker.ts' },
-  outdir: 'dist',
-  write: false,
-  splitting: true,
-  platform: 'node',
-  target: 'node20',
-  banner: {
-    js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
-  },
+  entryPoints: { program: 'src/cli/start.ts' },
+  entryNames: '[name]-[hash]',
+  outExtension: { '.js': '.cjs' },
+  define: { 'import.meta.url': '__here' },
+  banner: { js: "const __here = require('node:url').pathToFileURL(__filename).href;" },
 });
+const [program] = bundle.outputFiles;
+
+/** What loads the program: for the command line, for the thread beside it, and for the build itself. */
+const starters = await build({
+  ...forNode,
+  entryPoints: ['main', 'beside-worker', 'keep-compiled'].map((name) => `src/cli/${name}.ts`),
+  define: { PROGRAM: JSON.stringify(`./${basename(program.path)}`) },
+});
+const [main, besideWorker, keepCompiled] = starters.outputFiles;
 
 const forPage = {
   ...common,
@@ -61,7 +73,7 @@ const forPage = {
   jsxImportSource: 'preact',
 };
 /** A script to stand inside the page; nothing in it may look like its own end. */
-const inputs = Object.keys(program.metafile.inputs);
+const inputs = Object.keys(bundle.metafile.inputs);
 const inline = async (entry) => {
   const made = await build({ ...forPage, entryPoints: [entry] });
   inputs.push(...Object.keys(made.metafile.inputs));
@@ -81,12 +93,22 @@ const html = readFileSync('src/page/index.html', 'utf8').replaceAll(
 
 // Everything is made before anything is replaced, and what an earlier build left is taken away last: a program that is running keeps its files.
 const files = new Map([
-  ...program.outputFiles.map(({ path, contents }) => [basename(path), contents]),
+  ...[program, besideWorker, main].map(({ path, contents }) => [basename(path), contents]),
   ['bendbuck.html', html],
   [FONT, readFileSync(`node_modules/dejavu-fonts-ttf/ttf/${FONT}`)],
   ['NOTICES.txt', notices(inputs)],
 ]);
 mkdirSync('dist', { recursive: true });
-for (const [name, contents] of files) writeFileSync(`dist/${name}`, contents);
+for (const [name, contents] of files) {
+  writeFileSync(`dist/${name}`, contents);
+  if (name === basename(program.path)) keepWhatCompiles();
+}
 chmodSync('dist/main.js', 0o755);
-for (const name of readdirSync('dist')) if (!files.has(name)) rmSync(`dist/${name}`, { recursive: true });
+const compiled = `${basename(program.path)}.compiled`;
+for (const name of readdirSync('dist'))
+  if (name !== compiled && !files.has(name)) rmSync(`dist/${name}`, { recursive: true });
+
+/** A process of its own plans these jobs and keeps what is compiled on the way. */
+function keepWhatCompiles() {
+  execFileSync(process.execPath, ['--input-type=module', '-', program.path, ...PLANNED], { input: keepCompiled.text });
+}

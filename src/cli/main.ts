@@ -1,27 +1,4 @@
 #!/usr/bin/env node
-import { EXIT } from './io';
-import { run } from './program';
-import { startBeside } from './beside';
+import { loadProgram } from './load-program';
 
-for (const stream of [process.stdout, process.stderr]) {
-  stream.on('error', ({ code }: NodeJS.ErrnoException) => {
-    // A reader that goes away (`bendbuck plan job | head`) is no fault of ours.
-    if (code === 'EPIPE') return;
-    process.stderr.write(`cannot write what was to be printed (${code ?? 'unknown'})\n`);
-    process.exit(EXIT.unwritten);
-  });
-}
-
-const colour = !process.env['NO_COLOR'] && process.env['TERM'] !== 'dumb';
-
-process.exitCode = await run(process.argv.slice(2), {
-  cwd: process.cwd(),
-  input: process.stdin,
-  out: (text) => process.stdout.write(text),
-  err: (text) => process.stderr.write(text),
-  width: process.stdout.isTTY ? process.stdout.columns : Infinity,
-  colour: process.stdout.isTTY && colour,
-  errColour: process.stderr.isTTY && colour,
-  progress: process.stderr.isTTY && process.env['TERM'] !== 'dumb',
-  beside: startBeside,
-});
+process.exitCode = await loadProgram().program.start(process.argv.slice(2));
