@@ -50,12 +50,19 @@ export interface Motion {
 export const stay: Motion = { x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1], at: [0, 0, 0] };
 
 /** Where a direction goes. */
-export function turnedBy({ x, y, z }: Motion, [a, b, c]: Place3): Place3 {
+export function turnedBy({ x, y, z }: Motion, way: Place3): Place3 {
+  // By index: taking a list apart by pattern goes through an iterator until the engine has warmed to it.
+  const a = way[0];
+  const b = way[1];
+  const c = way[2];
   return [a * x[0] + b * y[0] + c * z[0], a * x[1] + b * y[1] + c * z[1], a * x[2] + b * y[2] + c * z[2]];
 }
 
 /** Where a place goes. */
-export function movedBy({ x, y, z, at }: Motion, [a, b, c]: Place3): Place3 {
+export function movedBy({ x, y, z, at }: Motion, place: Place3): Place3 {
+  const a = place[0];
+  const b = place[1];
+  const c = place[2];
   return [
     a * x[0] + b * y[0] + c * z[0] + at[0],
     a * x[1] + b * y[1] + c * z[1] + at[1],

@@ -25,6 +25,24 @@ export function leastGap(a: Convex, b: Convex): number {
   return Math.sqrt(x * x + y * y + z * z) - a.radius - b.radius;
 }
 
+/** Never more than the gap between two bodies, mm: that between the boxes round them; 0 where those overlap. */
+export function boxesGap({ corners: a }: Convex, { corners: b }: Convex): number {
+  return Math.hypot(apartAlong(a, b, 0), apartAlong(a, b, 1), apartAlong(a, b, 2));
+}
+
+function apartAlong(a: readonly Place3[], b: readonly Place3[], axis: 0 | 1 | 2): number {
+  let [lowA, highA, lowB, highB] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const corner of a) {
+    lowA = Math.min(lowA, corner[axis]);
+    highA = Math.max(highA, corner[axis]);
+  }
+  for (const corner of b) {
+    lowB = Math.min(lowB, corner[axis]);
+    highB = Math.max(highB, corner[axis]);
+  }
+  return Math.max(0, lowA - highB, lowB - highA);
+}
+
 const ROUNDS = 48;
 /** A step nearer than this, mm, is none. */
 const NO_NEARER = 1e-7;

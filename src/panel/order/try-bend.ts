@@ -6,7 +6,7 @@ import { onLeg, toFrame, type Bend } from '../flat/bend';
 import { pointOf } from '../flat/plane';
 import { legMotion } from '../fold/bend-motion';
 import type { Panel } from '../flat/panel';
-import { boxBetween, gapAlong, gapBetween, leastGap, separation, type Convex } from './gap';
+import { boxBetween, boxesGap, gapAlong, gapBetween, leastGap, separation, type Convex } from './gap';
 import {
   clampThings,
   formThings,
@@ -36,6 +36,10 @@ const FLUSH = 1;
 const BELOW = 0.5;
 /** Steps of the pull are no finer than makes this much way, mm. */
 const FINEST = 0.4;
+/** What is due within this, radians, is looked at together. */
+const TOGETHER = 0.01;
+/** A quick look at a gap is enough where it shows room for this much of the pull, radians. */
+const FAR = 0.05;
 /** What slides past its neighbour in a corner is looked at this often, mm. */
 const SLIDING = 3;
 /** The bench goes on for this far, mm. */
@@ -60,8 +64,8 @@ export function tryBend(panel: Panel, given: TryGiven): Step | Strike {
   const standing = standingThings(scene, given, clamped);
   const still = firstStanding(scene, { standing, given });
   if (still) return still;
-  const swung = pull(scene, { own, standing, given });
-  if ('why' in swung) return swung;
+  const struck = pull(scene, { own, standing, given });
+  if (struck) return struck;
   const bench = benchFor(scene, given);
   if ('why' in bench) return bench;
   const off = takeOff(scene, { own, given });
@@ -75,7 +79,6 @@ export function tryBend(panel: Panel, given: TryGiven): Step | Strike {
     off,
     clamped: clamped.kind,
     overhang: { from: Math.max(0, -form.from), to: Math.max(0, form.to - length) },
-    nearest: swung.nearest,
   };
 }
 
@@ -207,68 +210,82 @@ interface PullGiven {
   readonly given: TryGiven;
 }
 
-/** Swings the pulled side from flat to the pulled angle and a little beyond. */
-function pull(scene: Scene, { own, standing, given }: PullGiven): { readonly nearest: number } | Strike {
+/** Swings the pulled side from flat to the pulled angle and a little beyond; null where nothing is struck. */
+function pull(scene: Scene, { own, standing, given }: PullGiven): Strike | null {
   const { rules, work } = given;
   const moving = [...scene.pulled, ...yokeThings(own, work.yoke)];
   const among = { moving, standing, rules };
   const quarter = Math.PI / 2;
   const end = work.pulled + toRadians(rules.pulledBeyondDegrees);
-  const rise = sweep(scene, pairsOf(scene, among, false), { from: 0, to: Math.min(end, quarter) });
-  const lean =
-    end > quarter && !rise.struck ? sweep(scene, pairsOf(scene, among, true), { from: quarter, to: end }) : rise;
-  const { struck } = lean;
-  if (!struck) return { nearest: Math.min(rise.nearest, lean.nearest) };
-  return failing(given)('strikes', [struck.pair.moving.name, struck.pair.standing.name], {
-    gap: struck.gap,
-    needed: struck.pair.needed,
-    at: struck.at,
-  });
+  const struck =
+    sweep(scene, pairsOf(scene, among, false), { from: 0, to: Math.min(end, quarter) }) ??
+    (end > quarter ? sweep(scene, pairsOf(scene, among, true), { from: quarter, to: end }) : null);
+  return (
+    struck &&
+    failing(given)('strikes', [struck.pair.moving.name, struck.pair.standing.name], {
+      gap: struck.gap,
+      needed: struck.pair.needed,
+      at: struck.at,
+    })
+  );
 }
 
-interface Swept {
-  /** The smallest gap met between things that must keep apart, mm. */
-  readonly nearest: number;
-  readonly struck: { readonly pair: Pair; readonly gap: number; readonly at: number } | null;
+/** What strikes what on the way, mm, and how far the sheet has been pulled, radians. */
+interface Struck {
+  readonly pair: Pair;
+  readonly gap: number;
+  readonly at: number;
 }
 
-/** Two bodies of a pair as the sweep follows them: the gap last found, and the way across it. */
+/** Two bodies of a pair as the sweep follows them: the gap last found and the way across it, and when the room there is used up at the soonest. */
 interface Followed {
   readonly pair: Pair;
   readonly moving: Convex;
   readonly standing: Convex;
+  /** The most that any place of the moving body goes per radian, mm. */
+  readonly speed: number;
   way: Place3 | null;
   last: number;
+  due: number;
 }
 
 /**
- * Swings through a range of wraps; a step is never larger than the room left allows, so that no clash is stepped over (what meets in a corner, which slides past
- * its neighbour, is looked at every few mm).
+ * Swings through a range of wraps. Two bodies are looked at again before either can have used up the room between them, so that no clash is stepped over (what meets
+ * in a corner, which slides past its neighbour, is looked at every few mm).
  */
-function sweep(scene: Scene, pairs: readonly Pair[], { from, to }: { from: number; to: number }): Swept {
-  const speed = fastest(pairs.map(({ moving }) => moving));
+function sweep(scene: Scene, pairs: readonly Pair[], { from, to }: { from: number; to: number }): Struck | null {
   const followed = pairs.flatMap((pair) =>
     pair.moving.bodies.flatMap((moving) =>
-      pair.standing.bodies.map((standing): Followed => ({ pair, moving, standing, way: null, last: 0 })),
+      pair.standing.bodies.map((standing): Followed => ({
+        pair,
+        moving,
+        standing,
+        speed: fastest(moving),
+        way: null,
+        last: 0,
+        due: from,
+      })),
     ),
   );
-  let nearest = Infinity;
   for (let at = from; ;) {
     const motion = scene.swing(at);
     const there = new Map<Convex, Convex>();
-    let room = Infinity;
+    let next = Infinity;
     for (const one of followed) {
-      const { needed } = one.pair;
-      const body = there.get(one.moving) ?? movedBody(one.moving, motion);
-      there.set(one.moving, body);
-      const gap = followedGap(one, body, room + needed);
-      if (gap < Math.max(needed, TOUCH)) return { nearest, struck: { pair: one.pair, gap, at } };
-      if (needed > 0) nearest = Math.min(nearest, gap);
-      room = Math.min(room, needed > 0 ? gap - needed : Math.max(gap, SLIDING));
+      if (one.due <= at + TOGETHER) {
+        const { needed } = one.pair;
+        const body = there.get(one.moving) ?? movedBody(one.moving, motion);
+        there.set(one.moving, body);
+        const clear = Math.max(needed, TOUCH);
+        const gap = followedGap(one, body, clear + one.speed * Math.min(to - at, FAR));
+        if (gap < clear) return { pair: one.pair, gap, at };
+        const room = needed > 0 ? gap - needed : Math.max(gap, SLIDING);
+        one.due = at + Math.max(FINEST, room) / one.speed;
+      }
+      next = Math.min(next, one.due);
     }
-    if (at >= to) return { nearest, struck: null };
-    followed.sort((a, b) => a.last - a.pair.needed - (b.last - b.pair.needed));
-    at = Math.min(to, at + Math.max(FINEST, room) / speed);
+    if (at >= to) return null;
+    at = Math.min(to, next);
   }
 }
 
@@ -276,6 +293,8 @@ function sweep(scene: Scene, pairs: readonly Pair[], { from, to }: { from: numbe
 function followedGap(one: Followed, body: Convex, enough: number): number {
   const least = leastGap(body, one.standing);
   if (least >= enough) return least;
+  const apart = boxesGap(body, one.standing);
+  if (apart >= enough) return apart;
   if (one.way) {
     const along = gapAlong(body, one.standing, one.way);
     if (along >= enough || along - one.pair.needed > (one.last - one.pair.needed) / 2 + FINEST)
@@ -313,9 +332,8 @@ function isYokeByForm(moving: Thing, standing: Thing): boolean {
   return moving.name === 'yoke' && standing.name === 'stations';
 }
 
-/** The most any place of what moves goes per radian, mm: it rolls about where it leaves the form. */
-function fastest(moving: readonly Thing[]): number {
-  const corners = moving.flatMap(({ bodies }) => bodies.flatMap((body) => body.corners));
+/** The most any place of a body that is pulled goes per radian, mm: it rolls about where it leaves the form. */
+function fastest({ corners }: Convex): number {
   return Math.max(1, ...corners.map(([, y, z]) => Math.hypot(Math.max(0, y), z)));
 }
 
@@ -351,7 +369,7 @@ function benchFor(scene: Scene, given: TryGiven): { readonly edges: readonly Ben
     };
     if (resting.some((thing) => thingGap(thing, bench, 1) < TOUCH)) continue;
     const pairs = moving.map((thing): Pair => ({ moving: thing, standing: bench, needed: 0 }));
-    if (!sweep(scene, pairs, { from: 0, to: given.work.pulled }).struck) return { edges };
+    if (!sweep(scene, pairs, { from: 0, to: given.work.pulled })) return { edges };
   }
   const thing = [...resting, ...moving][0];
   return failing(given)('bench', [thing?.name ?? '', 'bench'], { gap: 0, needed: 0, at: 0 });

@@ -79,8 +79,6 @@ export interface Step {
   readonly clamped: 'holes' | 'ends';
   /** How far the form reaches past the bend's ends A and B, mm: over bench it needs packing of the sheet's thickness. */
   readonly overhang: { readonly from: number; readonly to: number };
-  /** The nearest that anything came that need not touch, mm; Infinity where nothing else stands there. */
-  readonly nearest: number;
 }
 
 export type FormOff = 'lift' | 'back' | 'endA' | 'endB';
