@@ -57,7 +57,7 @@ const [program] = bundle.outputFiles;
 const starters = await build({
   ...forNode,
   entryPoints: ['main', 'beside-worker', 'keep-compiled'].map((name) => `src/cli/${name}.ts`),
-  define: { PROGRAM: JSON.stringify(`./${basename(program.path)}`) },
+  define: { PROGRAM: JSON.stringify(`./${basename(program.path)}`), BUILT_BY: JSON.stringify(process.version) },
 });
 const [main, besideWorker, keepCompiled] = starters.outputFiles;
 

@@ -19,7 +19,7 @@ import type { Buildable, Planned } from '../pipeline';
 import { formBody } from './bodies';
 import { guestOn, madeOnForm, runOf } from './guests';
 import { heldAlongOf } from './held-along';
-import { oneBendJob } from './one-bend';
+import { oneBendJob, runOfAll } from './one-bend';
 import type { PlanForm } from './plan-form';
 
 interface Given {
@@ -115,16 +115,12 @@ function sharedUses(
     const use = { body: host.body, stretch: { ...stretch, startsAtA } };
     const guest = guestOn(job, panel, { bend, held, use, owner }, planForm);
     if (!guest) return [];
-    const runs = [wholeRun(owner), runOf(bend.name, use, owner.finished)];
+    const runs = [runOfAll(owner), runOf(bend.name, use, owner.finished)];
     const { held: ownersSide } = at(alone, host.index);
     const asked = oneBendJob(job, panel, owner, { held: ownersSide, runs });
     const form = planForm(asked, { guests: [guest], heldAlong: heldAlongOf(panel, owner, ownersSide) });
     return form.buildable ? [{ ...use, body: formBody(owner.name, form.bend, form.layout, bend.name) }] : [];
   });
-}
-
-function wholeRun({ name, finished }: { readonly name: string; readonly finished: { readonly length: number } }): Run {
-  return { name, from: 0, to: finished.length };
 }
 
 interface Asks {

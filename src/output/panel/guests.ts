@@ -1,5 +1,6 @@
 import { at } from '../../base/at';
 import { centreFromTangent, coneThrough, radiusAt, type Cone } from '../../base/cone';
+import { ROUNDING } from '../../base/tolerance';
 import type { FixtureLayout, Station } from '../../design/fixture/fixture';
 import type { Guest } from '../../design/fixture/guests';
 import type { Run } from '../../job/job';
@@ -7,7 +8,7 @@ import type { PanelJob } from '../../job/panel/read';
 import type { Bend, FormUse, HeldSide, Panel } from '../../panel';
 import type { Buildable, Planned } from '../pipeline';
 import { heldAlongOf } from './held-along';
-import { onFormJob } from './one-bend';
+import { oneBendJob, onFormJob, runOfAll } from './one-bend';
 import type { PlanForm } from './plan-form';
 
 /** Which way a form runs: whether its own bend's end A is its small end. */
@@ -35,6 +36,11 @@ function stretchCone({ stretch: { from, to, startsAtA }, body: { cone } }: FormU
   return startsAtA ? coneThrough(small, large, to - from) : coneThrough(large, small, to - from);
 }
 
+function sameCone(a: Cone, b: Cone): boolean {
+  const apart = [a.radiusA - b.radiusA, a.radiusB - b.radiusB, a.length - b.length].map(Math.abs);
+  return Math.max(...apart) < ROUNDING;
+}
+
 interface Standing {
   readonly bend: Bend;
   readonly held: HeldSide;
@@ -50,9 +56,14 @@ export function guestOn(
   { bend, held, use, owner }: Standing,
   planForm: PlanForm,
 ): Guest | null {
-  const planned = planForm(onFormJob(job, panel, bend, { held, cone: stretchCone(use) }), {
-    heldAlong: heldAlongOf(panel, bend, held),
-  });
+  const heldAlong = heldAlongOf(panel, bend, held);
+  const alone = planForm(oneBendJob(job, panel, bend, { held, runs: [runOfAll(bend)] }), { heldAlong });
+  const cone = stretchCone(use);
+  // On the very radii of its own form it is pulled as there.
+  const planned =
+    alone.buildable && sameCone(alone.bend.form, cone)
+      ? alone
+      : planForm(onFormJob(job, panel, bend, { held, cone }), { heldAlong });
   if (!planned.buildable) return null;
   const { from, to } = runOf(bend.name, use, owner.finished);
   return { name: bend.name, from, to, sameWay: runsSameWay(use, owner.finished), bend: planned.bend };

@@ -9,11 +9,19 @@ import type { HeldSide, Panel } from '../../panel';
 /** Flattening of faces to measure them by, mm. */
 const STRAY = 0.01;
 
+/** Depths are measured to this part of a mm: legs that are alike stay alike, whatever side of the panel they were measured on, and what is worked out of one serves the other. */
+const PARTS = 1e9;
+
 /** How deep the metal on one side of a bend is, square to its tangent line, mm. */
 export function depthOf(panel: Panel, bend: Bend, side: HeldSide): number {
   const face = flattenLoop(at(panel.faces, side === 'base' ? bend.base : bend.leg).outline, STRAY);
   const depths = face.map((place) => (side === 'base' ? -toFrame(bend.frame, place)[1] : onLeg(bend, place)[1]));
-  return Math.max(0, ...depths);
+  return Math.round(Math.max(0, ...depths) * PARTS) / PARTS;
+}
+
+/** A run over the whole of a bend. */
+export function runOfAll({ name, finished }: Pick<Bend, 'name' | 'finished'>): Run {
+  return { name, from: 0, to: finished.length };
 }
 
 /** The job of one bend of a panel alone: what is needed to make its form and to bend it, with one side held. */
@@ -48,8 +56,7 @@ export function onFormJob(
   bend: Bend,
   { held, cone }: { readonly held: HeldSide; readonly cone: Cone },
 ): Job {
-  const runs = [{ name: bend.name, from: 0, to: bend.finished.length }];
-  const alone = oneBendJob(job, panel, bend, { held, runs });
+  const alone = oneBendJob(job, panel, bend, { held, runs: [runOfAll(bend)] });
   return {
     ...alone,
     bend: { ...alone.bend, radius: { from: cone.radiusA, to: cone.radiusB }, radiusOf: 'form' },

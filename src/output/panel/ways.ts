@@ -4,14 +4,14 @@ import type { Bend, BendWork, FormUse, HeldSide, Panel } from '../../panel';
 import type { Buildable, Planned } from '../pipeline';
 import { yokeBody } from './bodies';
 import { heldAlongOf } from './held-along';
-import { oneBendJob } from './one-bend';
+import { oneBendJob, runOfAll } from './one-bend';
 import type { PlanForm } from './plan-form';
 
 /** A bend worked out by itself, with either side held. */
 export type Ways = Readonly<Record<HeldSide, Planned>>;
 
 export function waysToMake(job: PanelJob, panel: Panel, bend: Bend, planForm: PlanForm): Ways {
-  const runs = [{ name: bend.name, from: 0, to: bend.finished.length }];
+  const runs = [runOfAll(bend)];
   const plan = (held: HeldSide): Planned =>
     planForm(oneBendJob(job, panel, bend, { held, runs }), { heldAlong: heldAlongOf(panel, bend, held) });
   return { base: plan('base'), leg: plan('leg') };
