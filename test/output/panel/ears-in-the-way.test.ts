@@ -24,7 +24,7 @@ describe('a form whose ears stand in the legs’ way', () => {
     const planned = tryPanelStarter('tray', () => box());
     const [said] = sayFindings(planned.findings, { units: 'in' }).filter(({ code }) => code === 'no-order');
     expect(planned.buildable).toBe(false);
-    expect(said?.message).toMatch(/at right with its leg held, front strikes spine$/u);
+    expect(said?.message).toMatch(/at left with its leg held, front strikes spine$/u);
     expect(said?.hint).toContain('clamps.wood');
     expect(said?.got).toBeUndefined();
   });
