@@ -3,8 +3,8 @@ import type { Beside } from '../output/files';
 /** The program's edges, so that its commands can be run without a terminal. */
 export interface Io {
   readonly cwd: string;
-  /** What `-` reads. */
-  readonly input: NodeJS.ReadableStream;
+  /** What `-` reads; opened where it is read. */
+  readonly input: () => NodeJS.ReadableStream;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
   /** Columns of the terminal stdout is; endless where it is none. */

@@ -17,7 +17,7 @@ export async function readJobFile(io: Io, path: string): Promise<string> {
 
 async function readBytes(io: Io, path: string): Promise<Uint8Array> {
   try {
-    return await firstBytes(path === '-' ? io.input : createReadStream(resolve(io.cwd, path)));
+    return await firstBytes(path === '-' ? io.input() : createReadStream(resolve(io.cwd, path)));
   } catch (problem) {
     throw new Stop(`${path}: ${whyUnreadable(problem)}`, EXIT.wrong);
   }

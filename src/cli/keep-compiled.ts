@@ -8,7 +8,7 @@ const nowhere = { cwd: process.cwd(), out: () => {}, err: () => {}, width: Infin
 for (const job of jobs) {
   const code = await program.run(['plan', job], {
     ...nowhere,
-    input: process.stdin,
+    input: () => process.stdin,
     colour: false,
     errColour: false,
     progress: false,

@@ -17,7 +17,7 @@ export function start(args: readonly string[]): Promise<ExitCode> {
 
   return run(args, {
     cwd: process.cwd(),
-    input: process.stdin,
+    input: () => process.stdin,
     out: (text) => process.stdout.write(text),
     err: (text) => process.stderr.write(text),
     width: process.stdout.isTTY ? process.stdout.columns : Infinity,

@@ -60,7 +60,7 @@ describe('what is printed', () => {
     const say = (text: string): void => void (said += text);
     await run(['check', '-'], {
       cwd: '/',
-      input: Readable.from([Buffer.from(JOB)]),
+      input: () => Readable.from([Buffer.from(JOB)]),
       out: say,
       err: say,
       width: 80,

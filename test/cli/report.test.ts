@@ -38,7 +38,7 @@ describe('the line of progress', () => {
     const said: string[] = [];
     const io = {
       cwd: '/',
-      input: Readable.from([]),
+      input: () => Readable.from([]),
       out: () => undefined,
       err: (text: string) => void said.push(text),
       width: 80,

@@ -17,7 +17,7 @@ export async function bendbuck(cwd: string, args: readonly string[], input = '')
   let [out, err] = ['', ''];
   const code = await run(args, {
     cwd,
-    input: Readable.from([Buffer.from(input)]),
+    input: () => Readable.from([Buffer.from(input)]),
     out: (text) => (out += text),
     err: (text) => (err += text),
     width: Infinity,

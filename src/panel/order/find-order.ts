@@ -136,17 +136,22 @@ function onward(panel: Panel, { work }: OrderGiven, node: Node): Node[] {
 
 /** What has been spent, and what the bends still to be made cannot do without. */
 function leastCost(work: readonly BendWork[], node: Pick<Node, 'done' | 'forms' | 'turned' | 'force'>): Cost {
-  let forms = node.forms.size;
   let force = node.force;
+  let ownForms = 0;
+  let lacksOne = false;
   work.forEach((one, bend) => {
     if (node.done & (1 << bend)) return;
     force = Math.max(force, Math.min(one.force.base, one.force.leg));
+    if (one.uses.some(({ body }) => node.forms.has(body.name))) return;
+    lacksOne = true;
     const others = work.filter((_, index) => index !== bend);
     const alone = one.uses.every(({ body }) =>
       others.every(({ uses }) => uses.every((use) => use.body.name !== body.name)),
     );
-    if (alone) forms += 1;
+    if (alone) ownForms += 1;
   });
+  // However many forms serve one bend alone, another that none of those so far serves takes one more at least.
+  const forms = node.forms.size + (lacksOne ? Math.max(1, ownForms) : 0);
   return [forms, node.turned, force];
 }
 

@@ -1,16 +1,52 @@
 import { cross3, dot3, length3, minus, plus, scaled, type Place3 } from '../../base/space';
 
-/** A convex body by its corners, mm, and a sphere round it. */
+/** A convex body by its corners, mm, and a sphere and an upright box round it. */
 export interface Convex {
   readonly corners: readonly Place3[];
   readonly centre: Place3;
   readonly radius: number;
+  readonly box: Box;
+}
+
+/** Least and greatest x, y and z, mm. */
+interface Box {
+  readonly low: Place3;
+  readonly high: Place3;
 }
 
 export function convex(corners: readonly Place3[]): Convex {
   let centre: Place3 = [0, 0, 0];
   for (const corner of corners) centre = plus(centre, corner, 1 / corners.length);
-  return { corners, centre, radius: Math.max(...corners.map((corner) => length3(minus(corner, centre)))) };
+  const radius = Math.max(...corners.map((corner) => length3(minus(corner, centre))));
+  return sphered(() => corners, { centre, radius });
+}
+
+/** A body whose sphere is known; its corners and its box are made only once they are looked at, since the sphere mostly tells enough. */
+export function sphered(
+  make: () => readonly Place3[],
+  { centre, radius }: { readonly centre: Place3; readonly radius: number },
+): Convex {
+  let made: readonly Place3[] | null = null;
+  let box: Box | null = null;
+  return {
+    get corners() {
+      return (made ??= make());
+    },
+    centre,
+    radius,
+    get box() {
+      return (box ??= boxRound(this.corners));
+    },
+  };
+}
+
+function boxRound(corners: readonly Place3[]): Box {
+  const along = (axis: 0 | 1 | 2): number[] => corners.map((corner) => corner[axis]);
+  const [xs, ys, zs] = [along(0), along(1), along(2)];
+  return {
+    low: [Math.min(...xs), Math.min(...ys), Math.min(...zs)],
+    high: [Math.max(...xs), Math.max(...ys), Math.max(...zs)],
+  };
 }
 
 /** A box by two opposite corners. */
@@ -26,21 +62,12 @@ export function leastGap(a: Convex, b: Convex): number {
 }
 
 /** Never more than the gap between two bodies, mm: that between the boxes round them; 0 where those overlap. */
-export function boxesGap({ corners: a }: Convex, { corners: b }: Convex): number {
-  return Math.hypot(apartAlong(a, b, 0), apartAlong(a, b, 1), apartAlong(a, b, 2));
-}
-
-function apartAlong(a: readonly Place3[], b: readonly Place3[], axis: 0 | 1 | 2): number {
-  let [lowA, highA, lowB, highB] = [Infinity, -Infinity, Infinity, -Infinity];
-  for (const corner of a) {
-    lowA = Math.min(lowA, corner[axis]);
-    highA = Math.max(highA, corner[axis]);
-  }
-  for (const corner of b) {
-    lowB = Math.min(lowB, corner[axis]);
-    highB = Math.max(highB, corner[axis]);
-  }
-  return Math.max(0, lowA - highB, lowB - highA);
+export function boxesGap({ box: a }: Convex, { box: b }: Convex): number {
+  return length3([
+    Math.max(0, a.low[0] - b.high[0], b.low[0] - a.high[0]),
+    Math.max(0, a.low[1] - b.high[1], b.low[1] - a.high[1]),
+    Math.max(0, a.low[2] - b.high[2], b.low[2] - a.high[2]),
+  ]);
 }
 
 const ROUNDS = 48;

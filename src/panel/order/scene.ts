@@ -6,7 +6,7 @@ import type { Panel } from '../flat/panel';
 import { distance } from '../flat/plane';
 import { centreLine, frameMotion, legMotion, motionOf, type Wrapped } from '../fold/bend-motion';
 import { heldFrame, type HeldSide } from '../form/hand';
-import { boxBetween, convex, type Convex } from './gap';
+import { boxBetween, convex, sphered, type Convex } from './gap';
 import { carried, faceBodies, flatZoneBodies, zoneBodies, type XLimits } from './metal';
 import type { ClampBody, FormUse, YokeBody } from './work';
 
@@ -225,16 +225,9 @@ export function movedThing(thing: Thing, motion: Motion): Thing {
   return { ...thing, bodies: thing.bodies.map((body) => movedBody(body, motion)) };
 }
 
-/** A body moved; its corners only once they are looked at, since its sphere mostly tells enough. */
+/** A body moved. */
 export function movedBody({ corners, centre, radius }: Convex, motion: Motion): Convex {
-  let moved: readonly Place3[] | null = null;
-  return {
-    get corners() {
-      return (moved ??= corners.map((corner) => movedBy(motion, corner)));
-    },
-    centre: movedBy(motion, centre),
-    radius,
-  };
+  return sphered(() => corners.map((corner) => movedBy(motion, corner)), { centre: movedBy(motion, centre), radius });
 }
 
 /** A thing shifted. */

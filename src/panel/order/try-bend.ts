@@ -255,17 +255,18 @@ interface Followed {
  */
 function sweep(scene: Scene, pairs: readonly Pair[], { from, to }: { from: number; to: number }): Struck | null {
   const followed = pairs.flatMap((pair) =>
-    pair.moving.bodies.flatMap((moving) =>
-      pair.standing.bodies.map((standing): Followed => ({
+    pair.moving.bodies.flatMap((moving) => {
+      const speed = fastest(moving);
+      return pair.standing.bodies.map((standing): Followed => ({
         pair,
         moving,
         standing,
-        speed: fastest(moving),
+        speed,
         way: null,
         last: 0,
         due: from,
-      })),
-    ),
+      }));
+    }),
   );
   for (let at = from; ;) {
     const motion = scene.swing(at);
@@ -334,7 +335,7 @@ function isYokeByForm(moving: Thing, standing: Thing): boolean {
 
 /** The most any place of a body that is pulled goes per radian, mm: it rolls about where it leaves the form. */
 function fastest({ corners }: Convex): number {
-  return Math.max(1, ...corners.map(([, y, z]) => Math.hypot(Math.max(0, y), z)));
+  return Math.max(1, ...corners.map((corner) => Math.hypot(Math.max(0, corner[1]), corner[2])));
 }
 
 const benchChoices: readonly (readonly BenchEdge[])[] = [
