@@ -14,13 +14,8 @@ import { measuresIn } from '../output/shop-sheet/measures';
 import { loadPanelRules } from '../tables/panel-rules';
 import type { Tables } from '../tables/tables';
 import { readBeside, readDrawing, type Unread } from './drawing-file';
-import { readFont } from './font';
 import { EXIT, type ExitCode, type Io } from './io';
-import type { MakeOptions } from './make-options';
-import { openFirstOfAssembly } from './open-first';
-import { startProgress } from './progress';
 import { printFindings } from './report';
-import { makeAndStore } from './make-and-store';
 
 /** The longest job file of a panel, bytes. */
 const MOST = 1024 * 1024;
@@ -129,28 +124,4 @@ export function printAssembly(
     io.out(printFindings(findings, units, io.colour));
   }
   return hasErrors(findings) ? EXIT.wrong : EXIT.done;
-}
-
-/** `make` of an assembly: every panel's files and how they are joined, in one folder, or nothing at all. */
-export async function makeAssembly(
-  io: Io,
-  { planned, findings, units, tables }: WorkedAssembly,
-  out: string,
-  options: MakeOptions,
-): Promise<ExitCode> {
-  return makeAndStore(io, out, {
-    progress: startProgress(io, 'drawing'),
-    title: planned?.job.title ?? '',
-    findings,
-    units,
-    list: options.list === true,
-    openFirst: openFirstOfAssembly,
-    files:
-      planned?.buildable && !hasErrors(findings)
-        ? async () => {
-            const { makeAssemblyFiles } = await import('../output/panel/assembly/files');
-            return makeAssemblyFiles(planned, { tables, font: await readFont() }, options);
-          }
-        : null,
-  });
 }

@@ -16,12 +16,12 @@ export async function make(io: Io, path: string, out: string, options: MakeOptio
     const worked = await work(io, path);
     if (worked.kind === 'panel') {
       progress.stop();
-      const { makePanel } = await import('./panel');
+      const { makePanel } = await import('./make-panel');
       return await makePanel(io, worked, out, options);
     }
     if (worked.kind === 'assembly') {
       progress.stop();
-      const { makeAssembly } = await import('./assembly');
+      const { makeAssembly } = await import('./make-assembly');
       return await makeAssembly(io, worked, out, options);
     }
     const { plan, planned, tables, findings, units } = worked;

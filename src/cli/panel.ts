@@ -14,15 +14,10 @@ import { measuresIn } from '../output/shop-sheet/measures';
 import { loadPanelRules } from '../tables/panel-rules';
 import type { Tables } from '../tables/tables';
 import { readDrawing } from './drawing-file';
-import { readFont } from './font';
 import { pairs } from './columns';
 import { EXIT, type ExitCode, type Io } from './io';
-import type { MakeOptions } from './make-options';
-import { openFirstOfPanel } from './open-first';
-import { startProgress } from './progress';
 import { printFindings } from './report';
 import { printersFor } from './table';
-import { makeAndStore } from './make-and-store';
 
 /** A panel's job file worked out as far as its mistakes allow. */
 export interface WorkedPanel {
@@ -85,27 +80,4 @@ function panelText(planned: PlannedPanel & { readonly buildable: true }, units: 
   )
     .map((line) => `${line}\n`)
     .join('')}\n`.replaceAll('\u00a0', ' ');
-}
-
-/** `make` of a panel: every file in a folder of its own, or nothing at all. */
-export async function makePanel(
-  io: Io,
-  { planned, findings, units, tables }: WorkedPanel,
-  out: string,
-  options: MakeOptions,
-): Promise<ExitCode> {
-  return makeAndStore(io, out, {
-    progress: startProgress(io, 'drawing'),
-    title: planned?.job.title ?? '',
-    findings,
-    units,
-    list: options.list === true,
-    openFirst: openFirstOfPanel,
-    files: planned?.buildable
-      ? async () => {
-          const { makePanelFiles } = await import('../output/panel/files');
-          return makePanelFiles(planned, { tables, font: await readFont() }, options);
-        }
-      : null,
-  });
 }

@@ -200,7 +200,8 @@ function firstStanding(scene: Scene, { standing, given }: { standing: Standing; 
 function thingGap(a: Thing, b: Thing, enough = Infinity): number {
   let least = enough;
   for (const one of a.bodies)
-    for (const other of b.bodies) if (leastGap(one, other) < least) least = Math.min(least, gapBetween(one, other));
+    for (const other of b.bodies)
+      if (leastGap(one, other) < least && boxesGap(one, other) < least) least = Math.min(least, gapBetween(one, other));
   return least;
 }
 
