@@ -49,7 +49,11 @@ const bundle = await build({
   entryNames: '[name]-[hash]',
   outExtension: { '.js': '.cjs' },
   define: { 'import.meta.url': '__here' },
-  banner: { js: "const __here = require('node:url').pathToFileURL(__filename).href;" },
+  // A function, which the loader calls: a program so long is better not copied to put one round it.
+  banner: {
+    js: "(function (module, exports, require, __filename) { const __here = require('node:url').pathToFileURL(__filename).href;",
+  },
+  footer: { js: '})' },
 });
 const [program] = bundle.outputFiles;
 

@@ -1,3 +1,3 @@
 import { loadProgram } from './load-program';
 
-loadProgram().program.answer();
+await loadProgram().program.answer();

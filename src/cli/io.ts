@@ -16,7 +16,7 @@ export interface Io {
   /** Whether stderr is a terminal that may show a line of progress. */
   readonly progress: boolean;
   /** Starts a thread for what can be done beside the rest; absent where there is none. */
-  readonly beside?: () => Beside;
+  readonly beside?: () => Promise<Beside>;
 }
 
 /** 0 done · 1 our fault · 2 the job, or the command, is wrong · 3 files could not be written. */

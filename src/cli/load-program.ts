@@ -31,7 +31,7 @@ export function loadProgram(file = fileURLToPath(new URL(PROGRAM, import.meta.ur
   if (process.version === BUILT_BY) setFlagsFromString(LATER);
   const kept = `${file}.compiled`;
   // The bundle holds ASCII only, which is quicker to read as such.
-  const script = new Script(`(function (module, exports, require, __filename) {${readFileSync(file, 'latin1')}\n})`, {
+  const script = new Script(readFileSync(file, 'latin1'), {
     filename: file,
     ...(existsSync(kept) && { cachedData: readFileSync(kept) }),
   });

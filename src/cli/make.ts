@@ -37,7 +37,7 @@ export async function make(io: Io, path: string, out: string, options: MakeOptio
             const { makeFiles } = await import('../output/files');
             return makeFiles(
               planned,
-              { tables, font: await readFont(), ...(io.beside && { beside: io.beside() }) },
+              { tables, font: await readFont(), ...(io.beside && { beside: await io.beside() }) },
               options,
               {
                 progress: (done, total) => {

@@ -22,7 +22,8 @@ import { printersFor } from './table';
 /** A panel's job file worked out as far as its mistakes allow. */
 export interface WorkedPanel {
   readonly planned: PlannedPanel | null;
-  readonly plan: PanelPlan;
+  /** The numbers, as JSON has them. */
+  readonly plan: () => PanelPlan;
   readonly findings: readonly Finding[];
   readonly units: Parsed<PanelJob>['units'];
   readonly tables: Tables;
@@ -35,15 +36,16 @@ export async function workPanel(
   tables: Tables,
 ): Promise<WorkedPanel> {
   const say = (found: readonly Finding[]): ReturnType<typeof sayFindings> => sayFindings(found, { units });
-  if (!job) return { planned: null, plan: noPanelPlan('', say(findings)), findings, units, tables };
+  if (!job) return { planned: null, plan: () => noPanelPlan('', say(findings)), findings, units, tables };
   const drawing = await readDrawing(io, path, job);
   if ('refused' in drawing) {
     const refused = locate([...findings, drawing.refused]);
-    return { planned: null, plan: noPanelPlan(job.title, say(refused)), findings: refused, units, tables };
+    return { planned: null, plan: () => noPanelPlan(job.title, say(refused)), findings: refused, units, tables };
   }
   const planned = planPanel(job, { tables, rules: loadPanelRules(), drawing: drawing.text }, findings);
   const located = locate(planned.findings);
-  const plan = planned.buildable ? toPanelPlan(planned, say(located)) : noPanelPlan(job.title, say(located));
+  const plan = (): PanelPlan =>
+    planned.buildable ? toPanelPlan(planned, say(located)) : noPanelPlan(job.title, say(located));
   return { planned, plan, findings: located, units, tables };
 }
 
@@ -51,7 +53,7 @@ export async function workPanel(
 export function printPanel(io: Io, worked: WorkedPanel, options: { json?: true; units?: 'mm' | 'in' }): ExitCode {
   const { planned, plan, findings } = worked;
   const units = options.units ?? worked.units;
-  if (options.json) io.out(planText(plan));
+  if (options.json) io.out(planText(plan()));
   else {
     if (planned?.buildable) io.out(panelText(planned, units));
     io.out(printFindings(findings, units, io.colour));

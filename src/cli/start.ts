@@ -1,6 +1,5 @@
 import { EXIT, type ExitCode } from './io';
 import { run } from './program';
-import { startBeside } from './beside';
 
 /** Runs one command line in this process's terminal and gives back its exit code. */
 export function start(args: readonly string[]): Promise<ExitCode> {
@@ -24,10 +23,14 @@ export function start(args: readonly string[]): Promise<ExitCode> {
     colour: process.stdout.isTTY && colour,
     errColour: process.stderr.isTTY && colour,
     progress: process.stderr.isTTY && process.env['TERM'] !== 'dumb',
-    beside: startBeside,
+    beside: async () => (await import('./beside')).startBeside(),
   });
 }
 
-/** What the thread beside runs, and what the build runs a few jobs through. */
-export { answer } from './answer';
+/** What the thread beside runs. */
+export async function answer(): Promise<void> {
+  (await import('./answer')).answer();
+}
+
+/** What the build runs a few jobs through. */
 export { run };

@@ -47,11 +47,13 @@ export type {
   FormBody,
   FormOff,
   FormUse,
+  OfferedUse,
   ShopBodies,
   Step,
   Strike,
   YokeBody,
 } from './order/work';
+export { settledUse } from './order/work';
 export type { FoundOrder, OrderGiven } from './order/find-order';
 export { findOrder, orderSearch } from './order/find-order';
 export { tryBend } from './order/try-bend';

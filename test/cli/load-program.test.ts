@@ -16,7 +16,7 @@ describe('what the build keeps compiled', () => {
     const look = `
       const { readFileSync } = require('fs');
       require('v8').setFlagsFromString('--interrupt-budget=500000');
-      const source = "(function (module, exports, require, __filename) {" + readFileSync(process.argv[1], 'latin1') + "\\n})";
+      const source = readFileSync(process.argv[1], 'latin1');
       const cachedData = readFileSync(process.argv[1] + '.compiled');
       const refused = () => new (require('vm').Script)(source, { cachedData }).cachedDataRejected;
       const own = refused();

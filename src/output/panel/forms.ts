@@ -7,9 +7,11 @@ import type { PanelJob } from '../../job/panel/read';
 import {
   nearestStretch,
   ownForm,
+  settledUse,
   type FormBody,
   type FormUse,
   type HeldSide,
+  type OfferedUse,
   type Panel,
   type Step,
   type Stretch,
@@ -47,14 +49,14 @@ export function usesOf(
   job: PanelJob,
   panel: Panel,
   given: Given,
-): { readonly value: readonly (readonly FormUse[])[]; readonly findings: readonly Finding[] } {
+): { readonly value: readonly (readonly OfferedUse[])[]; readonly findings: readonly Finding[] } {
   const { alone, rules, barred } = given;
   const hosts = panel.bends.map(({ name }, index): Host => {
     const { bend, layout } = at(alone, index).made;
     return { index, body: formBody(name, bend, layout) };
   });
   const findings: Finding[] = [];
-  const value = panel.bends.map(({ name }, index): readonly FormUse[] => {
+  const value = panel.bends.map(({ name }, index): readonly OfferedUse[] => {
     const need = { bend: name, form: at(alone, index).made.bend.form };
     const own = ownForm(need).stretches.map((stretch): FormUse => ({ body: at(hosts, index).body, stretch }));
     const choice = at<{ readonly form: FormChoice }>(job.panel.bends, index).form;
@@ -77,7 +79,8 @@ export function usesOf(
       return own;
     }
     const stretch = nearestStretch(host.body.cone, need, rules.formsAlike);
-    const uses = stretch ? sharedUses(job, panel, { host, index, stretch }, given) : [];
+    const offered = stretch ? sharedUses(job, panel, { host, index, stretch }, given) : [];
+    const uses = offered.flatMap((use) => settledUse(use) ?? []);
     findings.push(
       ...checkAsked(stretch, uses, {
         bend: name,
@@ -107,20 +110,28 @@ function sharedUses(
   panel: Panel,
   { host, index, stretch }: Sharing,
   { alone, planForm }: Given,
-): FormUse[] {
+): OfferedUse[] {
   const { held } = at(alone, index);
   const [bend, owner] = [at(panel.bends, index), at(panel.bends, host.index)];
   const turns = host.body.cone.halfAngle === 0 ? [true, false] : [stretch.startsAtA];
-  return turns.flatMap((startsAtA): FormUse[] => {
+  return turns.map((startsAtA): OfferedUse => {
     const use = { body: host.body, stretch: { ...stretch, startsAtA } };
-    const guest = guestOn(job, panel, { bend, held, use, owner }, planForm);
-    if (!guest) return [];
-    const runs = [runOfAll(owner), runOf(bend.name, use, owner.finished)];
-    const { held: ownersSide } = at(alone, host.index);
-    const asked = oneBendJob(job, panel, owner, { held: ownersSide, runs });
-    const form = planForm(asked, { guests: [guest], heldAlong: heldAlongOf(panel, owner, ownersSide) });
-    return form.buildable ? [{ ...use, body: formBody(owner.name, form.bend, form.layout, bend.name) }] : [];
+    const settled = once((): FormUse | null => {
+      const guest = guestOn(job, panel, { bend, held, use, owner }, planForm);
+      if (!guest) return null;
+      const runs = [runOfAll(owner), runOf(bend.name, use, owner.finished)];
+      const { held: ownersSide } = at(alone, host.index);
+      const asked = oneBendJob(job, panel, owner, { held: ownersSide, runs });
+      const form = planForm(asked, { guests: [guest], heldAlong: heldAlongOf(panel, owner, ownersSide) });
+      return form.buildable ? { ...use, body: formBody(owner.name, form.bend, form.layout, bend.name) } : null;
+    });
+    return { ...use, settled };
   });
+}
+
+function once<Value>(work: () => Value): () => Value {
+  let done: { readonly value: Value } | null = null;
+  return () => (done ??= { value: work() }).value;
 }
 
 interface Asks {

@@ -1,6 +1,6 @@
 import { InternalError } from '../../base/errors';
 import type { PanelJob } from '../../job/panel/read';
-import type { Bend, BendWork, FormUse, HeldSide, Panel } from '../../panel';
+import type { Bend, BendWork, HeldSide, OfferedUse, Panel } from '../../panel';
 import type { Buildable, Planned } from '../pipeline';
 import { yokeBody } from './bodies';
 import { heldAlongOf } from './held-along';
@@ -25,7 +25,7 @@ export function either({ base, leg }: Ways): Buildable {
 }
 
 /** What the order of work asks of a bend: the forms it may be made on, how far and how hard it is pulled. */
-export function workOf(panel: Panel, index: number, way: Ways, uses: readonly FormUse[]): BendWork {
+export function workOf(panel: Panel, index: number, way: Ways, uses: readonly OfferedUse[]): BendWork {
   const made = [way.base, way.leg].flatMap((one) => (one.buildable ? [one] : []));
   const force = (held: HeldSide): number => (way[held].buildable ? way[held].bend.pull.handForce : Infinity);
   return {
@@ -36,7 +36,7 @@ export function workOf(panel: Panel, index: number, way: Ways, uses: readonly Fo
 }
 
 /** The same of a bend whose held side is settled. */
-export function workAlone(panel: Panel, index: number, { bend }: Buildable, uses: readonly FormUse[]): BendWork {
+export function workAlone(panel: Panel, index: number, { bend }: Buildable, uses: readonly OfferedUse[]): BendWork {
   const { pull, wrap } = bend;
   return {
     uses,

@@ -1,3 +1,4 @@
+import { at } from '../../base/at';
 import type { Vertex } from '../../base/drawing';
 import type { Point } from '../../base/polygon';
 import { rootBetween } from '../../base/solve';
@@ -42,22 +43,24 @@ export function outAtRim({ xAt }: CutCurve, rim: RimLine): number {
   return 1 + rootBetween(over, 0, far);
 }
 
-/** The curve from one place to another further out, as corners of an outline; straight where it is straight. */
-export function cutRun(curve: CutCurve, from: number, to: number): Vertex[] {
+/** How far out the corners are by which a curve is drawn from one place to another further out: straight where it is straight. */
+export function cornersAlong(curve: CutCurve, from: number, to: number): number[] {
   const places = [from, ...[...curve.kinks, 1].filter((kink) => kink > from && kink < to).sort((a, b) => a - b), to];
-  const run: Vertex[] = [];
-  for (let index = 0; index + 1 < places.length; index++) {
-    const [low, high] = [places[index] ?? from, places[index + 1] ?? to];
+  const corners = places.slice(1).flatMap((high, index) => {
+    const low = at(places, index);
     const steps = low >= curve.straightFrom ? 1 : curve.steps;
-    for (let step = 0; step < steps; step++) {
-      const at = (share: number): Point => cutPoint(curve, low + ((high - low) * (step + share)) / steps);
-      run.push(span(at(0), low >= curve.straightFrom ? null : at(0.5), at(1)));
-    }
-  }
-  const [x, y] = cutPoint(curve, to);
-  return [...run, { x, y, bulge: 0 }];
+    return Array.from({ length: steps }, (_, step) => low + ((high - low) * step) / steps);
+  });
+  return [...corners, to];
 }
 
-function span(from: Point, middle: Point | null, to: Point): Vertex {
-  return { x: from[0], y: from[1], bulge: middle ? bulgeOver(from, middle, to) : 0 };
+/** The curve from one place to another further out, as corners of an outline. */
+export function cutRun(curve: CutCurve, from: number, to: number): Vertex[] {
+  const outs = cornersAlong(curve, from, to);
+  const points = outs.map((out) => cutPoint(curve, out));
+  return points.map(([x, y], index) => {
+    const [out, next] = [at(outs, index), outs[index + 1]];
+    if (next === undefined || out >= curve.straightFrom) return { x, y, bulge: 0 };
+    return { x, y, bulge: bulgeOver([x, y], cutPoint(curve, (out + next) / 2), at(points, index + 1)) };
+  });
 }

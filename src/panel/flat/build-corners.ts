@@ -3,12 +3,10 @@ import { hasErrors, type Finding, type Staged } from '../../base/findings';
 import type { Point } from '../../base/polygon';
 import type { PanelRules } from '../../tables/panel-rules';
 import { cornerCuts, shrinkFindings, type CornerCuts } from '../corner/corner-cuts';
-import { cutRun, outAtRim } from '../corner/end-cut';
-import { bentAt } from './bend';
+import { cornersAlong, outAtRim } from '../corner/end-cut';
 import type { BuiltUp } from './built-up';
 import { cornerSpec, endOf, headings, insideAngle, roundingAt, type EdgeBendPlaced } from './edge-bends';
 import type { Corner } from './panel';
-import { pointOf } from './plane';
 import type { Standing } from './spec-findings';
 
 /** A corner of the base between two bends: how they end there, and what is told of it. */
@@ -75,8 +73,8 @@ function cornerAt(draft: Drafted, index: number): Staged<PlacedCorner | null> | 
 /** How far the metal runs past the end of the base line, along the rulings. */
 function reachOf({ surface, startsAtA, rim }: EdgeBendPlaced, { curves }: CornerCuts, side: 0 | 1): number {
   const curve = curves[side];
-  const run = cutRun(curve, 0, Math.min(1, outAtRim(curve, rim)));
   const past = (side === 1) === startsAtA ? -1 : 1;
   const from = past < 0 ? 0 : surface.finished.length;
-  return Math.max(0, ...run.map((vertex) => past * (bentAt(surface, pointOf(vertex)).x - from)));
+  const outs = cornersAlong(curve, 0, Math.min(1, outAtRim(curve, rim)));
+  return Math.max(0, ...outs.map((out) => past * (curve.xAt(out) - from)));
 }

@@ -3,7 +3,15 @@ import type { PanelRules } from '../../tables/panel-rules';
 import type { Panel } from '../flat/panel';
 import { handOf, type HeldSide } from '../form/hand';
 import { tryBend } from './try-bend';
-import type { BendWork, FormUse, ShopBodies, Step, Strike } from './work';
+import {
+  settledUse,
+  type BendWork,
+  type FormUse,
+  type OfferedUse,
+  type ShopBodies,
+  type Step,
+  type Strike,
+} from './work';
 
 /** A form of its own for the bend; its clamps through holes, not on ears past the sheet's ends. */
 export type Freeing = 'own-form' | 'no-ears';
@@ -44,7 +52,7 @@ interface Node {
 interface Choice {
   readonly bend: number;
   readonly held: HeldSide;
-  readonly use: FormUse;
+  readonly use: OfferedUse;
 }
 
 /**
@@ -61,7 +69,7 @@ export function findOrder(panel: Panel, given: OrderGiven): FoundOrder {
 
 /** The same search, one look at a bend at a time: what it yields is how many it has looked at. */
 export function* orderSearch(panel: Panel, given: OrderGiven): Generator<number, FoundOrder, void> {
-  const known = new Map<string, Step | Strike>();
+  const known: Known = new Map();
   const all = (1 << panel.bends.length) - 1;
   const open: Node[] = [{ done: 0, last: null, forms: new Set(), turned: 0, force: 0, cost: [0, 0, 0], steps: [] }];
   const seen = new Set<string>();
@@ -73,7 +81,7 @@ export function* orderSearch(panel: Panel, given: OrderGiven): Generator<number,
       const before = node.done & ~(1 << node.last.bend);
       const made = look(panel, given, { known, choice: node.last, done: before });
       yield known.size;
-      if ('why' in made) continue;
+      if (!isStep(made)) continue;
       seen.add(key);
     }
     if (node.done === all) {
@@ -81,8 +89,7 @@ export function* orderSearch(panel: Panel, given: OrderGiven): Generator<number,
         const before = node.steps.slice(0, index).reduce((mask, { bend }) => mask | (1 << bend), 0);
         return look(panel, given, { known, choice, done: before });
       });
-      const found = steps.filter((step): step is Step => !('why' in step));
-      return { steps: found, misses: missesOf(known), frees: null, tried: known.size };
+      return { steps: steps.filter(isStep), misses: missesOf(known), frees: null, tried: known.size };
     }
     open.push(...onward(panel, given, node));
   }
@@ -165,39 +172,47 @@ function turnings(panel: Panel, last: Choice | null, next: Choice): number {
   return panelOver + formOver;
 }
 
+/** What every look at a bend found; null where the form cannot be made for it. */
+type Known = Map<string, Step | Strike | null>;
+
+function isStep(found: Step | Strike | null): found is Step {
+  return found !== null && !('why' in found);
+}
+
 interface Look {
-  readonly known: Map<string, Step | Strike>;
+  readonly known: Known;
   readonly choice: Choice;
   /** Bit by bit, the bends made before. */
   readonly done: number;
 }
 
-function look(panel: Panel, { work, shop, rules }: OrderGiven, { known, choice, done }: Look): Step | Strike {
+function look(panel: Panel, { work, shop, rules }: OrderGiven, { known, choice, done }: Look): Step | Strike | null {
   const key = `${done} ${choiceKey(choice)}`;
   const before = known.get(key);
-  if (before) return before;
+  if (before !== undefined) return before;
+  const use = settledUse(choice.use);
   const own = work[choice.bend];
   if (!own) throw new RangeError(`no work for bend ${choice.bend}`);
   const made = panel.bends.map((_, index) => (done & (1 << index)) !== 0);
-  const found = tryBend(panel, { ...choice, done: made, work: own, shop, rules });
+  const found = use && tryBend(panel, { ...choice, use, done: made, work: own, shop, rules });
   known.set(key, found);
   return found;
 }
 
 /** Everything that failed, what lacked least first; one of a kind. */
-function missesOf(known: ReadonlyMap<string, Step | Strike>): Strike[] {
-  const strikes = [...known.values()].filter((one): one is Strike => 'why' in one);
+function missesOf(known: Known): Strike[] {
+  const strikes = [...known.values()].filter((one): one is Strike => one !== null && 'why' in one);
   const lacking = ({ why, gap, needed }: Strike): number =>
     why === 'strikes' ? needed - gap : Math.abs(needed - gap) + 1e3;
   return strikes.sort((a, b) => lacking(a) - lacking(b));
 }
 
 /** What may free the bend: a form of its own where it failed with a shared one, a spine without ears where something strikes that. */
-function freedBy(panel: Panel, given: OrderGiven, known: ReadonlyMap<string, Step | Strike>): Freeing | null {
+function freedBy(panel: Panel, given: OrderGiven, known: Known): Freeing | null {
   const misses = missesOf(known);
   const [nearest] = misses;
   if (nearest && strikesEars(given, nearest)) return 'no-ears';
-  const failed = misses.find(({ bend, form }) => at(given.work, bend).uses.every(({ body }) => body.name === form));
+  const failed = misses.find(({ bend, form }) => usesFor(given, bend).every(({ body }) => body.name === form));
   if (!failed) return null;
   const own = given.work[failed.bend];
   const [use] = own?.uses ?? [];
@@ -207,9 +222,14 @@ function freedBy(panel: Panel, given: OrderGiven, known: ReadonlyMap<string, Ste
   return reach < use.body.cone.length - 1 ? 'own-form' : null;
 }
 
+/** The forms that can be made for a bend. */
+function usesFor({ work }: OrderGiven, bend: number): FormUse[] {
+  return at(work, bend).uses.flatMap((use) => settledUse(use) ?? []);
+}
+
 /** Whether what lacked was room for a spine that reaches past its end stations. */
-function strikesEars({ work }: OrderGiven, { bend, form, why, what }: Strike): boolean {
-  const { uses } = at(work, bend);
+function strikesEars(given: OrderGiven, { bend, form, why, what }: Strike): boolean {
+  const uses = usesFor(given, bend);
   return (
     why === 'strikes' &&
     what.includes('spine') &&

@@ -36,10 +36,20 @@ export interface YokeBody {
   readonly outer: { readonly width: number; readonly depth: number };
 }
 
+/** A form that is offered to a bend, by its name; whether it can be made for it too, and how it then is, is worked out once it is looked at. */
+export interface OfferedUse extends FormUse {
+  /** Null where it cannot be made so. Absent where it stands as it is. */
+  readonly settled?: () => FormUse | null;
+}
+
+export function settledUse(use: OfferedUse): FormUse | null {
+  return use.settled ? use.settled() : use;
+}
+
 /** One bend to be put in order. */
 export interface BendWork {
   /** Forms that would do, the most wanted first. */
-  readonly uses: readonly FormUse[];
+  readonly uses: readonly OfferedUse[];
   /** How far it is wrapped at the end of the pull, radians about the centre line. */
   readonly pulled: number;
   /** Hand force, N, with either side held; Infinity for a side that cannot be pulled. */
