@@ -9,8 +9,10 @@ const STEP_LIMIT = 200;
  * Source: Dowell & Jarratt, "A modified regula falsi method for computing the root of an equation", BIT 11 (1971).
  */
 export function rootBetween(f: (x: number) => number, low: number, high: number, relativeTolerance = 4e-16): number {
-  let [a, b] = [low, high];
-  let [fa, fb] = [f(a), f(b)];
+  let a = low;
+  let b = high;
+  let fa = f(a);
+  let fb = f(b);
   if (fa === 0) return a;
   if (fb === 0) return b;
   if (!(fa * fb < 0)) throw new InternalError(`no sign change between ${low} (${fa}) and ${high} (${fb})`);
@@ -25,11 +27,13 @@ export function rootBetween(f: (x: number) => number, low: number, high: number,
     const fNext = f(next);
     if (fNext === 0) return next;
     if (fNext * fb < 0) {
-      [a, fa] = [b, fb];
+      a = b;
+      fa = fb;
     } else {
       fa /= 2;
     }
-    [b, fb] = [next, fNext];
+    b = next;
+    fb = fNext;
   }
   return b;
 }

@@ -6,6 +6,13 @@ import type { Section } from './section';
  * m = 2∫₀^{t/2} σ(z/ρ)·z dz, in closed form. Design section 3; derivation in DEVELOPERS.md, "Moment".
  */
 export function momentPerWidth(section: Section, radius: number): number {
+  const before = last.get(section);
+  if (before?.radius === radius) return before.moment;
   const curve = bendingCurve(section);
-  return curve.at(parameterAt(curve, 1 / radius)).moment;
+  const moment = curve.at(parameterAt(curve, 1 / radius)).moment;
+  last.set(section, { radius, moment });
+  return moment;
 }
+
+/** What was asked last of a section: a form of one radius asks the same all along. */
+const last = new WeakMap<Section, { readonly radius: number; readonly moment: number }>();

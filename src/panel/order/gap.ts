@@ -41,12 +41,25 @@ export function sphered(
 }
 
 function boxRound(corners: readonly Place3[]): Box {
-  const along = (axis: 0 | 1 | 2): number[] => corners.map((corner) => corner[axis]);
-  const [xs, ys, zs] = [along(0), along(1), along(2)];
-  return {
-    low: [Math.min(...xs), Math.min(...ys), Math.min(...zs)],
-    high: [Math.max(...xs), Math.max(...ys), Math.max(...zs)],
-  };
+  const [first] = corners;
+  let [[lowX, lowY, lowZ], [highX, highY, highZ]] = first
+    ? [first, first]
+    : [
+        [0, 0, 0],
+        [0, 0, 0],
+      ];
+  for (const corner of corners) {
+    const x = corner[0];
+    const y = corner[1];
+    const z = corner[2];
+    if (x < lowX) lowX = x;
+    else if (x > highX) highX = x;
+    if (y < lowY) lowY = y;
+    else if (y > highY) highY = y;
+    if (z < lowZ) lowZ = z;
+    else if (z > highZ) highZ = z;
+  }
+  return { low: [lowX, lowY, lowZ], high: [highX, highY, highZ] };
 }
 
 /** A box by two opposite corners. */
@@ -57,7 +70,9 @@ export function boxBetween(low: Place3, high: Place3): Convex {
 
 /** Never more than the gap between two bodies, mm; below 0 where their spheres overlap. */
 export function leastGap(a: Convex, b: Convex): number {
-  const [x, y, z] = [a.centre[0] - b.centre[0], a.centre[1] - b.centre[1], a.centre[2] - b.centre[2]];
+  const x = a.centre[0] - b.centre[0];
+  const y = a.centre[1] - b.centre[1];
+  const z = a.centre[2] - b.centre[2];
   return Math.sqrt(x * x + y * y + z * z) - a.radius - b.radius;
 }
 
