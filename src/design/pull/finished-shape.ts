@@ -95,11 +95,12 @@ function bowOf(line: readonly Place[], free: readonly LegPiece[]): number {
   let along = 0;
   let start: Place | null = null;
   let bow = 0;
-  for (const [index, { length }] of free.entries()) {
-    const [before, place] = [at(line, index), at(line, index + 1)];
+  for (let index = 0; index < free.length; index++) {
+    const { length } = at(free, index);
+    const place = at(line, index + 1);
     along += length;
     if (along < BOW_FROM) continue;
-    start ??= between(place, before, length === 0 ? 0 : (along - BOW_FROM) / length);
+    start ??= between(place, at(line, index), length === 0 ? 0 : (along - BOW_FROM) / length);
     bow = Math.max(bow, distanceFromLine(place, start, end));
   }
   return bow;

@@ -39,7 +39,8 @@ export function lengthOf(
   force: number,
   offset = 0,
 ): { readonly length: number; readonly released: number } {
-  let [length, released] = [0, 0];
+  let length = 0;
+  let released = 0;
   for (const { point, weight } of nodes) {
     const sine = (point.complementary - offset) / force;
     const part = weight / (force * Math.sqrt(1 - sine * sine));
