@@ -38,11 +38,33 @@ const noPrograms = {
 
 const forNode = { ...common, write: false, outdir: 'dist', platform: 'node', target: 'node20' };
 
+/** What writes PDF is half of all that is bundled, and `plan` has no use for it: a file for each, read where it is needed. */
+const apart = new Map();
+const inputs = [];
+for (const name of ['@cantoo/pdf-lib', 'fontkit']) {
+  const { outputFiles, metafile } = await build({
+    ...forNode,
+    format: 'cjs',
+    entryPoints: { [basename(name)]: name },
+    entryNames: '[name]-[hash]',
+    outExtension: { '.js': '.cjs' },
+  });
+  apart.set(name, outputFiles[0]);
+  inputs.push(...Object.keys(metafile.inputs));
+}
+const readApart = {
+  name: 'read-apart',
+  setup: ({ onResolve }) =>
+    onResolve({ filter: /^[@a-z]/ }, ({ path }) =>
+      apart.has(path) ? { path: `./${basename(apart.get(path).path)}`, external: true } : undefined,
+    ),
+};
+
 // One file, named by what it holds: a start reads it with what was kept of it compiled, which belongs to these very bytes.
 const bundle = await build({
   ...forNode,
   format: 'cjs',
-  plugins: [noPrograms],
+  plugins: [noPrograms, readApart],
   // The modules made for browsers: those made for node come as one file each with a wrapper, all run at the start.
   alias: { yaml: resolve('node_modules/yaml/browser/index.js') },
   entryPoints: { program: 'src/cli/start.ts' },
@@ -77,7 +99,7 @@ const forPage = {
   jsxImportSource: 'preact',
 };
 /** A script to stand inside the page; nothing in it may look like its own end. */
-const inputs = Object.keys(bundle.metafile.inputs);
+inputs.push(...Object.keys(bundle.metafile.inputs));
 const inline = async (entry) => {
   const made = await build({ ...forPage, entryPoints: [entry] });
   inputs.push(...Object.keys(made.metafile.inputs));
@@ -97,7 +119,7 @@ const html = readFileSync('src/page/index.html', 'utf8').replaceAll(
 
 // Everything is made before anything is replaced, and what an earlier build left is taken away last: a program that is running keeps its files.
 const files = new Map([
-  ...[program, besideWorker, main].map(({ path, contents }) => [basename(path), contents]),
+  ...[...apart.values(), program, besideWorker, main].map(({ path, contents }) => [basename(path), contents]),
   ['bendbuck.html', html],
   [FONT, readFileSync(`node_modules/dejavu-fonts-ttf/ttf/${FONT}`)],
   ['NOTICES.txt', notices(inputs)],
