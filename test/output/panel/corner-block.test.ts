@@ -8,6 +8,7 @@ import { makePanelFiles } from '../../../src/output/panel/files';
 import { toPanelPlan } from '../../../src/output/panel/panel-plan';
 import { planPanel } from '../../../src/output/panel/plan-panel';
 import { font } from '../../helpers/font';
+import { panelFilesOf } from '../../helpers/laid-out';
 import { panelRules as rules, planPanelStarter, tables } from '../../helpers/starters';
 
 const hood = readFileSync('templates/panels/hood-side.yaml', 'utf8');
@@ -52,7 +53,7 @@ describe('a block for a corner', () => {
     expect(sheet).toContain('through the layers of the block for corner long/short');
     expect(sheet).toContain('The block for corner');
     expect(sheet).toContain('the left hand’s and the right’s are mirror images');
-    const before = await makePanelFiles(planPanelStarter('hood-side'), { tables, font });
+    const before = await panelFilesOf(planPanelStarter('hood-side'));
     expect(before.some(({ path }) => path.startsWith('corners/'))).toBe(false);
   });
 

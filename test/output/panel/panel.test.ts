@@ -13,7 +13,7 @@ import { planPanel } from '../../../src/output/panel/plan-panel';
 import { stepWords } from '../../../src/output/panel/step-words';
 import { measuresIn } from '../../../src/output/shop-sheet/measures';
 import { font } from '../../helpers/font';
-import { asText } from '../../helpers/laid-out';
+import { asText, panelFilesOf } from '../../helpers/laid-out';
 import { panelRules as rules, panelStarters, planPanelStarter, tables } from '../../helpers/starters';
 import { sampledStep } from '../../panel/brute-force';
 
@@ -79,8 +79,7 @@ describe.each(panelStarters)('the starter panel %s', (name) => {
   });
 
   it('writes its files: the same bytes again, each path once', async () => {
-    const write = () => makePanelFiles(planned, { tables, font });
-    const [first, again] = [await write(), await write()];
+    const [first, again] = [await panelFilesOf(planned), await makePanelFiles(planned, { tables, font })];
     expect(asText(again)).toEqual(asText(first));
     const paths = first.map(({ path }) => path);
     expect(new Set(paths).size).toBe(paths.length);

@@ -5,10 +5,8 @@ import { midRadiusAt, radiusAt } from '../../../src/base/cone';
 import type { BuildablePanel, PanelBend } from '../../../src/output/panel/plan-panel';
 import { stepWords } from '../../../src/output/panel/step-words';
 import { measuresIn } from '../../../src/output/shop-sheet/measures';
-import { makePanelFiles } from '../../../src/output/panel/files';
-import { font } from '../../helpers/font';
-import { asText } from '../../helpers/laid-out';
-import { planPanelStarter, tables } from '../../helpers/starters';
+import { asText, panelFilesOf } from '../../helpers/laid-out';
+import { planPanelStarter } from '../../helpers/starters';
 
 /** Radii of panel design's own example, its second edge on a stretch of the first's form. */
 const hood = (text: string): string =>
@@ -166,7 +164,8 @@ describe.each(shared)('%s on one form', (_, planned, names) => {
 describe('the files of a form that bends share', () => {
   it('have gauges for each bend: beside the form its own bend’s, in a folder by its name any other’s, and these among the templates', async () => {
     const planned = planPanelStarter('tray', steep);
-    const paths = (await makePanelFiles(planned, { tables, font })).map(({ path }) => path);
+    const files = await panelFilesOf(planned);
+    const paths = files.map(({ path }) => path);
     const beside = paths
       .filter((path) => path.startsWith('forms/back/aids/'))
       .map((path) => path.slice('forms/back/aids/'.length));
@@ -184,7 +183,6 @@ describe('the files of a form that bends share', () => {
       const named = /with the gauge (?<path>\S+)/u.exec(sentences.join(' '))?.groups?.['path'];
       expect(paths).toContain(`${named ?? ''}.svg`);
     }
-    const files = await makePanelFiles(planned, { tables, font });
     const drawn = (path: string): string =>
       asText(files.filter((file) => file.path === path))
         .map(({ content }) => content)

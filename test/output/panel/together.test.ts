@@ -1,11 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { at } from '../../../src/base/at';
-import { makePanelFiles } from '../../../src/output/panel/files';
 import { piecesOfPanel } from '../../../src/output/panel/boards';
 import { layOutPieces, drawPieces } from '../../../src/output/pieces';
 import { tablesIn } from '../../../src/tables/tables';
-import { font } from '../../helpers/font';
-import { asText } from '../../helpers/laid-out';
+import { asText, panelFilesOf } from '../../helpers/laid-out';
 import { rowsOf } from '../../helpers/sheet-rows';
 import { planPanelStarter, tables } from '../../helpers/starters';
 
@@ -50,7 +48,7 @@ describe('a panel of two forms', () => {
 
 describe('the files of a panel', () => {
   it('have one set of boards and, for a machine, one list of steps that names the pieces as the boards do', async () => {
-    const files = await makePanelFiles(planPanelStarter('bracket', routed), { tables, font });
+    const files = await panelFilesOf(planPanelStarter('bracket', routed));
     const paths = files.map(({ path }) => path);
     expect(paths.filter((path) => /(^|\/)boards\//u.test(path))).toEqual([
       'boards/board-mdf-18-1.dxf',
@@ -74,7 +72,7 @@ describe('the files of a panel', () => {
 
   it('say once what to buy, and the forms’ own sheets point there', async () => {
     const planned = planPanelStarter('bracket');
-    const files = asText(await makePanelFiles(planned, { tables, font }));
+    const files = asText(await panelFilesOf(planned));
     const sheet = files.find(({ path }) => path === 'order-of-work.html')?.content ?? '';
     const rows = rowsOf(sheet, 'To buy, or find in the shop, for the whole panel');
     const row = (what: string) => rows.filter(([name]) => name?.startsWith(what));
