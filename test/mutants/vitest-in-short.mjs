@@ -33,8 +33,9 @@ export function it(name, run) {
   tests.push({ name: said, id: twins === 0 ? said : `${said} (${twins + 1})`, run });
 }
 
-/** What is to be done when a file's tests are over: never, in a process that goes on with them. */
+/** What is to be done when a file's tests are over, or after each of them: never, in a process that goes on with them and reports to nobody. */
 export const afterAll = () => undefined;
+export const afterEach = () => undefined;
 
 /** One test or group for each case, told apart by its place among them. */
 function each(declare) {

@@ -70,4 +70,13 @@ describe('a yoke', () => {
     // The flange cut free at one end: half the parting force at the nose, the bolts 18 back, the heel 40 back.
     expect(Math.abs(bolts * (40 - 18) - ((part * 660) / 2) * 40)).toBeLessThan(1e-6);
   });
+
+  it('bends its members as beams on two ends under an even load: p·L²/8 over the section modulus', () => {
+    const { part, stress } = loadYoke(curve, 85, { nose, outer }, { span: 660, bolts: 18 });
+    // The middle of the beam, cut: half the load up at the end, the other half of it back down, a quarter of the span from the cut.
+    const half = (part * 660) / 2;
+    const middle = half * 330 - half * 165;
+    expect(stress.nose).toBeCloseTo(middle / 1560, 9);
+    expect(stress.outer).toBeCloseTo(middle / 21_400, 9);
+  });
 });
