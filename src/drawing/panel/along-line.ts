@@ -45,5 +45,10 @@ export function textAlong(
 /** Half-way between the tangent lines. */
 export function middleLine(bend: Bend): FlatLine {
   const { base, leg } = bendLines(bend, { held: 'base', pulled: null });
-  return [between([base[0], leg[0]], 0.5), between([base[1], leg[1]], 0.5)];
+  return lineBetween(base, leg, 0.5);
+}
+
+/** The line that share of the way from one line to another that runs the same way. */
+export function lineBetween(a: FlatLine, b: FlatLine, share: number): FlatLine {
+  return [between([a[0], b[0]], share), between([a[1], b[1]], share)];
 }

@@ -13,8 +13,8 @@ import type { SeamLayout } from '../../panel/seams/seam';
 import type { CutAndTrim } from '../../panel/trim/trim';
 import { labelLength } from '../parts/lengths';
 import { circle, label, mark, textWidth } from '../parts/shapes';
-import { across, angleOf, between, lengthOf, middleLine, textAlong, turnedToRead } from './along-line';
-import { bendLines, markedLines, type BlankBend, type FlatLine } from './bend-lines';
+import { across, angleOf, between, lengthOf, lineBetween, textAlong, turnedToRead } from './along-line';
+import { bendLines, markedLines, type BendLines, type BlankBend, type FlatLine } from './bend-lines';
 
 /** Which face of the sheet is drawn: the one that is up when it is marked, or the one under it. */
 export type BlankFace = 'marked' | 'other';
@@ -40,6 +40,8 @@ export interface BlankView {
 /** How far a line is carried in from the edge on the face that it is not drawn on, and how long a middle's mark is, mm. */
 const TICK = 6;
 const LETTERS = 5;
+/** Of the take-off line's words, mm. */
+const TAKE_OFF_LETTERS = 3;
 /** Between a take-off mark's name and its mark, mm. */
 const ASIDE = 1.5;
 /** Chords of a curved trim line stray so far from it, mm: less than a scribed line is wide. */
@@ -102,14 +104,16 @@ function bendShapes(bend: Bend, made: BlankBend, { face, units }: BlankView): Sh
   if (!isHere)
     return [
       ...marked.flatMap(edgeTicks),
-      ...bendNames(bend, lines.base, [`${made.step} ${name(bend)}: LINES ON THE OTHER FACE`]),
+      ...bendNames({ ...lines, off: BOTH_TICKS }, [`${made.step} ${name(bend)}: LINES ON THE OTHER FACE`]),
     ];
+  const room = roomForNames(lines);
+  const aside = room.words === null ? ahead : room.words === 'leg' ? toLeg : turnedSide(toLeg);
   return [
     ...marked.map(([from, to]) => mark(from, to)),
     ...marked.flatMap(middleTick),
-    ...(lines.takeOff && made.pulled ? takeOffMarks(lines.takeOff, made.pulled.wrap, ahead) : []),
+    ...(lines.takeOff && made.pulled ? takeOffMarks(lines.takeOff, made.pulled.wrap, aside) : []),
     ...(lines.nose ? noseMark(lines.nose, ahead) : []),
-    ...bendNames(bend, lines.base, bendWords(bend, made, units)),
+    ...bendNames(room, bendWords(bend, made, units)),
     ...words('FORM STANDS HERE', lines.stand, { side: behind, tallest: 4 }),
   ];
 }
@@ -156,7 +160,7 @@ function middleTick(line: FlatLine): Shape[] {
 function takeOffMarks(line: FlatLine, wrap: number, side: Side): Shape[] {
   return [
     ...edgeTicks(line),
-    ...words(`TAKE-OFF AT ${degrees(wrap)} OF WRAP`, line, { side, tallest: 3, share: 0.25 }),
+    ...words(`TAKE-OFF AT ${degrees(wrap)} OF WRAP`, line, { side, tallest: TAKE_OFF_LETTERS, share: 0.25 }),
   ];
 }
 
@@ -192,21 +196,53 @@ function words(
   return [{ ...written, x: x + dx, y: y + dy, angle: angleOf(readable) }];
 }
 
-/** The bend's names along the middle of its zone, as large as there is room for; ends A and B by the base line's. */
-function bendNames(bend: Bend, base: FlatLine, lines: readonly string[]): Text[] {
-  const middle = middleLine(bend);
-  const depth = 2 * lengthOf([between(middle, 0.5), between(base, 0.5)]);
+/** From one row of a bend's names to the next, in heights of their letters. */
+const ROW = 1.6;
+
+/** Between which lines a bend's names stand, and what of the room each of them takes, mm. */
+interface NameRoom {
+  readonly base: FlatLine;
+  readonly leg: FlatLine;
+  readonly off: { readonly base: number; readonly leg: number };
+}
+
+const BOTH_TICKS: NameRoom['off'] = { base: TICK / 2, leg: TICK / 2 };
+
+/** What the take-off line's words take beside it, mm. */
+const TAKE_OFF_ROOM = TAKE_OFF_LETTERS + 2 * ASIDE;
+
+/**
+ * A bend's names stand between its tangent lines or, where the take-off line runs between those, between it and the one further from it; the words of the take-off
+ * line beyond it, toward the leg or the base, or beside the names where there is no room for them.
+ */
+function roomForNames({ base, leg, takeOff }: BendLines): NameRoom & { readonly words: 'base' | 'leg' | null } {
+  const apart = (a: FlatLine, b: FlatLine): number => lengthOf([between(a, 0.5), between(b, 0.5)]);
+  const isBetween = takeOff && apart(base, takeOff) + apart(takeOff, leg) < 1.01 * apart(base, leg);
+  if (!isBetween) return { base, leg, off: BOTH_TICKS, words: null };
+  const [toBase, toLeg] = [apart(base, takeOff), apart(takeOff, leg)];
+  const isBeyond = Math.min(toBase, toLeg) >= TAKE_OFF_ROOM;
+  const off = isBeyond ? 0 : TAKE_OFF_ROOM;
+  return toBase >= toLeg
+    ? { base, leg: takeOff, off: { ...BOTH_TICKS, leg: off }, words: isBeyond ? 'leg' : 'base' }
+    : { base: takeOff, leg, off: { ...BOTH_TICKS, base: off }, words: isBeyond ? 'base' : 'leg' };
+}
+
+/** A bend's names in the middle of the room between two lines, as large as there is room for; ends A and B by theirs. */
+function bendNames({ base, leg, off }: NameRoom, lines: readonly string[]): Text[] {
+  const depth = lengthOf([between(base, 0.5), between(leg, 0.5)]);
+  const free = depth - off.base - off.leg;
+  const middle = lineBetween(base, leg, (off.base + free / 2) / depth);
   const longest = Math.max(...lines.map((line) => textWidth(line, 1)));
-  const height = Math.min(LETTERS, (0.7 * lengthOf(base)) / longest, depth / (2 * lines.length + 1));
+  const height = Math.min(LETTERS, (0.7 * lengthOf(base)) / longest, free / (ROW * lines.length));
   const readable = turnedToRead(middle);
   const rows = lines.flatMap((line, index) => {
-    const out = height * (lines.length / 2 - index - 1) * 1.6 + 0.3 * height;
+    const out = height * ((lines.length / 2 - index - 1) * ROW + (ROW - 1) / 2);
     return textAlong(line, readable, { out, height, share: 0.5 });
   });
   const ends = (['A', 'B'] as const).flatMap((end, index) =>
     textAlong(end, readable, {
       out: -height / 2,
-      height: Math.min(LETTERS, depth / 2),
+      height: Math.min(LETTERS, free / 2),
       share: (index === 0) === (readable === middle) ? 0.04 : 0.96,
     }),
   );

@@ -5,6 +5,7 @@ import type { Point } from '../../../src/base/polygon';
 import { noseLines } from '../../../src/design/pull/nose-lines';
 import { bendLines } from '../../../src/drawing/panel/bend-lines';
 import { drawPanelBlank } from '../../../src/drawing/panel/blank';
+import { textWidth } from '../../../src/drawing/parts/shapes';
 import { blankOf } from '../../../src/output/panel/panel-blank';
 import { stepWords } from '../../../src/output/panel/step-words';
 import { measuresIn } from '../../../src/output/shop-sheet/measures';
@@ -47,6 +48,46 @@ function namedLines(shapes: readonly Shape[], words: string): (readonly [Point, 
 }
 
 /** The lines of the pull, taken from the panel's blank as it is drawn, and held against each bend's plan. */
+/** The corners of the room a text takes, its foot's middle being where it stands. */
+function roomOf({ x, y, height, angle, text }: Text): Point[] {
+  const half = textWidth(text, height) / 2;
+  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
+  const corners = [
+    [-half, 0],
+    [half, 0],
+    [half, height],
+    [-half, height],
+  ] as const;
+  return corners.map(([u, v]): Point => [x + u * cosine - v * sine, y + u * sine + v * cosine]);
+}
+
+/** Two rectangles lie apart where one of their sides' directions parts them. */
+function apart(a: readonly Point[], b: readonly Point[]): boolean {
+  return [a, b].some((one) =>
+    [0, 1].some((side) => {
+      const [from, to] = [at(one, side), at(one, side + 1)];
+      const out = ([x, y]: Point): number => x * (to[1] - from[1]) - y * (to[0] - from[0]);
+      const [outA, outB] = [a.map(out), b.map(out)];
+      return Math.max(...outA) < Math.min(...outB) || Math.max(...outB) < Math.min(...outA);
+    }),
+  );
+}
+
+describe.each(panelStarters)('the words on the blank of %s', (name) => {
+  it.each(['marked', 'other'] as const)('do not lie on one another on its %s face', (face) => {
+    const shapes = drawPanelBlank(blankOf(planPanelStarter(name)), { hand: null, face, units: 'mm' });
+    const texts = shapes.filter((shape): shape is Text => shape.kind === 'text');
+    const clashes = texts.flatMap((one, index) =>
+      texts
+        .slice(index + 1)
+        .filter((other) => !apart(roomOf(one), roomOf(other)))
+        .map((other) => [one.text, other.text]),
+    );
+    expect(texts.length).toBeGreaterThan(2);
+    expect(clashes).toEqual([]);
+  });
+});
+
 describe.each(panelStarters)('the blank of %s', (name) => {
   const planned = planPanelStarter(name);
   const blank = blankOf(planned);
