@@ -47,6 +47,7 @@ export type {
   FormBody,
   FormOff,
   FormUse,
+  LeftMetal,
   OfferedUse,
   ShopBodies,
   Step,

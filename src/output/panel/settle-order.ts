@@ -7,6 +7,7 @@ import { findOrder, orderFindings, type Panel, type ShopBodies, type Step } from
 import type { PanelRules } from '../../tables/panel-rules';
 import type { Buildable } from '../pipeline';
 import { barredBy, formsOf, usesOf, type Barred, type FormTried } from './forms';
+import { leftMetals, leftOnFor, type LeftOn } from './finish/left-on';
 import { inBend } from './in-bend';
 import type { PlanForm } from './plan-form';
 import { standAgain } from './stand-again';
@@ -40,8 +41,17 @@ interface Given {
  */
 export function settleOrder(job: PanelJob, panel: Panel, given: Given): SettledOrder {
   const barred: Barred[] = [];
+  let leftOn = leftOnFor(job.panel, panel, { order: [], pulls: [] }).value;
   for (;;) {
-    const { settled, bar } = tryOrder(job, panel, barred, given);
+    const { settled, bar, leaves } = tryOrder(job, panel, { barred, leftOn }, given);
+    // Where a lever that was not reckoned with is in the way, the order is looked for with it.
+    const unseen = hasErrors(settled.findings)
+      ? leaves.filter((one) => !leftOn.some((known) => holds(known, one)))
+      : [];
+    if (unseen.length > 0) {
+      leftOn = [...leftOn.filter((known) => !unseen.some((one) => holds(one, known))), ...unseen];
+      continue;
+    }
     const fresh = bar.filter((one) => !barred.some(({ bend, form }) => bend === one.bend && form === one.form));
     const asked = fresh.filter(
       ({ bend }) => at<{ readonly form: { readonly kind: string } }>(job.panel.bends, bend).form.kind === 'any',
@@ -51,13 +61,25 @@ export function settleOrder(job: PanelJob, panel: Panel, given: Given): SettledO
   }
 }
 
+/** Whether what is left on covers something else that is. */
+function holds(known: LeftOn, { bend, side, extra }: LeftOn): boolean {
+  return known.bend === bend && known.side === side && known.extra >= extra;
+}
+
 interface Attempt {
   readonly settled: SettledOrder;
+  /** What the pulls found leave on; nothing where there is no order. */
+  readonly leaves: readonly LeftOn[];
   /** Bends that are better kept off a form. */
   readonly bar: readonly Barred[];
 }
 
-function tryOrder(job: PanelJob, panel: Panel, barred: readonly Barred[], { ways, rules, planForm }: Given): Attempt {
+interface Assumed {
+  readonly barred: readonly Barred[];
+  readonly leftOn: readonly LeftOn[];
+}
+
+function tryOrder(job: PanelJob, panel: Panel, { barred, leftOn }: Assumed, { ways, rules, planForm }: Given): Attempt {
   const alone = ways.map((way) => ({
     made: either(way),
     held: way.base.buildable ? ('base' as const) : ('leg' as const),
@@ -67,20 +89,23 @@ function tryOrder(job: PanelJob, panel: Panel, barred: readonly Barred[], { ways
     clamp: { width: rules.clampWidth, frame: rules.clampFrame, throat: job.clamps.throat, pastEnds: true },
   };
   const work = ways.map((way, index) => workOf(panel, index, way, at(uses.value, index)));
-  const found = findOrder(panel, { work, shop, rules });
+  const found = findOrder(panel, { work, shop, rules, leftOn: leftMetals(panel, leftOn) });
   const ordered = [...uses.findings, ...orderFindings(panel, found)];
-  if (!found.steps || hasErrors(ordered)) return { settled: { ...nothing, findings: ordered }, bar: [] };
+  if (!found.steps || hasErrors(ordered)) return { settled: { ...nothing, findings: ordered }, leaves: [], bar: [] };
   const { steps } = found;
   const tried = formsOf(job, panel, steps, planForm);
   const failed = failures(tried, panel);
   const bar = barredBy(tried);
-  if (failed.length > 0) return { settled: { ...nothing, findings: [...ordered, ...failed] }, bar };
+  if (failed.length > 0) return { settled: { ...nothing, findings: [...ordered, ...failed] }, leaves: [], bar };
   const forms = tried.flatMap(({ name, runs, planned }) => (planned.buildable ? [{ name, runs, planned }] : []));
   const made = panel.bends.map((_, index) => madeIn(tried, index));
   const byName = new Map(forms.map(({ name, planned }) => [name, planned]));
-  const stood = standAgain(panel, steps, { made, forms: byName, shop, rules });
+  const leaves = leftOnFor(job.panel, panel, { order: steps, pulls: made.map(({ bend }) => bend) }).value;
+  const leftNow = leftMetals(panel, leaves);
+  const stood = standAgain(panel, steps, { made, forms: byName, shop, rules, leftOn: leftNow });
   return {
     settled: { steps: stood.steps, forms, made, findings: [...ordered, ...stood.findings] },
+    leaves,
     bar: stood.failed.flatMap(({ bend, use }) =>
       at(panel.bends, bend).name === use.body.name ? [] : [{ bend, form: use.body.name }],
     ),

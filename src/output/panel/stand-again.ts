@@ -1,6 +1,6 @@
 import { at } from '../../base/at';
 import type { Finding } from '../../base/findings';
-import { orderFindings, tryBend, type Panel, type ShopBodies, type Step } from '../../panel';
+import { orderFindings, tryBend, type LeftMetal, type Panel, type ShopBodies, type Step } from '../../panel';
 import type { PanelRules } from '../../tables/panel-rules';
 import type { Buildable } from '../pipeline';
 import { finalUse } from './forms';
@@ -13,6 +13,8 @@ interface Given {
   readonly forms: ReadonlyMap<string, Buildable>;
   readonly shop: ShopBodies;
   readonly rules: PanelRules;
+  /** What the pulls as they now are leave on. */
+  readonly leftOn: readonly LeftMetal[];
 }
 
 /**
@@ -22,7 +24,7 @@ interface Given {
 export function standAgain(
   panel: Panel,
   steps: readonly Step[],
-  { made, forms, shop, rules }: Given,
+  { made, forms, shop, rules, leftOn }: Given,
 ): { readonly steps: readonly Step[]; readonly failed: readonly Step[]; readonly findings: readonly Finding[] } {
   const findings: Finding[] = [];
   const failed: Step[] = [];
@@ -33,7 +35,7 @@ export function standAgain(
     const use = finalUse(step, form, at(panel.bends, bend).name);
     const done = panel.bends.map((_, other) => steps.slice(0, index).some((before) => before.bend === other));
     const work = workAlone(panel, bend, at(made, bend), [use]);
-    const found = tryBend(panel, { bend, held, use, done, work, shop, rules });
+    const found = tryBend(panel, { bend, held, use, done, work, shop, rules, leftOn });
     if (!('why' in found)) return found;
     failed.push(step);
     findings.push(...orderFindings(panel, { steps: null, misses: [found], frees: null, tried: 1 }));

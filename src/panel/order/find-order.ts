@@ -7,6 +7,7 @@ import {
   settledUse,
   type BendWork,
   type FormUse,
+  type LeftMetal,
   type OfferedUse,
   type ShopBodies,
   type Step,
@@ -32,6 +33,8 @@ export interface OrderGiven {
   readonly work: readonly BendWork[];
   readonly shop: ShopBodies;
   readonly rules: PanelRules;
+  /** Metal left on for the bends; absent where there is none. */
+  readonly leftOn?: readonly LeftMetal[] | undefined;
 }
 
 /** Fewest forms, then fewest turnings, then least hand force; compared in that order. */
@@ -186,7 +189,11 @@ interface Look {
   readonly done: number;
 }
 
-function look(panel: Panel, { work, shop, rules }: OrderGiven, { known, choice, done }: Look): Step | Strike | null {
+function look(
+  panel: Panel,
+  { work, shop, rules, leftOn }: OrderGiven,
+  { known, choice, done }: Look,
+): Step | Strike | null {
   const key = `${done} ${choiceKey(choice)}`;
   const before = known.get(key);
   if (before !== undefined) return before;
@@ -194,7 +201,7 @@ function look(panel: Panel, { work, shop, rules }: OrderGiven, { known, choice, 
   const own = work[choice.bend];
   if (!own) throw new RangeError(`no work for bend ${choice.bend}`);
   const made = panel.bends.map((_, index) => (done & (1 << index)) !== 0);
-  const found = use && tryBend(panel, { ...choice, use, done: made, work: own, shop, rules });
+  const found = use && tryBend(panel, { ...choice, use, done: made, work: own, shop, rules, leftOn });
   known.set(key, found);
   return found;
 }

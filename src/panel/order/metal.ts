@@ -8,6 +8,7 @@ import { bentAt, onLeg, flatOnLeg, type Bend } from '../flat/bend';
 import type { Panel } from '../flat/panel';
 import { convex, type Convex } from './gap';
 import { convexPieces } from './convex-pieces';
+import type { LeftMetal } from './work';
 
 /** Chords may stray from arcs by this in a body made for looking for clashes, mm. */
 const STRAY = 0.3;
@@ -21,11 +22,18 @@ export function faceBodies(panel: Panel, face: number, limits: XLimits | null = 
   return cutFace(panel, face, limits);
 }
 
+/** Metal left on at a face as convex prisms, within the same limits. */
+export function leftBodies(panel: Panel, left: LeftMetal, limits: XLimits | null): Bodies {
+  const cut = (): Bodies => left.regions.flatMap((region) => cutPolygon(panel, left.face, { region, limits }));
+  return limits ? cut() : remembered(leftMetals, left, cut);
+}
+
 /** Convex bodies by their corners. */
 export type Bodies = readonly (readonly Place3[])[];
 
 /** What has been cut up once is not cut up for every bend and every order again. */
 const faces = new WeakMap<object, Bodies>();
+const leftMetals = new WeakMap<object, Bodies>();
 const flatZones = new WeakMap<object, Bodies>();
 const zones = new WeakMap<object, Bodies>();
 
@@ -38,11 +46,18 @@ function remembered(known: WeakMap<object, Bodies>, thing: object, make: () => B
 }
 
 function cutFace(panel: Panel, face: number, limits: XLimits | null): Bodies {
-  const outline = at(panel.faces, face).outline;
+  return cutPolygon(panel, face, { region: cleaned(at(panel.faces, face).outline), limits });
+}
+
+/** A polygon that lies in the plane of a face. */
+function cutPolygon(
+  panel: Panel,
+  face: number,
+  { region, limits }: { readonly region: readonly Point[]; readonly limits: XLimits | null },
+): Bodies {
   const bend = panel.faces[face]?.bend ?? null;
   const hung = bend === null ? undefined : panel.bends[bend];
-  const polygon = cleaned(outline);
-  const clipped = hung && limits ? withinLimits(polygon, hung, limits) : polygon;
+  const clipped = hung && limits ? withinLimits(region, hung, limits) : region;
   return prisms(clipped, panel.thickness);
 }
 

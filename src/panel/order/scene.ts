@@ -7,8 +7,8 @@ import { distance } from '../flat/plane';
 import { centreLine, frameMotion, legMotion, motionOf, type Wrapped } from '../fold/bend-motion';
 import { heldFrame, type HeldSide } from '../form/hand';
 import { boxBetween, convex, sphered, type Convex } from './gap';
-import { carried, faceBodies, flatZoneBodies, zoneBodies, type XLimits } from './metal';
-import type { ClampBody, FormUse, YokeBody } from './work';
+import { carried, faceBodies, flatZoneBodies, leftBodies, zoneBodies, type XLimits } from './metal';
+import type { ClampBody, FormUse, LeftMetal, YokeBody } from './work';
 
 /** A thing in the scene: what it is called and its convex bodies, in the frame of the bend as seen from the held side. */
 export interface Thing {
@@ -40,6 +40,8 @@ export interface SceneGiven {
   readonly use: FormUse;
   /** Whether each bend has been made. */
   readonly done: readonly boolean[];
+  /** Metal left on beyond the panel's edges; absent where there is none. */
+  readonly leftOn?: readonly LeftMetal[] | undefined;
 }
 
 /** Metal within this of a corner is left to the corner's own design, mm. */
@@ -86,13 +88,15 @@ interface From {
 }
 
 /** All metal on one side of the bend, folded as far as it has been, about a face that lies flat. */
-function thingsFrom(panel: Panel, { bend, done }: SceneGiven, { face, home }: From): Thing[] {
+function thingsFrom(panel: Panel, { bend, done, leftOn = [] }: SceneGiven, { face, home }: From): Thing[] {
   const things: Thing[] = [];
   const beside = cornerPartners(panel, bend);
+  const stillOn = leftOn.filter((left) => done[left.bend] !== true);
   const visit = (here: number, motion: Motion, cameBy: number, flat: boolean): void => {
     const hung = panel.faces[here]?.bend ?? null;
     const limits = hung !== null && hung !== bend && beside.has(hung) ? limitsOf(panel, hung, bend) : null;
-    const bodies = carried(faceBodies(panel, here, limits), after(home, motion));
+    const metal = stillOn.filter((left) => left.face === here).flatMap((left) => leftBodies(panel, left, limits));
+    const bodies = carried([...faceBodies(panel, here, limits), ...metal], after(home, motion));
     things.push({ name: at(panel.faces, here).name, bodies, flat, besideCorner: limits !== null });
     panel.bends.forEach((one, index) => {
       if (index === cameBy || index === bend || (one.base !== here && one.leg !== here)) return;

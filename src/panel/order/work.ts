@@ -1,4 +1,5 @@
 import type { Cone } from '../../base/cone';
+import type { Point } from '../../base/polygon';
 import type { HeldSide } from '../form/hand';
 import type { Stretch } from '../form/share-forms';
 
@@ -57,6 +58,16 @@ export interface BendWork {
   readonly yoke: YokeBody | null;
   /** From the take-off to the hands where the pulled side is pulled bare, mm; null where a yoke holds it flat. */
   readonly lever: number | null;
+}
+
+/** Metal left on at a face until a bend has been made: it swings and lies as the face does, and is trimmed before the bend after. */
+export interface LeftMetal {
+  /** The bend it is left on for. */
+  readonly bend: number;
+  /** The face that it carries on. */
+  readonly face: number;
+  /** Closed polygons on the flat, beyond the net outline. */
+  readonly regions: readonly (readonly Point[])[];
 }
 
 /** The clamps and what they reach. */
