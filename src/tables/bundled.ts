@@ -107,6 +107,7 @@ export function loadTables(): Tables {
       laserThickest: tool('laserThickest'),
       stackTo: tool('stackTo'),
       dowel: tool('dowel'),
+      blockDowel: tool('blockDowel'),
       dowelLeast: tool('dowelLeast'),
       jointWood: tool('jointWood'),
       tabLeast: tool('tabLeast'),

@@ -89,6 +89,7 @@ export interface ToolRules {
   readonly laserThickest: number;
   readonly stackTo: number;
   readonly dowel: number;
+  readonly blockDowel: number;
   readonly dowelLeast: number;
   readonly jointWood: number;
   readonly tabLeast: number;

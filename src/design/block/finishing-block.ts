@@ -19,8 +19,6 @@ const LEAST_DEPTH = 50;
 const BELOW_LEG = 15;
 /** The dowel holes stand at least this far above the base, mm. */
 const HOLE_RISE = 20;
-/** Dowels of 8 mm (M8), or 5/16 in where the job is in inches. */
-export const DOWEL = { mm: 8, in: 7.9375 } as const;
 /** Of the width free for them, how far out the holes stand: wood to spare for a wandering drill. */
 const HOLES_OUT = 0.7;
 /** More layers than this are not glued up by hand. */
@@ -79,7 +77,7 @@ export function layOutBlock(bend: BendPlan, job: Job, tables: Tables): Staged<Fi
   const holes = placeHoles(
     layerCorners({ ...shape, radius: least, contact: at(layers, 0).contact }),
     { ...shape, radius: least },
-    DOWEL[job.units],
+    tables.tools.blockDowel,
     tables.rules.clampWood,
   );
 

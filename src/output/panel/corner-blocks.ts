@@ -1,6 +1,5 @@
 import type { Finding, Staged } from '../../base/findings';
 import { boardOf } from '../../design/built/board-of';
-import { DOWEL } from '../../design/block/finishing-block';
 import { finding } from '../../findings/finding';
 import type { PanelJob } from '../../job/panel/read';
 import { cornerBlock, type CornerBlock, type Panel } from '../../panel';
@@ -23,7 +22,7 @@ export function cornerBlocksOf(
 ): Staged<NamedBlock[]> {
   if (job.panel.kind === 'traced') return { value: [], findings: [] };
   const tables = tablesIn(given.tables, job.units);
-  const dowel = DOWEL[job.units];
+  const dowel = tables.tools.blockDowel;
   const by = {
     board: boardOf(job.board.stations, tables).thickness,
     dowel,

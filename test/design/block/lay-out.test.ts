@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { coneThrough } from '../../../src/base/cone';
 import { layerCorners } from '../../../src/design/block/block-shape';
 import { layOutBlock } from '../../../src/design/block/finishing-block';
+import { tablesIn } from '../../../src/tables/tables';
 import { planStarter, tables } from '../../helpers/starters';
 
 /** The block of a right-angled bend of 40 mm on a cylinder, laid out by hand: legs at 45 degrees either side of its arc. */
@@ -101,7 +102,7 @@ describe('layers of the finishing block', () => {
     const inch = layOutBlock(
       { ...bend, finished: coneThrough(40, 40, 400), length: 400 },
       { ...job, units: 'in', block: { at: 200, length: 60, board: { stock: 'mdf-18', thickness: null } } },
-      own({}),
+      tablesIn(own({}), 'in'),
     );
     // 5/16 in.
     expect(inch.value?.holes[0]?.diameter).toBeCloseTo((25.4 * 5) / 16, 12);
