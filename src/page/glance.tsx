@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
 import type { SaidFinding } from '../findings/say';
 import { figureIn, keyFigures, sayFigure, type FigureId } from '../output/plan/figures';
+import { useInSight } from './in-sight';
 import { printersFor } from './know';
 import type { Form } from './work';
 
@@ -65,19 +65,4 @@ export function jumpTo(id: string): void {
   const target = document.getElementById(id);
   target?.focus({ preventScroll: true });
   target?.scrollIntoView();
-}
-
-/** Whether the section headed by `id` is on the screen. */
-export function useInSight(id: string): boolean {
-  const [inSight, setInSight] = useState(true);
-  useEffect(() => {
-    const section = document.getElementById(id)?.closest('section');
-    if (!section) return undefined;
-    const observer = new IntersectionObserver((entries) => setInSight(entries.at(-1)?.isIntersecting ?? true), {
-      rootMargin: '-15% 0px',
-    });
-    observer.observe(section);
-    return () => observer.disconnect();
-  }, [id]);
-  return inSight;
 }

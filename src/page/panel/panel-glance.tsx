@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { SaidFinding } from '../../findings/say';
-import { countText, jumpTo, useInSight, worstOf } from '../glance';
+import { countText, jumpTo, worstOf } from '../glance';
+import { useInSight } from '../in-sight';
 import type { BuildablePanel } from '../../output/panel/plan-panel';
 
 interface GlanceProps {
