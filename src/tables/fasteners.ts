@@ -24,6 +24,9 @@ export interface SeamRules {
   readonly rowsApart: number;
   readonly thickest: number;
   readonly seamLength: number;
+  readonly bendRadius: number;
+  /** Degrees. */
+  readonly bendAngle: number;
   /** Degrees. */
   readonly smooth: number;
   readonly singleLap: number;
@@ -56,6 +59,8 @@ export function loadFasteners(): Fasteners {
       rowsApart: rule('rowsApart'),
       thickest: rule('thickest'),
       seamLength: rule('seamLength'),
+      bendRadius: rule('bendRadius'),
+      bendAngle: rule('bendAngle'),
       smooth: rule('smooth'),
       singleLap: rule('singleLap'),
     },

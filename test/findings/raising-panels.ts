@@ -5,6 +5,7 @@ import { planJob } from '../../src/output/pipeline';
 import { planAssembly, type AssemblyMember } from '../../src/output/panel/assembly/plan-assembly';
 import { planPanel } from '../../src/output/panel/plan-panel';
 import { loadPanelRules } from '../../src/tables/panel-rules';
+import { coverOverFrame } from '../helpers/over-bend';
 import { drawingOf, tables } from '../helpers/starters';
 import { BASE, type Change } from './producing';
 import type { Vertex } from '../../src/base/drawing';
@@ -187,6 +188,12 @@ export const raising: Readonly<Record<string, () => readonly Finding[]>> = {
   'join-mating': assembly('title', 'title', (text) =>
     text.includes('drill: match') ? text.replace('thickness: 1.2', 'thickness: 1.6') : text,
   ),
+  'join-over-bend': () => coverOverFrame({ drill: 'now' }, 'both').findings,
+  'join-bends': () => coverOverFrame({ bends: false }).findings,
+  'join-bend-angle': () => coverOverFrame({ angle: 85 }).findings,
+  'join-bend-radius': () => coverOverFrame({ radius: 30 }).findings,
+  'join-bend-place': () => coverOverFrame({ line: 86 }).findings,
+  'join-length-over-bends': () => coverOverFrame({ long: 300 }).findings,
   'file-or-corners': deflector('mockup: sharp', 'corners: [[0, 0], [9, 0], [9, 9]]\n  mockup: sharp'),
   'drawing-outside': deflector('file: traced', 'file: ../traced'),
   'drawing-kind': deflector('deflector.svg', 'deflector.png'),

@@ -78,9 +78,9 @@ export const seamFindings = {
       allowed: `at least ${least}`,
     }),
   ),
-  'seam-over-bend': error({ edge: 'text', bend: 'text' }, ({ edge, bend }) => ({
-    message: `the seam on ${edge} runs over the bend ${bend}: bent, the outer sheet is the longer and the holes part`,
-    hint: 'drill pilot holes in one panel only and match-drill the other, or end the seam before the bend',
+  'seam-over-bend': warning({ edge: 'text', bend: 'text' }, ({ edge, bend }) => ({
+    message: `the seam on ${edge} runs over the bend ${bend}: bent, the outer sheet is the longer, and holes drilled in both before would part`,
+    hint: 'let these be the only holes before the bend: pilot holes, the other panel drilled through them once both are bent; or end the seam before the bend',
   })),
   'panel-name': error({ got: 'text' }, ({ got }) => ({
     message: 'a panel’s name is of letters, figures, spaces and dashes',
@@ -138,6 +138,15 @@ export const seamFindings = {
       hint: 'make the two edges the same length',
     }),
   ),
+  'join-length-over-bends': error(
+    { outer: 'text', inner: 'text', first: 'length', second: 'length', wanted: 'length', longer: 'fine' },
+    (said) => ({
+      message: `${said.outer} is ${said.first} long on the flat: over the bends of ${said.inner}, ${said.second} long, it has to be ${said.longer} longer`,
+      hint: `make its edge ${said.wanted} long`,
+      got: said.first,
+      allowed: said.wanted,
+    }),
+  ),
   'join-lap': error({ outer: 'text', inner: 'text', first: 'length', second: 'length' }, (said) => ({
     message: `${said.outer} laps ${said.first} and ${said.inner} ${said.second}`,
     hint: 'give both seams the same lap',
@@ -158,6 +167,32 @@ export const seamFindings = {
   'join-count': error({ outer: 'text', inner: 'text', first: 'count', second: 'count' }, (said) => ({
     message: `${said.outer} has ${said.first} holes and ${said.inner} ${said.second}`,
     hint: 'give both seams the same count and rows',
+  })),
+  'join-over-bend': error({ outer: 'text', inner: 'text', bend: 'text' }, ({ outer, inner, bend }) => ({
+    message: `${outer} and ${inner} are both drilled before the bend ${bend} that they run over: bent, the outer sheet is the longer and the holes part`,
+    hint: 'drill pilot holes in one of them only and match-drill the other, or end the seams before the bend',
+  })),
+  'join-bends': error({ outer: 'text', inner: 'text', first: 'count', second: 'count' }, (said) => ({
+    message: `${said.outer} runs over ${said.first} bends and ${said.inner} over ${said.second}`,
+    hint: 'give both panels the same bends there, or end the seams before the bend',
+  })),
+  'join-bend-angle': error({ bend: 'text', other: 'text', first: 'angle', second: 'angle' }, (said) => ({
+    message: `${said.bend}, turns ${said.first}; ${said.other}, on which it lies, ${said.second}`,
+    hint: 'give both the same angle',
+    got: said.first,
+    allowed: said.second,
+  })),
+  'join-bend-radius': error({ bend: 'text', other: 'text', radius: 'fine', wanted: 'fine' }, (said) => ({
+    message: `${said.bend}, has an inside radius of ${said.radius} at the seam: over ${said.other}, it has to be ${said.wanted}, the inner radius and the inner sheet`,
+    hint: `give it a radius of ${said.wanted} there; it takes a form of its own`,
+    got: said.radius,
+    allowed: said.wanted,
+  })),
+  'join-bend-place': error({ bend: 'text', other: 'text', apart: 'length', most: 'length' }, (said) => ({
+    message: `${said.bend}, begins ${said.apart} along the lap from where ${said.other}, does`,
+    hint: 'move the bend’s line so that both begin together',
+    got: said.apart,
+    allowed: `at most ${said.most}`,
   })),
   'join-holes': error({ outer: 'text', inner: 'text', apart: 'fine', play: 'fine' }, (said) => ({
     message: `drilled apart, the holes of ${said.outer} and ${said.inner} lie up to ${said.apart} apart; they have ${said.play} to spare`,

@@ -18,8 +18,8 @@ const STEP = 1;
 const STRAY = 0.05;
 
 /**
- * A seam drilled in both panels may not run over a bend: bent, the outer sheet is the longer and the holes part. Match drilling may, from
- * pilot holes in one panel only. An error finding for each bend it runs over.
+ * Holes drilled before a bend that their row runs over are pilot holes in this panel alone: bent, the outer sheet is the longer and the holes of two would part. A
+ * warning for each bend it runs over; two panels that are both drilled so are refused where they are joined.
  */
 export function checkClearOfBends(layout: SeamLayout, zones: readonly Zone[], path: string): Finding[] {
   if (layout.seam.drill === 'match') return [];

@@ -9,19 +9,24 @@ export interface Join {
   readonly inner: { readonly name: string; readonly layout: SeamLayout };
   /** Which panel is drilled on the bench; the other through it. */
   readonly drill: 'outer' | 'inner' | 'both';
+  /** By how much the outer's flat has to be the longer for the bends that both run over, mm; absent where they run over none. */
+  readonly longer?: number | undefined;
 }
 
 /**
  * Whether two seams fit each other: edges as long, laps as wide, the same fastener, as many holes and rows; drilled apart, every hole
  * within the other's play. `path`: the join in the assembly.
  */
-export function checkJoin({ outer, inner, drill }: Join, rules: SeamRules, path: string): Finding[] {
+export function checkJoin({ outer, inner, drill, longer = 0 }: Join, rules: SeamRules, path: string): Finding[] {
   const [a, b] = [outer.layout, inner.layout];
   const names = { outer: outer.name, inner: inner.name };
   const findings: Finding[] = [];
-  if (Math.abs(a.length - b.length) > rules.seamLength) {
+  if (Math.abs(a.length - b.length - longer) > rules.seamLength) {
+    const lengths = { ...names, first: a.length, second: b.length };
     findings.push(
-      finding('join-length', path, { ...names, first: a.length, second: b.length, most: rules.seamLength }),
+      longer === 0
+        ? finding('join-length', path, { ...lengths, most: rules.seamLength })
+        : finding('join-length-over-bends', path, { ...lengths, wanted: b.length + longer, longer }),
     );
   }
   if (Math.abs(a.seam.lap - b.seam.lap) > 1e-6) {

@@ -12,6 +12,14 @@ export interface AssemblyPlan {
     readonly drill: string;
     readonly holes: number;
     readonly fastener: string;
+    /** The outer's bends that lie on the inner's: inside radii where the seam crosses, as wanted, and by how much the outer's flat is the longer. */
+    readonly bends: readonly {
+      readonly outer: string;
+      readonly inner: string;
+      readonly radius: number;
+      readonly wanted: number;
+      readonly longer: number;
+    }[];
   }[];
   readonly fasteners: readonly { readonly name: string; readonly count: number }[];
   readonly findings: readonly SaidFinding[];
@@ -30,12 +38,16 @@ export function toAssemblyPlan(planned: PlannedAssembly, findings: readonly Said
         mirrors === null ? toPanelPlan(panel, sayFindings(panel.findings, { units: job.units })) : { mirrors },
       ]),
     ),
-    joins: joins.map(({ outer, inner, drill }) => ({
+    joins: joins.map(({ outer, inner, drill, bends }) => ({
       outer: outer.name,
       inner: inner.name,
       drill,
       holes: outer.layout.rows.flat().length,
       fastener: outer.layout.seam.fastener.id,
+      bends: bends.map(({ outer: own, inner: under, wanted, longer }) => ({
+        ...{ outer: own.bend, inner: under.bend, radius: own.radius },
+        ...{ wanted, longer },
+      })),
     })),
     fasteners: fastenersOf(joins),
     findings,

@@ -2,6 +2,8 @@ import type { Finding } from '../../../base/findings';
 import { hasErrors } from '../../../base/findings';
 import { finding } from '../../../findings/finding';
 import type { AssemblyJob } from '../../../job/panel/assembly';
+import { checkBendsMet, nestedBends, type NestedBend, type SeamOverBends } from '../../../panel/seams/bends-met';
+import { crossedBends, type CrossedBend } from '../../../panel/seams/crossed-bends';
 import { checkJoin } from '../../../panel/seams/join';
 import type { SeamLayout } from '../../../panel/seams/seam';
 import { loadFasteners } from '../../../tables/fasteners';
@@ -26,6 +28,8 @@ export interface PlannedJoin {
   readonly outer: JoinedSeam;
   readonly inner: JoinedSeam;
   readonly drill: 'inner' | 'outer' | 'both';
+  /** The outer's bends that lie on the inner's, by the outer's run. */
+  readonly bends: readonly NestedBend[];
 }
 
 export interface JoinedSeam {
@@ -36,6 +40,8 @@ export interface JoinedSeam {
   /** Of its panel's sheet, and of the sheet that its job expects to meet there, mm. */
   readonly thickness: number;
   readonly mating: number;
+  /** The bends it runs over. */
+  readonly crossed: readonly CrossedBend[];
 }
 
 export type PlannedAssembly =
@@ -65,7 +71,11 @@ export function planAssembly(
     planned.finish.seams.map((layout): JoinedSeam => {
       const { thickness } = planned.panel;
       const { mating } = planned.job.panel.seams.find(({ on }) => on === layout.seam.on) ?? { mating: null };
-      return { name: `${name}.${layout.seam.on}`, panel: name, layout, thickness, mating: mating ?? thickness };
+      const crossed = crossedBends(planned.panel.bends, layout);
+      return {
+        ...{ name: `${name}.${layout.seam.on}`, panel: name, layout },
+        ...{ thickness, mating: mating ?? thickness, crossed },
+      };
     }),
   );
   const known = seams.map(({ name }) => name);
@@ -76,16 +86,32 @@ export function planAssembly(
     if (!first) findings.push(finding('no-such-seam', `${path}.outer`, { seam: outer, known }));
     if (!second) findings.push(finding('no-such-seam', `${path}.inner`, { seam: inner, known }));
     if (!first || !second) return [];
-    const join = { outer: first, inner: second, drill };
+    const [a, b] = [overBends(first), overBends(second)];
+    const join = { outer: first, inner: second, drill, bends: nestedBends(a, b) ?? [] };
+    const longer = join.bends.reduce((sum, bend) => sum + bend.longer, 0);
+    const { rules } = loadFasteners();
     findings.push(
       ...checkDrill(join, path),
       ...checkMating(join, path),
-      ...checkJoin(join, loadFasteners().rules, path),
+      ...checkBendsMet(a, b, rules, path),
+      ...(drill === 'both' ? drilledOverBends(join, path) : []),
+      ...checkJoin({ ...join, longer }, rules, path),
     );
     return [join];
   });
   if (hasErrors(findings)) return { buildable: false, job, findings };
   return { buildable: true, job, members: buildable, joins, findings };
+}
+
+function overBends({ name, thickness, layout: { length }, crossed }: JoinedSeam): SeamOverBends {
+  return { name, thickness, length, crossed };
+}
+
+/** Holes drilled in both before they are bent. */
+function drilledOverBends({ outer, inner, bends }: PlannedJoin, path: string): Finding[] {
+  return bends.map(({ outer: { bend } }) =>
+    finding('join-over-bend', path, { outer: outer.name, inner: inner.name, bend }),
+  );
 }
 
 /** Which seam is drilled on the bench, as each panel's own job says, against what the join says. */
