@@ -4,7 +4,8 @@ import type { Drawing, Shape, Text } from '../../base/drawing';
 import { outline as outlineLoop } from '../../base/outline';
 import { scaleDrawing } from '../../base/transform';
 import type { Bend, Panel } from '../../panel';
-import { mark, textWidth } from '../parts/shapes';
+import type { SeamLayout } from '../../panel/seams/seam';
+import { circle, mark, textWidth } from '../parts/shapes';
 import { lengthOf, middleLine, textAlong, turnedToRead } from './along-line';
 import { bendLines } from './bend-lines';
 
@@ -16,13 +17,23 @@ export interface PaperModel {
   readonly down: Drawing;
   /** Each bend's step and what is done in it, between its lines. */
   readonly names: Drawing;
+  /** The seams' holes: a cross in each one's middle, and its edge where it is drilled before the bends. */
+  readonly seams: Drawing;
 }
 
 /** Letters on the paper, mm, where they find room. */
 const LETTERS = 2.6;
 
-/** The model at 1 : `parts`. `stepOf`: number of a bend's step in the order of work, from 1. */
-export function paperModel(panel: Panel, stepOf: (bend: number) => number, parts: number): PaperModel {
+/** From a seam's hole's middle to the ends of its cross, mm on the paper. */
+const CROSS = 0.8;
+
+/** The model at 1 : `parts`. `stepOf`: number of a bend's step in the order of work, from 1; `seams`: those whose holes are shown. */
+export function paperModel(
+  panel: Panel,
+  stepOf: (bend: number) => number,
+  parts: number,
+  seams: readonly SeamLayout[] = [],
+): PaperModel {
   const small = (shapes: readonly Shape[]): Drawing => scaleDrawing({ shapes }, 1 / parts);
   const creases = (turn: Bend['turn']): Drawing => {
     const bends = panel.bends.filter((bend) => bend.turn === turn);
@@ -41,7 +52,18 @@ export function paperModel(panel: Panel, stepOf: (bend: number) => number, parts
     up: creases('up'),
     down: creases('down'),
     names: small(panel.bends.flatMap((bend, index) => nameOf(bend, stepOf(index), parts))),
+    seams: small(seams.flatMap((layout) => holesOf(layout, CROSS * parts))),
   };
+}
+
+function holesOf({ seam, rows }: SeamLayout, half: number): Shape[] {
+  return rows
+    .flat()
+    .flatMap(({ x, y }) => [
+      mark([x - half, y], [x + half, y]),
+      mark([x, y - half], [x, y + half]),
+      ...(seam.drill === 'now' ? [circle('hole', x, y, seam.fastener.hole)] : []),
+    ]);
 }
 
 function nameOf(bend: Bend, step: number, parts: number): Text[] {

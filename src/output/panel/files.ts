@@ -111,9 +111,9 @@ function operationsOf({ forms, blocks }: PanelPieces, { tools }: Tables): Operat
 }
 
 /** The panel as it is folded of paper. */
-export function modelOf({ panel, job, order }: BuildablePanel): ModelledPanel {
+export function modelOf({ panel, job, order, finish: { seams } }: BuildablePanel): ModelledPanel {
   const stepOf = (bend: number): number => 1 + order.findIndex((step) => step.bend === bend);
-  return { title: job.title, units: job.units, paper: job.paper, panel, stepOf };
+  return { title: job.title, units: job.units, paper: job.paper, panel, stepOf, seams };
 }
 
 /** What a panel's own templates.pdf holds, at true size. */

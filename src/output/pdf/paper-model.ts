@@ -6,6 +6,7 @@ import type { LengthUnit } from '../../base/units';
 import { modelScale, paperModel, type PaperModel } from '../../drawing/panel/paper-model';
 import type { PaperChoice } from '../../job/job';
 import type { Panel } from '../../panel';
+import type { SeamLayout } from '../../panel/seams/seam';
 import { addPageTo, beginDocument, endDocument } from './document';
 import { printShape } from './dress';
 import { wrap, type Lettering } from './lettering';
@@ -22,6 +23,7 @@ export interface ModelledPanel {
   readonly panel: Panel;
   /** Number of a bend's step in the order of work, from 1. */
   readonly stepOf: (bend: number) => number;
+  readonly seams: readonly SeamLayout[];
 }
 
 /** Line widths and dashes, mm: folded toward whoever looks, and away. */
@@ -30,6 +32,7 @@ const LINES: Readonly<Record<keyof PaperModel, readonly [number, readonly number
   up: [0.18, [3, 1.2]],
   down: [0.18, [5, 1.2, 0.8, 1.2]],
   names: [0.18, []],
+  seams: [0.18, []],
 };
 const TITLE = 3.4;
 const WORDS = 2.3;
@@ -75,7 +78,7 @@ interface ToDraw {
 }
 
 function drawPage(pen: Pen, { modelled, page, parts, letters }: ToDraw): void {
-  const model = paperModel(modelled.panel, modelled.stepOf, parts);
+  const model = paperModel(modelled.panel, modelled.stepOf, parts, modelled.seams);
   const box = boundsOf(model.cut);
   const { frame, margin } = page;
   // The middle of what the page leaves above the words, which need no room beside it for bars.
@@ -84,14 +87,14 @@ function drawPage(pen: Pen, { modelled, page, parts, letters }: ToDraw): void {
     dx: (page.width - box.minX - box.maxX) / 2,
     dy: frame.y + (frame.height - box.minY - box.maxY) / 2,
   };
-  for (const kind of ['cut', 'up', 'down', 'names'] as const) {
+  for (const kind of ['cut', 'up', 'down', 'names', 'seams'] as const) {
     pen.style(...LINES[kind]);
     print(pen, moveDrawing(model[kind], place), letters);
   }
   const width = page.width - 2 * margin;
   let y = frame.y - 3 - TITLE;
   pen.text(letters.printable(`${modelled.title}: paper model, 1 : ${parts}`), [margin, y], TITLE);
-  for (const line of wordsFor(modelled.panel).flatMap((words) => wrap(letters, words, WORDS, width))) {
+  for (const line of wordsFor(modelled).flatMap((words) => wrap(letters, words, WORDS, width))) {
     y -= WORDS * LEADING;
     pen.text(line, [margin, y], WORDS);
   }
@@ -102,10 +105,11 @@ function print(pen: Pen, { shapes }: Drawing, { printable }: Lettering): void {
 }
 
 /** What to do with it, and what it cannot show. */
-function wordsFor({ bends }: Panel): string[] {
+function wordsFor({ panel: { bends }, seams }: ModelledPanel): string[] {
   const down = bends.some(({ turn }) => turn === 'down') ? ' Dash-dotted lines: down, away from you.' : '';
+  const holes = seams.length > 0 ? ' Crosses: where the seams’ fasteners come.' : '';
   return [
-    `Fold it before you cut metal. Cut along the whole lines. Dashed lines: the bend goes up, toward you.${down} In the order of the numbers, roll the paper round between the two lines of a bend, or crease both.`,
+    `Fold it before you cut metal. Cut along the whole lines. Dashed lines: the bend goes up, toward you.${down} In the order of the numbers, roll the paper round between the two lines of a bend, or crease both.${holes}`,
     'Folded the other way everywhere it is the other hand. It is no template: do not measure or trace from it. The sheet’s thickness, what springs back and what a taper twists are not in it.',
   ];
 }

@@ -43,6 +43,32 @@ describe('a panel to fold of paper', () => {
     }
   });
 
+  it('has a cross where each of a seam’s fasteners comes, on the paper as large at every scale', async () => {
+    const planned = planPanelStarter('hood-side');
+    const { seams } = planned.finish;
+    const [whole, small] = [1, 4].map((parts) => paperModel(planned.panel, () => 1, parts, seams).seams.shapes);
+    // 7 rivets drilled through the other panel later: two lines each, no hole.
+    expect(small).toHaveLength(2 * 7);
+    const middles = (shapes = whole) =>
+      (shapes ?? []).flatMap((shape) =>
+        shape.kind === 'line' ? [[(shape.from[0] + shape.to[0]) / 2, (shape.from[1] + shape.to[1]) / 2] as const] : [],
+      );
+    seams
+      .flatMap(({ rows }) => rows.flat())
+      .forEach(({ x, y }, index) => {
+        const [mx, my] = at(middles(small), 2 * index);
+        expect([mx * 4, my * 4]).toEqual([expect.closeTo(x, 9), expect.closeTo(y, 9)]);
+      });
+    for (const shape of small ?? [])
+      if (shape.kind === 'line')
+        expect(Math.hypot(shape.to[0] - shape.from[0], shape.to[1] - shape.from[1])).toBeCloseTo(1.6, 9);
+    const seen = JSON.stringify((await seePaperModel(modelOf(planned), font)).elements);
+    expect(seen).toContain('Crosses');
+    expect(JSON.stringify((await seePaperModel({ ...modelOf(planned), seams: [] }, font)).elements)).not.toContain(
+      'Crosses',
+    );
+  });
+
   it.each([
     [{ width: 190, height: 200 }, 1],
     [{ width: 190.1, height: 200 }, 2],
