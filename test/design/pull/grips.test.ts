@@ -102,6 +102,15 @@ describe('a nose and the wood behind the disc’s middle', () => {
     expect(noseClears({ out: 30, up: 50 + 60, turn: 0 }, flat, slice)).toBeCloseTo(Math.hypot(30, 61) - 49, 9);
   });
 
+  it('is an angle with its flange ground to a wedge: both flanges’ areas less a triangle', () => {
+    const outline = noseOutline({ width: 40, depth: 50, thickness: 4 }, { edge: 1, back: 9 });
+    const area = outline.reduce((sum, [x, y], index) => {
+      const [nextX, nextY] = outline[(index + 1) % outline.length] ?? [NaN, NaN];
+      return sum + (x * nextY - nextX * y) / 2;
+    }, 0);
+    expect(Math.abs(area)).toBeCloseTo(40 * 4 + 46 * 4 - (9 * 3) / 2, 9);
+  });
+
   it('is set no further out than it may be', () => {
     expect(leastGap((gap) => gap - 12.5, 10, 12.5)).toBeCloseTo(12.5, 3);
     expect(leastGap((gap) => gap - 12.5, 10, 12.4)).toBeNull();

@@ -41,6 +41,22 @@ describe('the form as it is held', () => {
     }
   });
 
+  it('is cut where its held leg’s depth turns a corner, within the run', () => {
+    const level = (from: number, to: number, deep: number) => {
+      const depth = { A: deep, B: deep };
+      return { from, to, under: depth, last: depth };
+    };
+    const heldAlong = [level(0, 40, 90), level(40, 100, 10), level(100, 300, 60), level(300, 457.2, 20)];
+    const runs = [{ name: '', from: 50, to: 250, moment: 1 }];
+    const { slices } = heldForm({ ...flat, runs, heldAlong }, standing);
+    const per = momentPerWidth(flat.section, flat.form.radiusA + flat.section.thickness / 2);
+    const asDeep = (deep: number): number =>
+      slices.filter(({ held }) => held === deep).reduce((sum, { moment }) => sum + moment, 0);
+    expect(asDeep(10)).toBeCloseTo(50 * per, 6);
+    expect(asDeep(60)).toBeCloseTo(150 * per, 6);
+    expect(slices.every(({ held }) => held === 10 || held === 60)).toBe(true);
+  });
+
   it('is held by as many clamps as the wrap asks for that they themselves bring about', () => {
     for (const rating of [250, 400, 900, 5000]) {
       const rated = { job: { ...job, clamps: { ...job.clamps, rating } }, rules };
@@ -68,16 +84,15 @@ describe('the form as it is held', () => {
 });
 
 describe('the held leg at the end of the pull', () => {
-  const { bend, hold } = ended(flat, 2);
-  const curve = bendingCurve(bend.section);
-  const mid = bend.form.radiusA + bend.section.thickness / 2;
-  const moment = momentPerWidth(bend.section, mid) * 457.2;
+  const curve = bendingCurve(flat.section);
+  const mid = flat.form.radiusA + flat.section.thickness / 2;
+  const moment = momentPerWidth(flat.section, mid) * 457.2;
   /** By statics about the foot's rear: M·(b + f)/(C·(f + b/2) − what the pull tips). */
-  const bears = (force: number): number =>
+  const bears = (bend: BendPlan, force: number): number =>
     (moment * 98) / (force * 89 - pullTips(heldForm(bend, standing), bend.wrap.chosen));
   /** What strips of a leg whose moment falls steadily to nothing keep of their turn, and how far they lift its start. */
   const strips = (bearing: number): { stays: number; lift: number } => {
-    const per = curve.at(parameterForMoment(curve, momentPerWidth(bend.section, mid))).moment;
+    const per = moment / 457.2;
     let [stays, lift] = [0, 0];
     const count = 4000;
     for (let strip = 0; strip < count; strip++) {
@@ -91,7 +106,8 @@ describe('the held leg at the end of the pull', () => {
   };
 
   it('bears as far back as the clamps leave it, and keeps and lifts what its strips add up to', () => {
-    expect(hold.bearing).toBeCloseTo(bears(1800), 6);
+    const { bend, hold } = ended(flat, 2);
+    expect(hold.bearing).toBeCloseTo(bears(bend, 1800), 6);
     expect(hold.bearing).toBeGreaterThan(8.5);
     const { stays, lift } = strips(hold.bearing);
     expect(hold.tail.A / stays).toBeCloseTo(1, 4);
@@ -102,8 +118,9 @@ describe('the held leg at the end of the pull', () => {
   });
 
   it('keeps more with clamps weaker by three tenths and less with stronger ones', () => {
+    const { bend, hold } = ended(flat, 2);
     const { weak, strong } = hold.spread;
-    const tail = (share: number): number => strips(Math.max(8, bears(share * 1800))).stays;
+    const tail = (share: number): number => strips(Math.max(8, bears(bend, share * 1800))).stays;
     expect((weak ?? NaN) / tail(0.7)).toBeCloseTo(1, 4);
     expect(strong / tail(1.3)).toBeCloseTo(1, 4);
     expect(weak ?? NaN).toBeGreaterThan(strong);

@@ -108,6 +108,18 @@ describe('a leg by bare hands', () => {
     expect(bareLeg(curve, 1 / mid, most).at(way.limp * 0.999)?.loaded).toBeCloseTo(most, 1);
     expect('limp' in tryWay({ free: way.limp * 1.001, pull: { with: 'bare' }, effort: four })).toBe(true);
     expect('limp' in tryWay({ free: way.limp * 0.999, pull: { with: 'bare' }, effort: four })).toBe(false);
+    // Of a taper the end that is too limp first.
+    const limps = (from: number, to: number): number => {
+      const found = tryWay({
+        free: 5000,
+        pull: { with: 'bare' },
+        on: { form: coneThrough(from, to, 4572), length: 4572 },
+      });
+      return 'limp' in found ? found.limp : NaN;
+    };
+    const ends = [limps(30, 30), limps(60, 60)];
+    for (const taper of [limps(30, 60), limps(60, 30)]) expect(taper / Math.min(...ends)).toBeCloseTo(1, 3);
+    expect(Math.max(...ends) / Math.min(...ends)).toBeGreaterThan(1.05);
     // A press out there as well.
     expect(tryWay({ pull: { with: 'press', press: 5000 } })).toEqual(way);
     expect(wayOf({ pull: { with: 'press', press: 40 } })).toMatchObject({ with: 'press', lever: 40, bows: false });

@@ -93,15 +93,16 @@ const cases = [
 ];
 
 describe.each(cases)('$what: the wood', ({ bend, layout, hold, job }) => {
-  const loads = woodLoads({ bend, layout, hold }, job, tables);
-  const hand = byHand({ bend, layout, job });
+  // Within each test, and not before all: a mutant is only switched on there.
+  const loads = () => woodLoads({ bend, layout, hold }, job, tables);
+  const hand = () => byHand({ bend, layout, job });
 
   it('has its screws sheared along the spine, by F·cos φ where that is greatest', () => {
-    expectLoad(loads.screws, hand.screws);
+    expectLoad(loads().screws, hand().screws);
   });
 
   it('has its round edges pressed at the end of the pull, spread by once the sheet’s thickness either way', () => {
-    expectLoad(loads.roundEdge, hand.roundEdge);
+    expectLoad(loads().roundEdge, hand().roundEdge);
   });
 });
 
