@@ -1,8 +1,10 @@
 import { at } from '../../base/at';
 import { after, back, movedBy, type Place3 } from '../../base/space';
-import { foldPanel, frameMotion, heldFrame } from '../../panel';
-import { clampThings, formThings, sceneOf, yokeThings, type Thing } from '../../panel/order/scene';
+import { plankFor, type Plank } from '../../design/fixture/plank';
+import { foldPanel, frameMotion, heldFrame, type Step } from '../../panel';
+import { clampThings, formThings, sceneOf, yokeThings, type Scene, type Thing } from '../../panel/order/scene';
 import { loadPanelRules } from '../../tables/panel-rules';
+import type { ShopRules } from '../../tables/tables';
 import { drawIsometric, type Picture } from '../picture/isometric';
 import { prism, type Body, type BodyKind } from '../picture/solid';
 import { yokeBody } from './bodies';
@@ -12,11 +14,12 @@ import type { BuildablePanel } from './plan-panel';
 /** How thick the bench is drawn, and how far it goes on past sheet and form, mm. */
 const BENCH = { thick: 30, past: 60 } as const;
 
-/** A bend as it is being made (`number`: of its step, from 0), from behind its form: what is held, form and clamps on it, the pulled side swung up with the yoke on it, the bench's edge; a plank under the form is left out. */
+/** A bend as it is being made (`number`: of its step, from 0), from behind its form: what is held, form and clamps on it, the pulled side swung up with the yoke on it, the plank under form and held side where a yoke asks for one, the bench's edge. */
 export function drawStep(
   { panel, bends, order }: BuildablePanel,
   number: number,
   room: { readonly width: number; readonly height: number },
+  shop: Pick<ShopRules, 'plankShort'>,
 ): Picture | null {
   const step = at(order, number);
   const done = panel.bends.map((_, index) => order.slice(0, number).some(({ bend }) => bend === index));
@@ -56,14 +59,16 @@ export function drawStep(
     ...(places.length > 0 ? clampThings(scene, { clamp, spine, at: places }).flatMap((thing) => bodiesOf(thing)) : []),
     ...yoke.flatMap((thing) => bodiesOf(thing)),
   ];
+  const plank = plankFor(alone.bend, alone.layout, shop);
+  const under = plank ? [plankBody(plank, scene, step)] : [];
   const held = sheet.flatMap(({ faces }) => faces.flatMap(({ outline }) => outline));
   const bench = benchBody([...held, ...things.flatMap(({ faces }) => faces.flatMap(({ outline }) => outline))], {
     edges: step.bench,
     length: scene.length,
-    below: -scene.thickness,
+    below: -scene.thickness - (plank?.thickness ?? 0),
   });
   return drawIsometric(
-    { bodies: [bench, ...sheet, ...things], tags: [], chordError: PICTURE_STRAY, bench: 0, pull: [] },
+    { bodies: [bench, ...under, ...sheet, ...things], tags: [], chordError: PICTURE_STRAY, bench: 0, pull: [] },
     { ...room, end: 'B', face: 'back', tags: [], arrow: null },
   );
 }
@@ -87,6 +92,28 @@ function bodiesOf({ name, bodies }: Thing): Body[] {
     const smooth = new Set(round ? Array.from({ length: half - 2 }, (_, index) => index + 1) : []);
     return prism(KINDS[name] ?? 'plank', name, [around(ends[0]), around(ends[1])], { smooth });
   });
+}
+
+/** Under form and held side, from one end of the spine to the other; no further than the bench where its edge has to lie beside the form. */
+function plankBody(
+  { thickness, ahead, behind }: Plank,
+  { form, length, thickness: sheet }: Scene,
+  { use, bench }: Pick<Step, 'use' | 'bench'>,
+): Body {
+  const { small, large } = use.body.ears;
+  const [earA, earB] = use.stretch.startsAtA ? [small, large] : [large, small];
+  const [left, right] = [
+    bench.includes('endA') ? 0 : form.from - earA,
+    bench.includes('endB') ? length : form.to + earB,
+  ];
+  const rear = bench.includes('back') ? -use.body.spine - use.body.foot : -behind;
+  const level = (z: number): Place3[] => [
+    [left, rear, z],
+    [right, rear, z],
+    [right, ahead, z],
+    [left, ahead, z],
+  ];
+  return prism('plank', 'plank', [level(-sheet - thickness), level(-sheet)]);
 }
 
 /** The bench's top under all that lies on it, ending beside the form where a leg has to hang. */

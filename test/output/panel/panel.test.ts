@@ -6,6 +6,7 @@ import { parseFile } from '../../../src/job/parse';
 import { sayFindings } from '../../../src/findings/say';
 import { makePanelFiles } from '../../../src/output/panel/files';
 import { formBody } from '../../../src/output/panel/bodies';
+import { yokeDepth } from '../../../src/design/pull/yoke-parts';
 import { drawStep } from '../../../src/output/panel/step-picture';
 import { grainWords } from '../../../src/output/panel/grain';
 import { toPanelPlan } from '../../../src/output/panel/panel-plan';
@@ -61,11 +62,28 @@ describe.each(panelStarters)('the starter panel %s', (name) => {
 
   it('is drawn as each bend is made: form, what swings, and the bench beneath', () => {
     planned.order.forEach((_, number) => {
-      const drawn = drawStep(planned, number, { width: 150, height: 80 });
+      const drawn = drawStep(planned, number, { width: 150, height: 80 }, tables.rules);
       expect(drawn?.width).toBeLessThanOrEqual(150 + 1e-6);
       expect(drawn?.height).toBeLessThanOrEqual(80 + 1e-6);
       // Bench, three parts of the form and the sheet at the least.
       expect(drawn?.shapes.length).toBeGreaterThan(10);
+    });
+  });
+
+  it('is drawn on its plank where a yoke needs room below the sheet, as thick as the yoke is deep there', () => {
+    planned.order.forEach((step, number) => {
+      const drawn = drawStep(planned, number, { width: 150, height: 80 }, tables.rules);
+      const { yoke } = at(planned.bends, step.bend).alone.bend.pull;
+      const lines = (drawn?.shapes ?? []).flatMap((shape) =>
+        shape.kind === 'stroke' && shape.name === 'plank' ? [shape.points] : [],
+      );
+      if (!yoke) return expect(lines).toEqual([]);
+      const upright = lines.flatMap(([from, ...rest]) =>
+        rest.flatMap((to) => (from && Math.abs(to[0] - from[0]) < 1e-6 ? [Math.abs(to[1] - from[1])] : [])),
+      );
+      // Heights are seen √(2/3) as long: the eye stands as far out along all three axes.
+      const wanted = yokeDepth(yoke) * Math.sqrt(2 / 3) * (drawn?.scale ?? NaN);
+      expect(Math.max(...upright)).toBeCloseTo(wanted, 3);
     });
   });
 

@@ -110,7 +110,7 @@ export function writeWorkSheet(planned: BuildablePanel, { blanks, pieces, tables
         'Metal, seams and edges',
         ...finishWords(planned.finish, say).map((sentence) => paragraph(theirs(sentence))),
       ),
-      section('bends', 'Bend by bend', ...bendSteps(planned, say)),
+      section('bends', 'Bend by bend', ...bendSteps(planned, tables, say)),
       flowing('pulls', 'Pull and hold of every bend, in numbers', ...pullTables(planned, say)),
       ...(planned.panel.corners.length > 0 ? [flowing('corners', 'Corners', ...cornerSteps(planned, say))] : []),
     ),
@@ -163,7 +163,7 @@ function formsTable({ forms, order, panel }: BuildablePanel, say: Measures): Htm
   );
 }
 
-function bendSteps(planned: BuildablePanel, say: Measures): HtmlElement[] {
+function bendSteps(planned: BuildablePanel, tables: Tables, say: Measures): HtmlElement[] {
   const made = planned.panel.bends.map(() => false);
   return stepWords(planned, say).flatMap(({ number, bend, title, sentences }) => {
     const index = planned.panel.bends.findIndex(({ name }) => name === bend);
@@ -174,7 +174,7 @@ function bendSteps(planned: BuildablePanel, say: Measures): HtmlElement[] {
         { class: 'whole-step' },
         html('h3', {}, `${number}. `, theirs(bend), `: ${title}`),
         html('ol', {}, ...sentences.map((sentence) => html('li', {}, sentence))),
-        ...duringStep(planned, number),
+        ...duringStep(planned, tables, number),
         picture(planned, [...made], `After step ${number}.`),
       ),
     ];
@@ -182,13 +182,13 @@ function bendSteps(planned: BuildablePanel, say: Measures): HtmlElement[] {
 }
 
 /** The bend being made: the form as it stands, which way it runs and what swings. */
-function duringStep(planned: BuildablePanel, number: number): HtmlElement[] {
-  const drawn = drawStep(planned, number - 1, PICTURE);
+function duringStep(planned: BuildablePanel, { rules }: Tables, number: number): HtmlElement[] {
+  const drawn = drawStep(planned, number - 1, PICTURE, rules);
   if (!drawn) return [];
   const { bench } = at(planned.order, number - 1);
   const caption = `Step ${number}, seen from behind the form${planned.job.panel.pair ? ', the left panel' : ''}: the pulled side swung up${
     at(planned.bends, at(planned.order, number - 1).bend).alone.bend.pull.yoke
-      ? ', the yoke on it, the plank under form and held side left out'
+      ? ', the yoke on it, the plank under form and held side'
       : ''
   }.${bench.length > 0 ? ' The bench ends where it is drawn to.' : ''}`;
   return [html('figure', {}, drawFigure(drawn, caption), html('figcaption', {}, caption))];
