@@ -26,13 +26,18 @@ export interface BlockToDraw {
 
 const LETTERS = 5;
 
+/** What the files of a corner's block begin with; `name`: the corner's. */
+export function blockId(name: string): string {
+  return `corner-${fileName(name.replaceAll('/', '-'))}`;
+}
+
 /** Every layer of a corner's block as a piece of board to cut, from the base up, seen on its upper face; checked. */
 export function drawCornerBlock(given: BlockToDraw): Part[] {
   const { block, name, hand, stock, board } = given;
   const side = hand === null ? '' : `-${hand}`;
   return block.layers.map((_, index): Part => {
     const part: Part = {
-      id: `corner-${fileName(name.replaceAll('/', '-'))}${side}-${index + 1}`,
+      id: `${blockId(name)}${side}-${index + 1}`,
       kind: 'block',
       name: `Block of corner ${name}${hand === null ? '' : `, ${hand}`}, layer ${index + 1} of ${block.layers.length}`,
       stock,

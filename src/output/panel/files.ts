@@ -5,6 +5,7 @@ import { inCorner } from '../../base/transform';
 import { fileName } from '../../base/file-name';
 import { drawAids, type Aid } from '../../drawing/aids';
 import { drawPanelBlank } from '../../drawing/panel/blank';
+import { blockId } from '../../drawing/panel/corner-block';
 import type { PanelJob } from '../../job/panel/read';
 import { sayFindings } from '../../findings/say';
 import { operationRows, type OperationRow } from '../../drawing/tooling/operations';
@@ -22,7 +23,7 @@ import {
 import { writeOperations } from '../operations';
 import type { Buildable } from '../pipeline';
 import { planText } from '../plan/plan-text';
-import { panelSolidFiles } from '../solids';
+import { panelSolidFiles, type SolidBlock } from '../solids';
 import { writePaperModel, type ModelledPanel } from '../pdf/paper-model';
 import { writeTemplates, type Template } from '../pdf/pdf';
 import { blankOf } from './panel-blank';
@@ -93,9 +94,14 @@ export async function makePanelFiles(
       content: planText(toPanelPlan(planned, sayFindings(findings, { units: job.units }))),
       mime: 'application/json',
     },
-    ...panelSolidFiles(planned.panel, job.title),
+    ...panelSolidFiles(planned.panel, job.title, blockSolids(planned)),
     ...made.flat(),
   ];
+}
+
+/** The blocks by what their pieces are called. */
+function blockSolids({ blocks }: BuildablePanel): SolidBlock[] {
+  return blocks.map(({ name, block, dowel }) => ({ id: blockId(name), block, dowel }));
 }
 
 /** The steps of cutting of all forms' pieces, by the names these have on the boards. */

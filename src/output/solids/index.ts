@@ -1,6 +1,7 @@
 import type { OutputFile } from '../../base/drawing';
-import type { Panel } from '../../panel';
+import type { CornerBlock, Panel } from '../../panel';
 import { bendMesh } from './bend-mesh';
+import { blockMeshes } from './block-meshes';
 import { formMeshes, type Form } from './form-meshes';
 import type { Mesh } from './mesh';
 import { panelMesh } from './panel-mesh';
@@ -8,6 +9,7 @@ import { writeStl } from './stl';
 import { writeThreeMf } from './three-mf';
 
 export { bendMesh } from './bend-mesh';
+export { blockMeshes } from './block-meshes';
 export { panelMesh } from './panel-mesh';
 export { formMeshes, type Form } from './form-meshes';
 export { meshVolume, type Mesh } from './mesh';
@@ -26,10 +28,23 @@ export function solidFiles(form: Form, title: string): OutputFile[] {
   ];
 }
 
-/** The finished panel as files alike, mm. */
-export function panelSolidFiles(panel: Panel, title: string): OutputFile[] {
+/** A corner's block, what its file is called, and its dowels' diameter, mm. */
+export interface SolidBlock {
+  readonly id: string;
+  readonly block: CornerBlock;
+  readonly dowel: number;
+}
+
+/** The finished panel as files alike, mm; the layers of its corners' blocks, as they are cut, in the same space. */
+export function panelSolidFiles(panel: Panel, title: string, blocks: readonly SolidBlock[] = []): OutputFile[] {
   const mesh = panelMesh(panel);
-  return [threeMf('panel', [mesh], `${title}: finished panel`), stl('panel', mesh)];
+  return [
+    threeMf('panel', [mesh], `${title}: finished panel`),
+    stl('panel', mesh),
+    ...blocks.map(({ id, block, dowel }) =>
+      threeMf(id, blockMeshes(panel, block, dowel), `${title}: block for a corner of the finished panel`),
+    ),
+  ];
 }
 
 function threeMf(name: string, meshes: readonly Mesh[], title: string): OutputFile {

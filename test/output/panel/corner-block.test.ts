@@ -2,11 +2,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { at } from '../../../src/base/at';
 import { boundsOf } from '../../../src/base/bounds';
+import { loopArea } from '../../../src/base/area';
 import { parseFile } from '../../../src/job/parse';
 import { piecesOfPanel } from '../../../src/output/panel/boards';
 import { makePanelFiles } from '../../../src/output/panel/files';
 import { toPanelPlan } from '../../../src/output/panel/panel-plan';
 import { planPanel } from '../../../src/output/panel/plan-panel';
+import { blockMeshes, meshVolume } from '../../../src/output/solids';
 import { font } from '../../helpers/font';
 import { panelFilesOf } from '../../helpers/laid-out';
 import { panelRules as rules, planPanelStarter, tables } from '../../helpers/starters';
@@ -33,6 +35,28 @@ describe('a block for a corner', () => {
         .map(({ minX, maxX, minY, maxY }) => [maxX - minX, maxY - minY]),
     );
     expect(left).toEqual(right?.map((size): unknown[] => size.map((mm): unknown => expect.closeTo(mm, 9))));
+  });
+
+  it('stands in three dimensions on the inside face of the finished panel, each layer a closed solid of its board', () => {
+    const { block, dowel } = at(planned.blocks, 0);
+    const meshes = blockMeshes(planned.panel, block, dowel);
+    expect(meshes).toHaveLength(block.layers.length);
+    meshes.forEach((mesh, index) => {
+      const { from, to, outline } = at(block.layers, index);
+      const area = Math.abs(loopArea(outline.map(([x, y]) => ({ x, y, bulge: 0 }))));
+      // Two dowels' holes taken out; their circles as chords within 0.002 mm.
+      expect(meshVolume(mesh) / ((to - from) * (area - 2 * Math.PI * (dowel / 2) ** 2))).toBeCloseTo(1, 4);
+      const heights = mesh.positions.filter((_, place) => place % 3 === 2);
+      expect(Math.min(...heights)).toBeCloseTo(planned.panel.thickness / 2 + from, 9);
+      expect(Math.max(...heights)).toBeCloseTo(planned.panel.thickness / 2 + to, 9);
+      const sides = new Map<string, number>();
+      mesh.triangles.forEach((corner, place, all) => {
+        const next = at(all, place % 3 === 2 ? place - 2 : place + 1);
+        const key = corner < next ? `${corner} ${next}` : `${next} ${corner}`;
+        sides.set(key, (sides.get(key) ?? 0) + (corner < next ? 1 : -1));
+      });
+      expect([...sides.values()].every((sum) => sum === 0)).toBe(true);
+    });
   });
 
   it('stands in the plan beside its corner, with every layer, and nothing where none is asked for', () => {
