@@ -86,10 +86,19 @@ const runs = [
   { name: 'long', from: 130, to: 457.2, moment: 2 },
 ];
 const plain = planStarter('plain-curve');
+// Runs that part right before a station: the one before it takes all up to there, past the middle between the two.
+const [, , third] = plain.layout.stations;
+const parted = (third?.at ?? NaN) - (third?.thickness ?? NaN) / 2 - 1;
+const before = [
+  { name: 'before', from: 0, to: parted, moment: 1 },
+  { name: 'after', from: parted, to: 457.2, moment: 1 },
+];
 const cases = [
   { what: 'a bend of one radius', ...plain },
   { what: 'a taper', ...planStarter('tapered-curve') },
   { what: 'a bend pulled in two runs', ...plain, bend: { ...plain.bend, runs } },
+  { what: 'a bend pulled up to a station', ...plain, bend: { ...plain.bend, runs: before.slice(0, 1) } },
+  { what: 'a bend pulled from a station on', ...plain, bend: { ...plain.bend, runs: before.slice(1) } },
 ];
 
 describe.each(cases)('$what: the wood', ({ bend, layout, hold, job }) => {
