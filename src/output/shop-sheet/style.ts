@@ -22,6 +22,8 @@ table.long { break-inside: auto; }
 caption { text-align: left; font-weight: bold; padding: 0 0 1mm; break-after: avoid; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
+table.long thead { break-after: avoid; break-inside: avoid; }
+table.long tbody tr:nth-child(-n+2) { break-before: avoid; }
 th, td { border: 0.2mm solid #666; padding: 0.8mm 1.4mm; text-align: left; vertical-align: top; }
 thead th { background: #e8e8e8; }
 small { display: block; font-size: 7.5pt; font-weight: normal; color: #333; }
