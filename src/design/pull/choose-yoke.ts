@@ -43,7 +43,6 @@ export function chooseYoke(bend: BentSheet, tables: Tables, wanted: Wanted): Yok
   const stock = tables.yokeStock.filter(({ system }) => system === wanted.system);
   const byStiffness = (a: YokeStock, b: YokeStock): number => a.stiffness - b.stiffness;
   const outers = stock.filter(({ kind }) => kind === 'batten').sort(byStiffness);
-  const { rules } = tables;
   const curve = bendingCurve(bend.section);
   const noses = stock.filter(({ kind }) => kind === 'angle').sort(byStiffness);
   const poses = posesAt(bend, curve, noses, wanted);
@@ -65,8 +64,7 @@ export function chooseYoke(bend: BentSheet, tables: Tables, wanted: Wanted): Yok
       if (!first) continue;
       const pair = { ...first, outer };
       pairs.push(pair);
-      const loads = loadsOn(bend, curve, tables, { ...wanted, ...pair });
-      const yoked = holds(loads, pair, rules, NEARLY) ? boltUp(pair) : null;
+      const yoked = boltUp(pair);
       if (!yoked?.within) continue;
       const strays = wanted.strays(yoked.legs);
       if (strays <= wanted.mayStray) return yoked;
@@ -77,22 +75,18 @@ export function chooseYoke(bend: BentSheet, tables: Tables, wanted: Wanted): Yok
   return pairs.reverse().reduce<YokedLegs | null>((found, pair) => found ?? boltUp(pair), null);
 }
 
-/** Moved out until it clears the form, a nose takes less by no more than this share. */
-const NEARLY = 1.25;
-
-/** Whether the members keep their limits, as a share of them, under what the nose takes at either end. */
+/** Whether the members keep their limits under what the nose takes at either end. */
 function holds(
   loads: Ends<LoadedYoke>,
   { nose, outer }: { readonly nose: YokeStock; readonly outer: YokeStock },
   { maxYokeTail }: ShopRules,
-  share = 1,
 ): boolean {
   const harder = loads.A.part >= loads.B.part ? loads.A : loads.B;
   return (
-    Math.max(loads.A.stays, loads.B.stays) <= share * toRadians(maxYokeTail) &&
-    harder.grip <= share * outer.width &&
-    harder.stress.nose <= share * nose.stress &&
-    harder.stress.outer <= share * outer.stress
+    Math.max(loads.A.stays, loads.B.stays) <= toRadians(maxYokeTail) &&
+    harder.grip <= outer.width &&
+    harder.stress.nose <= nose.stress &&
+    harder.stress.outer <= outer.stress
   );
 }
 

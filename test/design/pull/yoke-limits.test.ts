@@ -121,10 +121,11 @@ describe('of many pairs', () => {
     outers.flatMap((outer) => noses.map((nose) => chosen({ ...tables, yokeStock: [nose, outer] }, { run })));
 
   it('the least that keeps the limits and leaves the leg flat enough is taken, in whatever order the table has them', () => {
-    for (const run of [400, 1300]) {
+    // Long runs turn the yoke most, and a nose moved out for that takes far less than where it first stood.
+    for (const run of [400, 1100, 1300, 1400, 1600]) {
       const each = alone(run);
       const kept = each.filter(({ within }) => within);
-      expect(kept.length).toBeGreaterThan(1);
+      expect(kept.length).toBeGreaterThan(run > 1500 ? 0 : 1);
       const turned = { ...tables, yokeStock: [...tables.yokeStock].reverse() };
       const least = kept.map(ids)[0];
       expect(ids(chosen(tables, { run, strays, mayStray: 10 }))).toBe(least);
