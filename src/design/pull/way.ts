@@ -178,13 +178,14 @@ function bareWithin(
     return legs && flat(bend, legs, tables) ? legs : null;
   };
   let [low, high] = [0, Math.floor(limpAt(bend, most).limp / BARE_STEP) + 1];
+  let found: Legs | null = null;
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
-    if (legsAt(middle)) low = middle;
+    const legs = legsAt(middle);
+    if (legs) [low, found] = [middle, legs];
     else high = middle;
   }
-  const legs = low > 0 ? legsAt(low) : null;
-  return legs && { lever: low * BARE_STEP, handForce: forceOf(bend, run, legs) };
+  return found && { lever: low * BARE_STEP, handForce: forceOf(bend, run, found) };
 }
 
 /** All hands together, N, on a run: each end's pull per moment, the mean of both, times the run's moment. */
