@@ -49,6 +49,7 @@ export type {
   FormUse,
   LeftMetal,
   OfferedUse,
+  Pulling,
   ShopBodies,
   Step,
   Strike,

@@ -23,7 +23,9 @@ const lip = { radius: 8, reach: { leg: 80 } };
 /** The order of a panel's bends, either side held or the base alone. */
 function ordered(spec: BuiltUp, { held = 'either', reach = deep } = {}): Findings {
   const panel = built(spec);
-  const work = worksFor(panel).map((one) => (held === 'base' ? { ...one, force: { base: 100, leg: Infinity } } : one));
+  const work = worksFor(panel).map((one) =>
+    held === 'base' ? { ...one, pulling: { ...one.pulling, leg: null } } : one,
+  );
   return orderFindings(panel, findOrder(panel, { work, shop: reach, rules }));
 }
 

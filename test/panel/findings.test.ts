@@ -47,7 +47,7 @@ describe('what is said of a panel', () => {
     const found = findOrder(channel, { work: worksFor(channel), shop: deep, rules });
     expect(orderFindings(channel, found)).toMatchObject([{ code: 'panel-crosses-itself' }]);
     const panel = built(box(400, 300, { bends: [bend('long', { angle: toRadians(80) })] }));
-    const work = worksFor(panel).map((one) => ({ ...one, force: { base: 100, leg: Infinity } }));
+    const work = worksFor(panel).map((one) => ({ ...one, pulling: { ...one.pulling, leg: null } }));
     const short = findOrder(panel, { work, shop, rules });
     expect(orderFindings(panel, short)).toMatchObject([
       { code: 'clamps-too-short', values: { bend: 'long', reach: 291, throat: 100 } },

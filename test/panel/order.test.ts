@@ -123,7 +123,7 @@ describe('order', () => {
         bends: ['long', 'back', 'top', 'short'].map((on) => bend(on, { radius: 20, reach: { leg: 90 } })),
       }),
     );
-    const work = worksFor(panel).map((one) => ({ ...one, force: { base: 100, leg: Infinity } }));
+    const work = worksFor(panel).map((one) => ({ ...one, pulling: { ...one.pulling, leg: null } }));
     const found = findOrder(panel, { work, shop: deep, rules });
     expect(found.steps).toBeNull();
     expect(found.misses.length).toBeGreaterThan(0);
@@ -159,7 +159,7 @@ describe('order', () => {
         held: 'base',
         use: work[0]?.uses[0] ?? never(),
         done: [false, true],
-        work: { ...(work[0] ?? never()), lever },
+        work: { ...(work[0] ?? never()), pulling: { base: { pulled: 1.6, force: 100, yoke: null, lever }, leg: null } },
         shop: deep,
         rules,
       });
@@ -171,7 +171,13 @@ describe('order', () => {
     const panel = built(
       box(300, 200, { bends: [bend('long', { angle: toRadians(40) }), bend('short', { angle: toRadians(40) })] }),
     );
-    const works = worksFor(panel).map((one) => ({ ...one, force: { base: 80, leg: 120 } }));
+    const works = worksFor(panel).map((one) => ({
+      ...one,
+      pulling: {
+        base: one.pulling.base && { ...one.pulling.base, force: 80 },
+        leg: one.pulling.leg && { ...one.pulling.leg, force: 120 },
+      },
+    }));
     const found = findOrder(panel, { work: works, shop: deep, rules });
     expect(found.steps?.map(({ bend: number, held }) => [number, held])).toEqual([
       [0, 'base'],

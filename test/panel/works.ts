@@ -41,12 +41,7 @@ export function worksFor(panel: Panel, { share = false } = {}): BendWork[] {
       const stretch = nearestStretch(body.cone, need, ALIKE);
       return stretch && stretch.off < ALIKE ? [{ body, stretch }] : [];
     });
-    return {
-      uses: [self, ...shared],
-      pulled: bend.wrap * 1.07,
-      force: { base: 100, leg: 100 },
-      yoke: null,
-      lever: null,
-    };
+    const pulling = { pulled: bend.wrap * 1.07, force: 100, yoke: null, lever: null };
+    return { uses: [self, ...shared], pulling: { base: pulling, leg: pulling } };
   });
 }

@@ -89,7 +89,8 @@ function tryOrder(job: PanelJob, panel: Panel, { barred, leftOn }: Assumed, { wa
     clamp: { width: rules.clampWidth, frame: rules.clampFrame, throat: job.clamps.throat, pastEnds: true },
   };
   const work = ways.map((way, index) => workOf(panel, index, way, at(uses.value, index)));
-  const found = findOrder(panel, { work, shop, rules, leftOn: leftMetals(panel, leftOn) });
+  const leftThen = leftMetals(panel, leftOn);
+  const found = findOrder(panel, { work, shop, rules, leftOn: leftThen });
   const ordered = [...uses.findings, ...orderFindings(panel, found)];
   if (!found.steps || hasErrors(ordered)) return { settled: { ...nothing, findings: ordered }, leaves: [], bar: [] };
   const { steps } = found;
@@ -102,7 +103,14 @@ function tryOrder(job: PanelJob, panel: Panel, { barred, leftOn }: Assumed, { wa
   const byName = new Map(forms.map(({ name, planned }) => [name, planned]));
   const leaves = leftOnFor(job.panel, panel, { order: steps, pulls: made.map(({ bend }) => bend) }).value;
   const leftNow = leftMetals(panel, leaves);
-  const stood = standAgain(panel, steps, { made, forms: byName, shop, rules, leftOn: leftNow });
+  const stood = standAgain(panel, steps, {
+    made,
+    forms: byName,
+    shop,
+    rules,
+    leftOn: leftNow,
+    tried: { work, leftOn: leftThen },
+  });
   return {
     settled: { steps: stood.steps, forms, made, findings: [...ordered, ...stood.findings] },
     leaves,

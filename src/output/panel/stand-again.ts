@@ -1,6 +1,15 @@
 import { at } from '../../base/at';
+import { ROUNDING } from '../../base/tolerance';
 import type { Finding } from '../../base/findings';
-import { orderFindings, tryBend, type LeftMetal, type Panel, type ShopBodies, type Step } from '../../panel';
+import {
+  orderFindings,
+  tryBend,
+  type BendWork,
+  type LeftMetal,
+  type Panel,
+  type ShopBodies,
+  type Step,
+} from '../../panel';
 import type { PanelRules } from '../../tables/panel-rules';
 import type { Buildable } from '../pipeline';
 import { finalUse } from './forms';
@@ -15,6 +24,21 @@ interface Given {
   readonly rules: PanelRules;
   /** What the pulls as they now are leave on. */
   readonly leftOn: readonly LeftMetal[];
+  /** What the order was found by. */
+  readonly tried: { readonly work: readonly BendWork[]; readonly leftOn: readonly LeftMetal[] };
+}
+
+interface Asked extends Pick<Step, 'use' | 'held'> {
+  readonly work: BendWork;
+  readonly leftOn: readonly LeftMetal[];
+}
+
+/** All that a step is looked at by besides the panel and the shop, as text; numbers as far as reckoning bears them out. */
+function askedOf({ use: { body, stretch }, held, work, leftOn }: Asked): string {
+  const asked = [body, stretch.from, stretch.to, stretch.startsAtA, work.pulling[held], leftOn];
+  return JSON.stringify(asked, (_, value: unknown) =>
+    typeof value === 'number' ? Math.round(value / ROUNDING) : value,
+  );
 }
 
 /**
@@ -24,7 +48,7 @@ interface Given {
 export function standAgain(
   panel: Panel,
   steps: readonly Step[],
-  { made, forms, shop, rules, leftOn }: Given,
+  { made, forms, shop, rules, leftOn, tried }: Given,
 ): { readonly steps: readonly Step[]; readonly failed: readonly Step[]; readonly findings: readonly Finding[] } {
   const findings: Finding[] = [];
   const failed: Step[] = [];
@@ -34,7 +58,12 @@ export function standAgain(
     if (!form) return step;
     const use = finalUse(step, form, at(panel.bends, bend).name);
     const done = panel.bends.map((_, other) => steps.slice(0, index).some((before) => before.bend === other));
-    const work = workAlone(panel, bend, at(made, bend), [use]);
+    const work = workAlone(panel, bend, at(made, bend), use);
+    if (
+      askedOf({ use, work, held, leftOn }) ===
+      askedOf({ use: step.use, work: at(tried.work, bend), held, leftOn: tried.leftOn })
+    )
+      return step;
     const found = tryBend(panel, { bend, held, use, done, work, shop, rules, leftOn });
     if (!('why' in found)) return found;
     failed.push(step);

@@ -1,6 +1,6 @@
 import { InternalError } from '../../base/errors';
 import type { PanelJob } from '../../job/panel/read';
-import type { Bend, BendWork, HeldSide, OfferedUse, Panel } from '../../panel';
+import type { Bend, BendWork, HeldSide, OfferedUse, Panel, Pulling } from '../../panel';
 import type { Buildable, Planned } from '../pipeline';
 import { yokeBody } from './bodies';
 import { heldAlongOf } from './held-along';
@@ -24,24 +24,23 @@ export function either({ base, leg }: Ways): Buildable {
   throw new InternalError('a bend that can be made neither way was let through');
 }
 
-/** What the order of work asks of a bend: the forms it may be made on, how far and how hard it is pulled. */
-export function workOf(panel: Panel, index: number, way: Ways, uses: readonly OfferedUse[]): BendWork {
-  const made = [way.base, way.leg].flatMap((one) => (one.buildable ? [one] : []));
-  const force = (held: HeldSide): number => (way[held].buildable ? way[held].bend.pull.handForce : Infinity);
-  return {
-    ...workAlone(panel, index, either(way), uses),
-    pulled: Math.max(...made.map(({ bend }) => bend.wrap.chosen)),
-    force: { base: force('base'), leg: force('leg') },
-  };
+/** What the order of work asks of a bend: the forms it may be made on, how far and how hard it is pulled with either side held. */
+export function workOf(panel: Panel, index: number, { base, leg }: Ways, uses: readonly OfferedUse[]): BendWork {
+  const pulling = (way: Planned): Pulling | null => (way.buildable ? pullingOf(panel, index, way) : null);
+  return { uses, pulling: { base: pulling(base), leg: pulling(leg) } };
 }
 
 /** The same of a bend whose held side is settled. */
-export function workAlone(panel: Panel, index: number, { bend }: Buildable, uses: readonly OfferedUse[]): BendWork {
+export function workAlone(panel: Panel, index: number, made: Buildable, use: OfferedUse): BendWork {
+  const pulling = pullingOf(panel, index, made);
+  return { uses: [use], pulling: { base: pulling, leg: pulling } };
+}
+
+function pullingOf(panel: Panel, index: number, { bend }: Buildable): Pulling {
   const { pull, wrap } = bend;
   return {
-    uses,
     pulled: wrap.chosen,
-    force: { base: pull.handForce, leg: pull.handForce },
+    force: pull.handForce,
     yoke: yokeBody(panel, index, bend),
     lever: pull.with === 'bare' ? pull.lever : null,
   };

@@ -129,12 +129,12 @@ function onward(panel: Panel, { work }: OrderGiven, node: Node): Node[] {
   return work.flatMap((one, bend): Node[] => {
     if (node.done & (1 << bend)) return [];
     return (['base', 'leg'] as const).flatMap((held) =>
-      Number.isFinite(one.force[held])
+      one.pulling[held]
         ? one.uses.map((use): Node => {
             const choice = { bend, held, use };
             const forms = new Set([...node.forms, use.body.name]);
             const turned = node.turned + turnings(panel, node.last, choice);
-            const force = Math.max(node.force, one.force[held]);
+            const force = Math.max(node.force, forceOf(one, held));
             const done = node.done | (1 << bend);
             const cost = leastCost(work, { done, forms, turned, force });
             return { done, last: choice, forms, turned, force, cost, steps: [...node.steps, choice] };
@@ -144,6 +144,11 @@ function onward(panel: Panel, { work }: OrderGiven, node: Node): Node[] {
   });
 }
 
+/** Hand force with a side held, N; endless where it cannot be. */
+function forceOf({ pulling }: BendWork, held: HeldSide): number {
+  return pulling[held]?.force ?? Infinity;
+}
+
 /** What has been spent, and what the bends still to be made cannot do without. */
 function leastCost(work: readonly BendWork[], node: Pick<Node, 'done' | 'forms' | 'turned' | 'force'>): Cost {
   let force = node.force;
@@ -151,7 +156,7 @@ function leastCost(work: readonly BendWork[], node: Pick<Node, 'done' | 'forms' 
   let lacksOne = false;
   work.forEach((one, bend) => {
     if (node.done & (1 << bend)) return;
-    force = Math.max(force, Math.min(one.force.base, one.force.leg));
+    force = Math.max(force, Math.min(forceOf(one, 'base'), forceOf(one, 'leg')));
     if (one.uses.some(({ body }) => node.forms.has(body.name))) return;
     lacksOne = true;
     const others = work.filter((_, index) => index !== bend);

@@ -1,4 +1,5 @@
 import { toRadians } from '../../base/angle';
+import { InternalError } from '../../base/errors';
 import type { Place3 } from '../../base/space';
 import type { PanelRules } from '../../tables/panel-rules';
 import type { Point } from '../../base/polygon';
@@ -19,7 +20,7 @@ import {
   type SceneGiven,
   type Thing,
 } from './scene';
-import type { BenchEdge, BendWork, FormOff, ShopBodies, Step, Strike } from './work';
+import type { BenchEdge, BendWork, FormOff, Pulling, ShopBodies, Step, Strike } from './work';
 
 /** Two things that must keep apart, and how far, mm; 0: they may come as near as they like but not into one another. */
 interface Pair {
@@ -82,6 +83,13 @@ export function tryBend(panel: Panel, given: TryGiven): Step | Strike {
   };
 }
 
+/** How the bend is pulled with the side held that is. Throws where it cannot be: the search does not come to such a side. */
+function pullingOf({ work, held }: TryGiven): Pulling {
+  const pulling = work.pulling[held];
+  if (!pulling) throw new InternalError('a bend is held on a side that it cannot be pulled from');
+  return pulling;
+}
+
 type Failed = { readonly gap: number; readonly needed: number; readonly at: number };
 
 function failing({ bend, held, use }: TryGiven) {
@@ -97,7 +105,7 @@ function failing({ bend, held, use }: TryGiven) {
 
 /** A bend made the other way on the pulled side opens again where it stands too near the form for a bare pull. */
 function opened(panel: Panel, own: Bend, given: TryGiven): Strike | null {
-  const { lever } = given.work;
+  const { lever } = pullingOf(given);
   if (lever === null) return null;
   const needed = given.rules.oppositeShare * lever;
   const pulledFace = given.held === 'base' ? own.leg : own.base;
@@ -213,11 +221,12 @@ interface PullGiven {
 
 /** Swings the pulled side from flat to the pulled angle and a little beyond; null where nothing is struck. */
 function pull(scene: Scene, { own, standing, given }: PullGiven): Strike | null {
-  const { rules, work } = given;
-  const moving = [...scene.pulled, ...yokeThings(own, work.yoke)];
+  const { rules } = given;
+  const { pulled, yoke } = pullingOf(given);
+  const moving = [...scene.pulled, ...yokeThings(own, yoke)];
   const among = { moving, standing, rules };
   const quarter = Math.PI / 2;
-  const end = work.pulled + toRadians(rules.pulledBeyondDegrees);
+  const end = pulled + toRadians(rules.pulledBeyondDegrees);
   const struck =
     sweep(scene, pairsOf(scene, among, false), { from: 0, to: Math.min(end, quarter) }) ??
     (end > quarter ? sweep(scene, pairsOf(scene, among, true), { from: quarter, to: end }) : null);
@@ -371,7 +380,7 @@ function benchFor(scene: Scene, given: TryGiven): { readonly edges: readonly Ben
     };
     if (resting.some((thing) => thingGap(thing, bench, 1) < TOUCH)) continue;
     const pairs = moving.map((thing): Pair => ({ moving: thing, standing: bench, needed: 0 }));
-    if (!sweep(scene, pairs, { from: 0, to: given.work.pulled })) return { edges };
+    if (!sweep(scene, pairs, { from: 0, to: pullingOf(given).pulled })) return { edges };
   }
   const thing = [...resting, ...moving][0];
   return failing(given)('bench', [thing?.name ?? '', 'bench'], { gap: 0, needed: 0, at: 0 });

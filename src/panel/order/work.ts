@@ -51,10 +51,16 @@ export function settledUse(use: OfferedUse): FormUse | null {
 export interface BendWork {
   /** Forms that would do, the most wanted first. */
   readonly uses: readonly OfferedUse[];
+  /** How it is pulled with either side held; null for a side that cannot be. */
+  readonly pulling: Readonly<Record<HeldSide, Pulling | null>>;
+}
+
+/** How a bend is pulled while one of its sides is held. */
+export interface Pulling {
   /** How far it is wrapped at the end of the pull, radians about the centre line. */
   readonly pulled: number;
-  /** Hand force, N, with either side held; Infinity for a side that cannot be pulled. */
-  readonly force: Readonly<Record<HeldSide, number>>;
+  /** Hand force, N. */
+  readonly force: number;
   readonly yoke: YokeBody | null;
   /** From the take-off to the hands where the pulled side is pulled bare, mm; null where a yoke holds it flat. */
   readonly lever: number | null;

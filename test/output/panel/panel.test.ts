@@ -40,7 +40,8 @@ describe.each(panelStarters)('the starter panel %s', (name) => {
     order.forEach((step, index) => {
       const done = panel.bends.map((_, other) => order.slice(0, index).some(({ bend }) => bend === other));
       const alone = at(bends, step.bend).alone.bend;
-      const work = { uses: [step.use], pulled: alone.wrap.chosen, force: { base: 1, leg: 1 }, yoke: null, lever: null };
+      const pulling = { pulled: alone.wrap.chosen, force: 1, yoke: null, lever: null };
+      const work = { uses: [step.use], pulling: { base: pulling, leg: pulling } };
       const seen = sampledStep(panel, work, { step, done }, FINELY);
       expect(seen.wood).toBeGreaterThan(1.5);
       expect(seen.metal).toBeGreaterThan(2.5);
