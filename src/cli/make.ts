@@ -14,15 +14,10 @@ export async function make(io: Io, path: string, out: string, options: MakeOptio
   const progress = startProgress(io, 'working the form out');
   try {
     const worked = await work(io, path);
-    if (worked.kind === 'panel') {
+    if (worked.kind !== 'bend') {
       progress.stop();
-      const { makePanel } = await import('./make-panel');
-      return await makePanel(io, worked, out, options);
-    }
-    if (worked.kind === 'assembly') {
-      progress.stop();
-      const { makeAssembly } = await import('./make-assembly');
-      return await makeAssembly(io, worked, out, options);
+      const { makePanels } = await import('./make-panels');
+      return await makePanels(io, worked, out, options);
     }
     const { plan, planned, tables, findings, units } = worked;
     return await makeAndStore(io, out, {

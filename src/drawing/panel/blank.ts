@@ -12,7 +12,7 @@ import { sideOfLeg } from '../../panel/flat/bend';
 import type { SeamLayout } from '../../panel/seams/seam';
 import type { CutAndTrim } from '../../panel/trim/trim';
 import { labelLength } from '../parts/lengths';
-import { circle, label, mark, textWidth } from '../parts/shapes';
+import { circle, cross, label, mark, textWidth } from '../parts/shapes';
 import { across, angleOf, between, lengthOf, lineBetween, textAlong, turnedToRead } from './along-line';
 import { bendLines, markedLines, type BendLines, type BlankBend, type FlatLine } from './bend-lines';
 
@@ -89,10 +89,6 @@ function seamShapes({ seam, rows, lapLine }: SeamLayout): Shape[] {
   const drilled = seam.drill === 'now' ? places.map(({ x, y }) => circle('hole', x, y, seam.fastener.hole)) : [];
   const lap = pairs(flattenLoop(lapLine, TRIM_STRAY)).map(([from, to]) => mark(from, to));
   return [...drilled, ...places.flatMap(({ x, y }) => cross([x, y], TICK / 2)), ...lap];
-}
-
-function cross([x, y]: Point, half: number): Shape[] {
-  return [mark([x - half, y], [x + half, y]), mark([x, y - half], [x, y + half])];
 }
 
 function bendShapes(bend: Bend, made: BlankBend, { face, units }: BlankView): Shape[] {

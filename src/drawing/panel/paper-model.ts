@@ -5,7 +5,7 @@ import { outline as outlineLoop } from '../../base/outline';
 import { scaleDrawing } from '../../base/transform';
 import type { Bend, Panel } from '../../panel';
 import type { SeamLayout } from '../../panel/seams/seam';
-import { circle, mark, textWidth } from '../parts/shapes';
+import { circle, cross, mark, textWidth } from '../parts/shapes';
 import { lengthOf, middleLine, textAlong, turnedToRead } from './along-line';
 import { bendLines } from './bend-lines';
 
@@ -60,8 +60,7 @@ function holesOf({ seam, rows }: SeamLayout, half: number): Shape[] {
   return rows
     .flat()
     .flatMap(({ x, y }) => [
-      mark([x - half, y], [x + half, y]),
-      mark([x, y - half], [x, y + half]),
+      ...cross([x, y], half),
       ...(seam.drill === 'now' ? [circle('hole', x, y, seam.fastener.hole)] : []),
     ]);
 }

@@ -1,4 +1,5 @@
 import type { Circle, Line, Operation, Text } from '../../base/drawing';
+import type { Point } from '../../base/polygon';
 
 /** Advance of a capital over its height in plain sans faces: Helvetica’s capitals average 0.68 of the font size, 0.72 of which is their height; rather wide. */
 const ADVANCE = 0.95;
@@ -11,6 +12,11 @@ export function circle(operation: Operation, x: number, y: number, diameter: num
 
 export function mark(from: readonly [number, number], to: readonly [number, number]): Line {
   return { kind: 'line', operation: 'mark', from, to };
+}
+
+/** A place marked by a cross, its arms `half` mm long. */
+export function cross([x, y]: Point, half: number): Line[] {
+  return [mark([x - half, y], [x + half, y]), mark([x, y - half], [x, y + half])];
 }
 
 /** The width a line of text takes, mm, for capitals `height` mm high: an upper estimate, so that labels stay inside their part. */

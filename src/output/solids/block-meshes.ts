@@ -21,8 +21,13 @@ export function blockMeshes(
   return layers.map(({ from, to, outline }, index) =>
     extruder.extrude(
       {
-        ...{ name: `layer-${index + 1}`, colour: index % 2 === 0 ? BOARD_COLOURS.station : BOARD_COLOURS.backing },
-        ...{ loops: [outline, ...rings], low: from, high: to, pockets: [], floor: from },
+        name: `layer-${index + 1}`,
+        colour: index % 2 === 0 ? BOARD_COLOURS.station : BOARD_COLOURS.backing,
+        loops: [outline, ...rings],
+        low: from,
+        high: to,
+        pockets: [],
+        floor: from,
       },
       ([x, y, height]) => [x, y, inward * (thickness / 2 + height)],
     ),

@@ -52,10 +52,16 @@ function paired(outer: SeamOverBends, { thickness }: SeamOverBends, crossed: rea
   });
 }
 
+/** Two seams, and their bends as {@link nestedBends} pairs them. */
+interface Met {
+  readonly outer: SeamOverBends;
+  readonly inner: SeamOverBends;
+  readonly nested: readonly NestedBend[] | null;
+}
+
 /** Whether the outer panel's bends lie on the inner's: as many, at the same places, by the same angle, and larger by the inner's sheet. `path`: the join. */
-export function checkBendsMet(outer: SeamOverBends, inner: SeamOverBends, rules: SeamRules, path: string): Finding[] {
+export function checkBendsMet({ outer, inner, nested }: Met, rules: SeamRules, path: string): Finding[] {
   const names = { outer: outer.name, inner: inner.name };
-  const nested = nestedBends(outer, inner);
   if (!nested) {
     const counts = { first: outer.crossed.length, second: inner.crossed.length };
     return [finding('join-bends', path, { ...names, ...counts })];

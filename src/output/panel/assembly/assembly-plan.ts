@@ -45,8 +45,11 @@ export function toAssemblyPlan(planned: PlannedAssembly, findings: readonly Said
       holes: outer.layout.rows.flat().length,
       fastener: outer.layout.seam.fastener.id,
       bends: bends.map(({ outer: own, inner: under, wanted, longer }) => ({
-        ...{ outer: own.bend, inner: under.bend, radius: own.radius },
-        ...{ wanted, longer },
+        outer: own.bend,
+        inner: under.bend,
+        radius: own.radius,
+        wanted,
+        longer,
       })),
     })),
     fasteners: fastenersOf(joins),

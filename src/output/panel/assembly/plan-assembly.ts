@@ -73,8 +73,12 @@ export function planAssembly(
       const { mating } = planned.job.panel.seams.find(({ on }) => on === layout.seam.on) ?? { mating: null };
       const crossed = crossedBends(planned.panel.bends, layout);
       return {
-        ...{ name: `${name}.${layout.seam.on}`, panel: name, layout },
-        ...{ thickness, mating: mating ?? thickness, crossed },
+        name: `${name}.${layout.seam.on}`,
+        panel: name,
+        layout,
+        thickness,
+        mating: mating ?? thickness,
+        crossed,
       };
     }),
   );
@@ -87,13 +91,14 @@ export function planAssembly(
     if (!second) findings.push(finding('no-such-seam', `${path}.inner`, { seam: inner, known }));
     if (!first || !second) return [];
     const [a, b] = [overBends(first), overBends(second)];
-    const join = { outer: first, inner: second, drill, bends: nestedBends(a, b) ?? [] };
+    const nested = nestedBends(a, b);
+    const join = { outer: first, inner: second, drill, bends: nested ?? [] };
     const longer = join.bends.reduce((sum, bend) => sum + bend.longer, 0);
     const { rules } = loadFasteners();
     findings.push(
       ...checkDrill(join, path),
       ...checkMating(join, path),
-      ...checkBendsMet(a, b, rules, path),
+      ...checkBendsMet({ outer: a, inner: b, nested }, rules, path),
       ...(drill === 'both' ? drilledOverBends(join, path) : []),
       ...checkJoin({ ...join, longer }, rules, path),
     );
