@@ -12,8 +12,7 @@ function run(program, args, stdio) {
 async function lookAtSources() {
   const quiet = ['ignore', 'pipe', 'pipe'];
   const types = await run('node_modules/typescript/bin/tsc', ['--noEmit'], quiet);
-  const cache = ['--cache', '--cache-location', 'node_modules/.cache/eslint/'];
-  const lint = await run('node_modules/eslint/bin/eslint.js', [...cache, '.'], quiet);
+  const lint = await run('node_modules/oxlint/bin/oxlint', [], quiet);
   return [
     { ...types, name: 'types' },
     { ...lint, name: 'lint' },
