@@ -169,12 +169,7 @@ describe.each(starters)('files of %s', async (name) => {
 describe.each(starters.flatMap((name) => (['router', 'laser'] as const).map((tool) => [name, tool] as const)))(
   'files of %s for a %s',
   async (name, tool) => {
-    const planned = planStarter(name, (text) =>
-      cutWith(tool)(text).replace(`with: ${tool}`, `with: ${tool}\n  colours: { outline: red }`),
-    );
-    const files = await filesOf(planned);
-    const station = (type: 'svg' | 'dxf'): string =>
-      textOf(files.find(({ path }) => path === `parts/S1.${type}` || path === `parts/S1-1.${type}`)?.content ?? '');
+    const files = await filesOf(planStarter(name, cutWith(tool)));
     const boards = files
       .filter(({ path }) => /^(?:parts|boards)\/.*\.dxf$/u.test(path))
       .map(({ path, content }) => ({ path, read: readDxf(textOf(content)) }));
@@ -203,13 +198,19 @@ describe.each(starters.flatMap((name) => (['router', 'laser'] as const).map((too
       for (const part of parts) expect(operations).toContain(`\r\n${part},outline,1,`);
       expect(files.filter(({ path }) => path === 'templates.pdf')).toHaveLength(1);
     });
-
-    it('take the job’s own colours', () => {
-      expect(station('svg')).toMatch(/<g id="outline"[^>]* stroke="#ff0000"/u);
-      expect(station('dxf')).toMatch(/\r\nLAYER\r\n70\r\n0\r\n2\r\noutline\r\n62\r\n1\r\n/u);
-    });
   },
 );
+
+it.each(['router', 'laser'] as const)('files for a %s take the job’s own colours', async (tool) => {
+  const planned = planStarter('plain-curve', (text) =>
+    cutWith(tool)(text).replace(`with: ${tool}`, `with: ${tool}\n  colours: { outline: red }`),
+  );
+  const files = await filesOf(planned);
+  const station = (type: 'svg' | 'dxf'): string =>
+    textOf(files.find(({ path }) => path === `parts/S1.${type}` || path === `parts/S1-1.${type}`)?.content ?? '');
+  expect(station('svg')).toMatch(/<g id="outline"[^>]* stroke="#ff0000"/u);
+  expect(station('dxf')).toMatch(/\r\nLAYER\r\n70\r\n0\r\n2\r\noutline\r\n62\r\n1\r\n/u);
+});
 
 describe('the files a job asks for', () => {
   it('are lines and arcs in inches where it says so, and the command line has the last word', async () => {
