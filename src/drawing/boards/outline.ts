@@ -37,7 +37,7 @@ export function polygonOf(part: Shaped, stray: number): Point[] {
 export function roomOf(part: Shaped, clearance: number): Point[][] {
   const polygon = polygonOf(part, STRAY);
   const grown = largest(offset([polygon], clearance + 3 * STRAY));
-  return solidPieces(grown).map(fewerCorners);
+  return solidPieces(grown).map((piece) => fewerCorners(isStrictlyConvex(piece) ? piece : hull(piece)));
 }
 
 function solidPieces(grown: PathD): Point[][] {
@@ -109,6 +109,17 @@ function isConvex(polygon: readonly Point[]): boolean {
     (point, index) =>
       cross(point, polygon[(index + 1) % polygon.length] ?? point, polygon[(index + 2) % polygon.length] ?? point) >
       -FLAT,
+  );
+}
+
+/**
+ * Whether each corner turns left by however little. A side as short as the rounding may point anywhere, and one that points the wrong way
+ * puts all sides of a no-fit polygon after it out of order.
+ */
+function isStrictlyConvex(polygon: readonly Point[]): boolean {
+  return polygon.every(
+    (point, index) =>
+      cross(point, at(polygon, (index + 1) % polygon.length), at(polygon, (index + 2) % polygon.length)) > 0,
   );
 }
 
