@@ -83,6 +83,43 @@ describe('the form as it is held', () => {
   });
 });
 
+describe('clamps that the pull asks most of part-way', () => {
+  const mid = flat.form.radiusA + flat.section.thickness / 2;
+  const moment = momentPerWidth(flat.section, mid) * 457.2;
+  /** N, by statics about the foot's rear at a place of the pull that ends at `wrap`: [M·98/50.8 + F(φ)·(98·cos φ + R·sin φ)]/89, F(φ) = M/(a + ρ·(ψ − φ)). */
+  const needAt = (place: number, wrap: number): number => {
+    const pull = moment / (flat.pull.lever + mid * (wrap - place));
+    return ((moment * 98) / 50.8 + pull * (98 * Math.cos(place) + flat.form.radiusA * Math.sin(place))) / 89;
+  };
+  /** The most over the pull, looked for in ten thousand places. */
+  const needOver = (wrap: number): number =>
+    Math.max(...Array.from({ length: 10_001 }, (_, index) => needAt((wrap * index) / 10_000, wrap)));
+  const rated = (rating: number) => ({ job: { ...job, clamps: { ...job.clamps, rating } }, rules });
+
+  it('hold it only if they do there, however much less is asked at its end', () => {
+    const { wrap } = ended(flat, 1, rated(needOver(flat.wrap.chosen) * 1.01)).bend;
+    const need = needOver(wrap.chosen);
+    expect(needAt(wrap.chosen, wrap.chosen)).toBeLessThan(0.95 * need);
+    expect(ended(flat, 1, rated(need * 1.001)).hold.clampForce).toBeCloseTo(rules.safetyFactor * need, 0);
+    const { value, findings } = holdBend(flat, standing, 1, rated(need * 0.999));
+    expect(value).toBeNull();
+    expect(findings.map(({ code }) => code)).toEqual(['no-room-for-clamps']);
+  });
+
+  it('are one more where the shorter wrap that the first count leads to asks for it', () => {
+    // 786.3 N at the wrap before the held leg's tail is known, some 788.3 with three clamps' tail, 787.8 with four's.
+    const safe = (wrap: number): number => rules.safetyFactor * needOver(wrap);
+    const rating = 788 / 3;
+    const [three, four] = [3, 4].map((clamps) => safe(ended(flat, clamps, rated(rating)).bend.wrap.chosen));
+    expect(safe(flat.wrap.chosen)).toBeLessThan(788);
+    expect(three).toBeGreaterThan(788);
+    expect(four).toBeLessThan(788);
+    const { clamps, clampForce } = clampsFor(flat, standing, rated(rating));
+    expect(clamps).toBe(4);
+    expect(clampForce).toBeCloseTo(four ?? NaN, 3);
+  });
+});
+
 describe('the held leg at the end of the pull', () => {
   const curve = bendingCurve(flat.section);
   const mid = flat.form.radiusA + flat.section.thickness / 2;

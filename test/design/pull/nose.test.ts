@@ -89,6 +89,20 @@ describe('a nose beside the form', () => {
     expect(noseClears(pose, square, { mid: steel.mid, sheet: SHEET, wrap: QUARTER })).toBeCloseTo(-4, 9);
   });
 
+  it('ahead of the disc’s centre is as far from it as its nearest place is from that, behind it as from the line that runs back', () => {
+    // A disc of 19 mm under a sheet of 2, no wrap: the inside face at the take-off is 19 mm below the centre, the nose's corners 19 and more above that face.
+    const slice = { mid: 20, sheet: 2, wrap: 0 };
+    const clears = (out: number, ...nose: [number, number][]) => noseClears({ out, up: 0, turn: 0 }, nose, slice);
+    // Corners at (30, 0), (30, 20), (40, 20): level with the centre, and 30 ahead of it.
+    expect(clears(30, [0, 19], [0, 39], [10, 39])).toBeCloseTo(30 - 19, 12);
+    // (30, −20), (30, 20), (40, 20): the side between them passes there as well.
+    expect(clears(30, [0, -1], [0, 39], [10, 39])).toBeCloseTo(30 - 19, 12);
+    // (−30, 12), (−30, 40), (−40, 40): no more than 12 above the spine.
+    expect(clears(-30, [0, 31], [0, 59], [-10, 59])).toBeCloseTo(12 - 19, 12);
+    // (−30, 40), (10, 40), (10, 60), with 40 above the centre on the way.
+    expect(clears(0, [-30, 59], [10, 59], [10, 79])).toBeCloseTo(40 - 19, 12);
+  });
+
   it('is where a leg laid out in small arcs has come to, and as far from the disc as the nearest of many places round it', () => {
     const nose = { width: 40, depth: 40, thickness: 4 };
     const wedge = wedgeOf(nose, tables.rules);

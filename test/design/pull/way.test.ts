@@ -122,7 +122,10 @@ describe('a leg by bare hands', () => {
     expect(Math.max(...ends) / Math.min(...ends)).toBeGreaterThan(1.05);
     // A press out there as well.
     expect(tryWay({ pull: { with: 'press', press: 5000 } })).toEqual(way);
-    expect(wayOf({ pull: { with: 'press', press: 40 } })).toMatchObject({ with: 'press', lever: 40, bows: false });
+    expect(wayOf({ pull: { with: 'press', press: 40 } })).toMatchObject({
+      ...{ with: 'press', lever: 40, leverage: 0, edge: 101.6, yoke: null, bare: null },
+      ...{ bows: false, gives: false },
+    });
   });
 });
 
