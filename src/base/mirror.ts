@@ -2,6 +2,7 @@ import { at } from './at';
 import type { Shape, Text, Vertex } from './drawing';
 import { InternalError } from './errors';
 import type { Point } from './polygon';
+import { ROUNDING } from './tolerance';
 
 /** Shapes mirrored left for right within the same box: x → `sum` − x. Text stays readable: its middle and slant are mirrored, its letters not. */
 export function mirrorShapes(shapes: readonly Shape[], sum: number): Shape[] {
@@ -34,7 +35,7 @@ function mirroredText(text: Text, sum: number): Text {
   const anchors = { start: 'end', middle: 'middle', end: 'start' } as const;
   const { angle, height } = text;
   const [x, y] = [text.x - (height / 2) * Math.sin(angle), text.y + (height / 2) * Math.cos(angle)];
-  const isUpright = Math.abs(Math.cos(angle)) < 1e-9;
+  const isUpright = Math.abs(Math.cos(angle)) < ROUNDING;
   const turned = isUpright ? angle : -angle;
   return {
     ...text,

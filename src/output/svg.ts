@@ -15,6 +15,7 @@ import { InternalError } from '../base/errors';
 import { MM_PER_INCH, type LengthUnit } from '../base/units';
 import { el, write, type Element } from './xml';
 import { fixed } from './number';
+import { ROUNDING } from '../base/tolerance';
 
 /** SVG 1.1 at true size: width and height in mm and a viewBox in the same numbers, so that one user unit is one mm. */
 
@@ -225,7 +226,7 @@ function sidePath(from: Vertex, to: Vertex, frame: Frame): string {
   const radius = frame.mm(radiusFromBulge(chord, from.bulge));
   // Turning y over makes a counter-clockwise arc (positive bulge) clockwise on paper: sweep flag 0. No piece is a large arc.
   const flags = from.bulge > 0 ? '0 0' : '0 1';
-  const pieces = Math.ceil(Math.abs(sweepFromBulge(from.bulge)) / WIDEST_ARC - 1e-9);
+  const pieces = Math.ceil(Math.abs(sweepFromBulge(from.bulge)) / WIDEST_ARC - ROUNDING);
   return Array.from({ length: pieces }, (_, index) => {
     const end = index === pieces - 1 ? ([to.x, to.y] as const) : pointOnSide(from, to, (index + 1) / pieces);
     return `A${radius} ${radius} 0 ${flags} ${point(end, frame)}`;

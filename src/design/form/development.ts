@@ -1,5 +1,6 @@
 import { radiusAt, type Cone } from '../../base/cone';
 import type { Point } from '../../base/polygon';
+import { ROUNDING } from '../../base/tolerance';
 
 /** A surface parallel to a cone's inside surface, `offset` mm outside it (square to the surface). */
 export interface ParallelSurface {
@@ -39,7 +40,7 @@ export function toBent(surface: ParallelSurface, [x, y]: Point): BentPlace {
   const turn = Math.atan2(k * y, 1 + k * x);
   return {
     x: (2 * x + k * (x * x + y * y)) / (1 + along),
-    wrap: Math.abs(turn) < 1e-9 ? y / (start * (1 + k * x)) : turn / sine,
+    wrap: Math.abs(turn) < ROUNDING ? y / (start * (1 + k * x)) : turn / sine,
   };
 }
 

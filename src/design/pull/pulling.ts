@@ -3,6 +3,7 @@ import { parameterAt, type BendingCurve } from '../bend/curve';
 import { grippedLeg, type Grip, type GrippedLeg } from './gripped-leg';
 import { bareLeg } from './pulled-leg';
 import { beamPieces, steadyPieces } from './residual';
+import { ROUNDING } from '../../base/tolerance';
 
 /** The leg is solved up to this turn beyond the take-off, radians; what turns further is too limp. */
 export interface Limits {
@@ -57,7 +58,7 @@ export function reachOf(pieces: readonly LegPiece[]): number {
   let [along, reach] = [0, 0];
   for (const { length, stays } of pieces) {
     along += length;
-    if (stays > 1e-9) reach = along;
+    if (stays > ROUNDING) reach = along;
   }
   return reach;
 }

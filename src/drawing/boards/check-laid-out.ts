@@ -5,10 +5,7 @@ import type { Shaped } from '../parts/part';
 import type { Point } from './convex';
 import { outlineOf, polygonOf } from './outline';
 import type { Placement, LaidOut } from './laid-out';
-import { SAME_PLACE } from '../../base/tolerance';
-
-/** What the check's polygons may stray from the arcs, mm. */
-const STRAY = 0.01;
+import { CHORD_STRAY, SAME_PLACE } from '../../base/tolerance';
 
 /**
  * The last look: throws unless every part lies on one board and one only, inside its border, none nearer another than the gap.
@@ -31,7 +28,7 @@ function checkOne(board: LaidOut, parts: readonly Shaped[], gap: number, border:
     return {
       id: part.id,
       bounds: boundsOf(moveDrawing({ shapes: [outlineOf(part)] }, placement)),
-      sides: sidesOf(polygonOf(part, STRAY), placement),
+      sides: sidesOf(polygonOf(part, CHORD_STRAY), placement),
     };
   });
   for (const [index, a] of shapes.entries()) {
@@ -46,7 +43,11 @@ function checkOne(board: LaidOut, parts: readonly Shaped[], gap: number, border:
         b.bounds.maxY < minY - gap
       )
         continue;
-      if (isInside(a.sides, b.sides) || isInside(b.sides, a.sides) || isNearer(a.sides, b.sides, gap - 2 * STRAY)) {
+      if (
+        isInside(a.sides, b.sides) ||
+        isInside(b.sides, a.sides) ||
+        isNearer(a.sides, b.sides, gap - 2 * CHORD_STRAY)
+      ) {
         throw new InternalError(`parts ${a.id} and ${b.id} lie too near each other on board ${board.id}`);
       }
     }

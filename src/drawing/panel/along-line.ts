@@ -2,6 +2,7 @@ import type { Text } from '../../base/drawing';
 import type { Point } from '../../base/polygon';
 import type { Bend } from '../../panel';
 import { bendLines, type FlatLine } from './bend-lines';
+import { ROUNDING } from '../../base/tolerance';
 
 export function lengthOf([[x, y], [u, v]]: FlatLine): number {
   return Math.hypot(u - x, v - y);
@@ -22,7 +23,7 @@ export function across(line: FlatLine, size: number): Point {
 /** The same line, walked so that text along it reads from left to right, or upward. */
 export function turnedToRead(line: FlatLine): FlatLine {
   const angle = angleOf(line);
-  return angle > Math.PI / 2 + 1e-9 || angle <= -Math.PI / 2 + 1e-9 ? [line[1], line[0]] : line;
+  return angle > Math.PI / 2 + ROUNDING || angle <= -Math.PI / 2 + ROUNDING ? [line[1], line[0]] : line;
 }
 
 export function angleOf([[x, y], [u, v]]: FlatLine): number {

@@ -5,6 +5,7 @@ import { flatOnLeg, onLeg, type Bend, type HeldSide } from '../../panel';
 import { fromFrame, toFrame, type BendFrame } from '../../panel/flat/bend';
 import { add, dot, less } from '../../panel/flat/plane';
 import { heldFrame } from '../../panel/form/hand';
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** A straight line on the flat, from the end nearer A to the end nearer B. */
 export type FlatLine = readonly [Point, Point];
@@ -46,9 +47,6 @@ export interface BendLines {
   /** Where a yoke's nose lies, beyond the take-off; null without a yoke. */
   readonly nose: FlatLine | null;
 }
-
-/** Corners of a zone this near a tangent line stand on it, mm. */
-const ON_LINE = 1e-6;
 
 /** The lines a bend is marked by, on the flat; tangent lines from edge to edge of its zone. */
 export function bendLines(bend: Bend, { held, pulled }: Pick<BlankBend, 'held' | 'pulled'>): BendLines {
@@ -96,7 +94,7 @@ function across([from, to]: FlatLine, by: number, { toLeg }: BendFrame): FlatLin
 function along(bend: Bend, own: (place: Point) => Point, flat: (x: number) => Point): FlatLine {
   const on = bend.zone.flatMap(({ x, y }) => {
     const [place, off] = own([x, y]);
-    return Math.abs(off) < ON_LINE ? [place] : [];
+    return Math.abs(off) < SAME_PLACE ? [place] : [];
   });
   return [flat(Math.min(...on)), flat(Math.max(...on))];
 }

@@ -15,6 +15,7 @@ import { labelLength } from '../parts/lengths';
 import { circle, cross, label, mark, textWidth } from '../parts/shapes';
 import { across, angleOf, between, lengthOf, lineBetween, textAlong, turnedToRead } from './along-line';
 import { bendLines, markedLines, type BendLines, type BlankBend, type FlatLine } from './bend-lines';
+import { CHORD_STRAY } from '../../base/tolerance';
 
 /** Which face of the sheet is drawn: the one that is up when it is marked, or the one under it. */
 export type BlankFace = 'marked' | 'other';
@@ -44,8 +45,6 @@ const LETTERS = 5;
 const TAKE_OFF_LETTERS = 3;
 /** Between a take-off mark's name and its mark, mm. */
 const ASIDE = 1.5;
-/** Chords of a curved trim line stray so far from it, mm: less than a scribed line is wide. */
-const TRIM_STRAY = 0.01;
 
 /**
  * The blank of a panel at 1:1. Cut now: operations `outline` and `hole`, arcs exact. To mark: tangent lines and take-off marks of the bends that are marked
@@ -74,7 +73,7 @@ function holeLoop(vertices: readonly Vertex[]): Loop {
 
 /** A trim run, on the net outline, with its words on the waste's side of its longest side. */
 function trimMarks(run: readonly Vertex[]): Shape[] {
-  const sides = pairs(flattenLoop(run, TRIM_STRAY));
+  const sides = pairs(flattenLoop(run, CHORD_STRAY));
   const longest = sides.reduce((long, side) => (lengthOf(side) > lengthOf(long) ? side : long));
   return [...sides.map(([a, b]) => mark(a, b)), ...words('TRIM AFTER BENDING', longest, { side: -1 })];
 }
@@ -87,7 +86,7 @@ function pairs(points: readonly Point[]): FlatLine[] {
 function seamShapes({ seam, rows, lapLine }: SeamLayout): Shape[] {
   const places = rows.flat();
   const drilled = seam.drill === 'now' ? places.map(({ x, y }) => circle('hole', x, y, seam.fastener.hole)) : [];
-  const lap = pairs(flattenLoop(lapLine, TRIM_STRAY)).map(([from, to]) => mark(from, to));
+  const lap = pairs(flattenLoop(lapLine, CHORD_STRAY)).map(([from, to]) => mark(from, to));
   return [...drilled, ...places.flatMap(({ x, y }) => cross([x, y], TICK / 2)), ...lap];
 }
 

@@ -1,5 +1,6 @@
 import type { Circle, Line, Operation, Text } from '../../base/drawing';
 import type { Point } from '../../base/polygon';
+import { ROUNDING } from '../../base/tolerance';
 
 /** Advance of a capital over its height in plain sans faces: Helvetica’s capitals average 0.68 of the font size, 0.72 of which is their height; rather wide. */
 const ADVANCE = 0.95;
@@ -42,7 +43,7 @@ export interface LabelPlace {
  */
 export function label(text: string, { x, y, width, tallest, angle = 0, most = width }: LabelPlace): Text[] {
   const height = Math.max(LEAST_HEIGHT, Math.min(tallest, width / textWidth(text, 1)));
-  if (textWidth(text, height) > Math.max(width, most) + 1e-9) return [];
+  if (textWidth(text, height) > Math.max(width, most) + ROUNDING) return [];
   return [{ kind: 'text', operation: 'label', x, y, height, angle, anchor: 'middle', text }];
 }
 

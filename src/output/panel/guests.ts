@@ -1,6 +1,6 @@
 import { at } from '../../base/at';
 import { centreFromTangent, coneThrough, radiusAt, type Cone } from '../../base/cone';
-import { ROUNDING } from '../../base/tolerance';
+import { ROUNDING, SAME_PLACE } from '../../base/tolerance';
 import type { FixtureLayout, Station } from '../../design/fixture/fixture';
 import type { Guest } from '../../design/fixture/guests';
 import type { Run } from '../../job/job';
@@ -84,8 +84,6 @@ export function madeOnForm(
   });
 }
 
-const SAME = 1e-6;
-
 /** What of a form stands under one of its guests, from the bend's own end A: as a form cut off at the ends of its stretch. */
 export function cutOff(
   layout: FixtureLayout,
@@ -96,10 +94,10 @@ export function cutOff(
   const moved = <Thing extends { readonly at: number }>(things: readonly Thing[]): Thing[] =>
     things.map((thing) => ({ ...thing, at: sameWay ? thing.at - low : high - thing.at })).sort((a, b) => a.at - b.at);
   const under = ({ at: place, thickness }: { readonly at: number; readonly thickness: number }): boolean =>
-    place - thickness / 2 > low - SAME && place + thickness / 2 < high + SAME;
+    place - thickness / 2 > low - SAME_PLACE && place + thickness / 2 < high + SAME_PLACE;
   const asSeen = (station: Station): Station =>
     sameWay ? station : { ...station, contact: station.contact === 'A' ? 'B' : 'A' };
-  const whole = low < SAME && high > layout.spine.length - SAME;
+  const whole = low < SAME_PLACE && high > layout.spine.length - SAME_PLACE;
   const hold = layout.guests.find((guest) => guest.name === name);
   const holes = (hold?.holes ?? []).map((index) => at(layout.clampHoles, index));
   return {

@@ -5,11 +5,10 @@ import type { DepthAlong, DepthPiece } from '../../design/bend/depth-along';
 import type { HeldSide, Panel } from '../../panel';
 import { onLeg, toFrame, type Bend } from '../../panel/flat/bend';
 import { depthOf } from './one-bend';
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** Chords of a face may stray so far from its arcs, mm: the foot is packed to no better. */
 const STRAY = 0.05;
-/** Depths alike within this are one, mm; stretches shorter than it are none. */
-const SAME = 1e-6;
 
 /**
  * How deep the held side of a bend is along it, mm, where that is not the same everywhere: what lies under the form without a break, and to its last edge.
@@ -23,15 +22,15 @@ export function heldAlongOf(panel: Panel, bend: Bend, side: HeldSide): DepthAlon
     },
   );
   const { length } = bend.finished;
-  const within = face.map(([x]) => x).filter((x) => x > SAME && x < length - SAME);
+  const within = face.map(([x]) => x).filter((x) => x > SAME_PLACE && x < length - SAME_PLACE);
   const borders = [0, ...within.sort((a, b) => a - b), length];
   const pieces = borders.slice(1).flatMap((to, index): DepthPiece[] => {
     const from = at(borders, index);
-    return to - from < SAME ? [] : [pieceOf(face, from, to)];
+    return to - from < SAME_PLACE ? [] : [pieceOf(face, from, to)];
   });
   const deepest = depthOf(panel, bend, side);
   const isEven = pieces.every((piece) =>
-    [piece.under.A, piece.under.B, piece.last.A, piece.last.B].every((depth) => Math.abs(depth - deepest) < SAME),
+    [piece.under.A, piece.under.B, piece.last.A, piece.last.B].every((depth) => Math.abs(depth - deepest) < SAME_PLACE),
   );
   return isEven ? undefined : pieces;
 }
@@ -51,7 +50,7 @@ function depthsAt(face: readonly Point[], x: number): { readonly under: number; 
     const [bx, by] = face[(index + 1) % face.length] ?? [ax, ay];
     if (ax > x === bx > x) return [];
     const depth = ay + ((x - ax) / (bx - ax)) * (by - ay);
-    return depth > SAME ? [depth] : [];
+    return depth > SAME_PLACE ? [depth] : [];
   });
   // Where the tangent line is not the face's own edge the line out of it crosses an even number of edges: nothing lies right behind it.
   return { under: crossed.length % 2 === 1 ? Math.min(...crossed) : 0, last: Math.max(0, ...crossed) };

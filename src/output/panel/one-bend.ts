@@ -5,16 +5,14 @@ import type { Job, Run } from '../../job/job';
 import type { PanelJob } from '../../job/panel/read';
 import { onLeg, toFrame, type Bend } from '../../panel/flat/bend';
 import type { HeldSide, Panel } from '../../panel';
-
-/** Flattening of faces to measure them by, mm. */
-const STRAY = 0.01;
+import { CHORD_STRAY } from '../../base/tolerance';
 
 /** Depths are measured to this part of a mm: legs that are alike stay alike, whatever side of the panel they were measured on, and what is worked out of one serves the other. */
 const PARTS = 1e9;
 
 /** How deep the metal on one side of a bend is, square to its tangent line, mm. */
 export function depthOf(panel: Panel, bend: Bend, side: HeldSide): number {
-  const face = flattenLoop(at(panel.faces, side === 'base' ? bend.base : bend.leg).outline, STRAY);
+  const face = flattenLoop(at(panel.faces, side === 'base' ? bend.base : bend.leg).outline, CHORD_STRAY);
   const depths = face.map((place) => (side === 'base' ? -toFrame(bend.frame, place)[1] : onLeg(bend, place)[1]));
   return Math.round(Math.max(0, ...depths) * PARTS) / PARTS;
 }

@@ -12,6 +12,7 @@ import { grainDegrees } from './grain';
 import type { NamedBlock } from './corner-blocks';
 import type { BuildablePanel } from './plan-panel';
 import type { HowTraced } from './flat-panel';
+import { CHORD_STRAY } from '../../base/tolerance';
 
 /** What `plan --json` and plan.json hold of a panel: mm on the flat of the neutral surface, degrees, kg. */
 export interface PanelPlan {
@@ -150,8 +151,6 @@ export interface PlanPanelForm {
   readonly plan: BuiltPlan;
 }
 
-/** Chord error of arcs in the plan, mm. */
-const CHORD = 0.01;
 const MM3_PER_M3 = 1e9;
 
 /** The plan of a panel that can be made. */
@@ -162,8 +161,8 @@ export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFind
   return {
     title: job.title,
     panel: {
-      outline: flattenLoop(loopOnGrid(panel.outline), CHORD),
-      holes: panel.holes.map((hole) => flattenLoop(loopOnGrid(hole), CHORD)),
+      outline: flattenLoop(loopOnGrid(panel.outline), CHORD_STRAY),
+      holes: panel.holes.map((hole) => flattenLoop(loopOnGrid(hole), CHORD_STRAY)),
       bends: bends.map(({ bend, step, hand, smallEnd, alone }, index): PlanPanelBend => {
         const { length } = bend.finished;
         const baseLine = [fromFrame(bend.frame, [0, 0]), fromFrame(bend.frame, [length, 0])] as const;
@@ -235,8 +234,8 @@ function finishPart({
       holes: rows.flat().map(({ x, y }) => [x, y] as const),
     })),
     trim: trim && {
-      cut: flattenLoop(loopOnGrid(trim.cut.cut.vertices), CHORD),
-      lines: trim.cut.trim.map((run) => flattenLoop(run, CHORD)),
+      cut: flattenLoop(loopOnGrid(trim.cut.cut.vertices), CHORD_STRAY),
+      lines: trim.cut.trim.map((run) => flattenLoop(run, CHORD_STRAY)),
       leftOn: trim.leftOn.map(({ bend, side, extra }) => ({ bend: at(panel.bends, bend).name, side, extra })),
     },
     edges: edges && { caps: edges.caps, deburr: edges.deburr },

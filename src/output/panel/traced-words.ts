@@ -1,5 +1,6 @@
 import type { Measures } from '../shop-sheet/measures';
 import type { HowTraced } from './flat-panel';
+import { ROUNDING } from '../../base/tolerance';
 
 const FACTOR_DIGITS = 4;
 /** So many references leave something over to check them by. */
@@ -17,7 +18,7 @@ export function tracedWords(traced: HowTraced | null, say: Measures): string[] {
     ),
     ...(references.length > 0 ? [residualWords(traced)] : []),
     ...takenOff.map(({ bend, A, B }) =>
-      Math.max(Math.abs(A), Math.abs(B)) < 1e-9
+      Math.max(Math.abs(A), Math.abs(B)) < ROUNDING
         ? `${bend}: the metal was allowed for; nothing is taken off.`
         : `${bend}: ${say.length(A)} taken off at end A and ${say.length(B)} at end B, since metal goes round the bend where the mock-up turns sharper.`,
     ),

@@ -4,6 +4,7 @@ import { MM_PER_INCH } from '../../base/units';
 import { fixed } from '../number';
 import { CAPITAL, type Lettering } from './lettering';
 import type { Rect } from './paper';
+import { ROUNDING } from '../../base/tolerance';
 
 /** Draws a page in mm, origin at the page's lower left corner, y up. */
 export interface Pen {
@@ -121,7 +122,7 @@ export function makePen(letters: Lettering, fontName: string): StreamPen {
 export function curvesOf(from: Vertex, to: Pick<Vertex, 'x' | 'y'>): number[][] {
   if (from.bulge === 0) return [[to.x, to.y]];
   const whole = sweepFromBulge(from.bulge);
-  const pieces = Math.ceil(Math.abs(whole) / WIDEST_ARC - 1e-9);
+  const pieces = Math.ceil(Math.abs(whole) / WIDEST_ARC - ROUNDING);
   const sweep = whole / pieces;
   const point = (index: number): Point => (index === pieces ? [to.x, to.y] : pointOnSide(from, to, index / pieces));
   return Array.from({ length: pieces }, (_, index) => {

@@ -1,4 +1,5 @@
 import type { Point } from '../../base/polygon';
+import { ROUNDING } from '../../base/tolerance';
 
 /** A line from end A to end B across a flat leg. */
 export type Across = readonly [Point, Point];
@@ -44,7 +45,7 @@ export function segmentAlong(ends: Across, { from, to }: Stretch): Across | null
     if (a < 0) low = Math.max(low, a / (a - b));
     else if (b < 0) high = Math.min(high, a / (a - b));
   }
-  return high - low > 1e-9 ? [between(ends[0], ends[1], low), between(ends[0], ends[1], high)] : null;
+  return high - low > ROUNDING ? [between(ends[0], ends[1], low), between(ends[0], ends[1], high)] : null;
 }
 
 /** Keeps what has a positive side (Sutherland and Hodgman's clip by one line). */

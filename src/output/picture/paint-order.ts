@@ -1,6 +1,7 @@
 import { at } from '../../base/at';
 import type { Body } from './solid';
 import { dot, type Point3 } from './vector';
+import { ROUNDING } from '../../base/tolerance';
 
 /**
  * The bodies from the farthest to the nearest as seen from direction `eye` (toward the viewer), so that painting them in this
@@ -51,7 +52,7 @@ function measure(body: Body): Measured {
 function mayHide(near: Measured, far: Measured, eye: Point3, tolerance: number): boolean {
   return ![...near.planes, ...far.planes].some((plane) => {
     const toward = dot(plane.normal, eye);
-    if (Math.abs(toward) < 1e-9) return splits(near, far, plane, tolerance) || splits(far, near, plane, tolerance);
+    if (Math.abs(toward) < ROUNDING) return splits(near, far, plane, tolerance) || splits(far, near, plane, tolerance);
     return toward > 0 ? splits(near, far, plane, tolerance) : splits(far, near, plane, tolerance);
   });
 }

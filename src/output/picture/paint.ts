@@ -2,6 +2,7 @@ import type { Model, Tag } from './model';
 import { paintOrder } from './paint-order';
 import type { Body, BodyKind, Edge, Face, FaceMark } from './solid';
 import { cross, dot, unit, type Point3 } from './vector';
+import { ROUNDING } from '../../base/tolerance';
 
 /** A place on the picture, y down; mm on paper, or pixels. */
 export type PaperPoint = readonly [number, number];
@@ -104,7 +105,7 @@ export interface Stretch {
 /** The points of a path in a stretch of it. */
 export function stretchOf(path: readonly Point3[], { from, to }: Stretch): Point3[] {
   const last = path.length - 1;
-  return path.filter((_, index) => index >= from * last - 1e-9 && index <= to * last + 1e-9);
+  return path.filter((_, index) => index >= from * last - ROUNDING && index <= to * last + ROUNDING);
 }
 
 /** An arrow along `path` with a head of this length. None where the path is no longer than that. */

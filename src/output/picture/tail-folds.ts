@@ -1,5 +1,6 @@
 import type { End, Ends } from '../../base/ends';
 import type { LegPiece } from '../../design/bend/bend-plan';
+import { ROUNDING } from '../../base/tolerance';
 
 /** A line across a leg about which it turns: how far out it lies at either end, mm, and by how much, radians. */
 export interface Fold extends Ends {
@@ -25,7 +26,7 @@ const SAME = 0.05;
 export function foldsOf(pieces: Ends<readonly LegPiece[]>, turnOf: TurnOf, { facet, within }: Folding): Fold[] {
   const totals = { A: turnOver(pieces.A, turnOf), B: turnOver(pieces.B, turnOf) };
   const turn = mean(totals);
-  if (turn < 1e-9) return [];
+  if (turn < ROUNDING) return [];
   const count = Math.max(1, Math.ceil(turn / facet));
   const place = (end: End, share: number): number =>
     Math.min(within, placeAt(pieces[end], turnOf, share * totals[end]));

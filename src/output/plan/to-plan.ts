@@ -35,9 +35,7 @@ import type {
   PlanPart,
   PlanTrials,
 } from './plan';
-
-/** Chord error of the blank's arcs in the plan, mm: a tenth of what a scriber shows. */
-const BLANK_CHORD_ERROR = 0.01;
+import { CHORD_STRAY } from '../../base/tolerance';
 
 /** What the stages made of a job that came all the way. */
 export interface Stages {
@@ -364,7 +362,7 @@ function planCut({ cut }: Job, { layers }: FixtureLayout, joints: Joints): PlanC
 function planBlank(bend: BendPlan): PlanBlank {
   const blank = developBlank(bend);
   return {
-    outline: flattenLoop(blank.outline, BLANK_CHORD_ERROR),
+    outline: flattenLoop(blank.outline, CHORD_STRAY),
     tangents: blank.tangents,
     trims: blank.trims,
     ...sizeBlank(bend, blank),

@@ -13,6 +13,7 @@ import { AWAY, blockWidth, dimensionAcross, dimensionDown, LETTER, LINE } from '
 import { frameOf, type BoardFrame } from './board-frame';
 import { line, num, path, PEN, word, wordWidth, type PaperPoint } from './board-ink';
 import { labelParts, type Outlined, type PartLabel } from './board-labels';
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** What the drawing writes, line by line. */
 export interface BoardWords {
@@ -175,7 +176,7 @@ function breakLine(from: PaperPoint, to: PaperPoint): PaperPoint[] {
 
 /** A dashed line across the board where the parts end. */
 function usedLine({ used }: LaidOut, { at, shown }: BoardFrame): Element[] {
-  if (used.length >= shown.length - 1e-6) return [];
+  if (used.length >= shown.length - SAME_PLACE) return [];
   const [from, to] = [at(used.length, 0), at(used.length, shown.width)];
   const count = Math.max(1, Math.round(Math.hypot(to[0] - from[0], to[1] - from[1]) / DASH));
   const place = (share: number): PaperPoint => [

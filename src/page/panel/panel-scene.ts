@@ -20,13 +20,12 @@ import {
   type Wrapped,
 } from '../../panel';
 import type { LookPart, LookScene, LookWord, Polygon } from '../look/scene';
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** Chords may stray so far from the outlines in the view, mm. */
 const STRAY = 0.3;
 /** Strips that a bend is shown in. */
 const STRIPS = 14;
-/** Corners nearer than this are one, mm. */
-const SAME = 1e-6;
 /** The last part of a step is the letting go. */
 export const LET_GO = 0.9;
 
@@ -210,7 +209,7 @@ interface Wood {
 
 /** The corners of a closed polygon, each unlike the next: turned round, two in one place would have no direction to begin with. */
 function unlikeNext(outline: Polygon): Polygon {
-  return outline.filter((point, index) => apart3(point, at(outline, index - 1)) > SAME);
+  return outline.filter((point, index) => apart3(point, at(outline, index - 1)) > SAME_PLACE);
 }
 
 const kept = new WeakMap<Buildable, readonly Wood[]>();

@@ -9,6 +9,7 @@ import { fromFrame } from '../flat/bend';
 import type { Corner, Panel } from '../flat/panel';
 import { add, direction, dot, less } from '../flat/plane';
 import { depthInside } from './inner-side';
+import { CHORD_STRAY, ROUNDING, SAME_PLACE } from '../../base/tolerance';
 
 /** What a block for a corner is made from and by, mm. */
 export interface BlockGiven {
@@ -56,10 +57,6 @@ const RIGHT = 1e-9;
 /** A reach that does not fit is made smaller by this share, so many times. */
 const LESS = 0.92;
 const TRIES = 14;
-/** Chords stray so far from a section's curve, mm: finer than a saw. */
-const STRAY = 0.01;
-/** Corners of the foot this near the base's edge stand on it, mm. */
-const ON_EDGE = 1e-6;
 /** How far out of the middle of the foot a dowel stands, as a share of the way between its two ends. */
 const DOWEL_OUT = 0.2;
 /** No further from the corner than so many reaches along the line that halves it: wide corners' blocks end in a chamfer. */
@@ -75,14 +72,14 @@ export function cornerBlock(panel: Panel, corner: Corner, given: BlockGiven): Co
   if (Math.max(a.angle, b.angle) > Math.PI / 2 + RIGHT) return 'overhang';
   const radius = Math.max(...sides.map((side) => side.radius));
   const zone = Math.max(...sides.map(({ bend, radius: own }) => own * (1 - Math.cos(bend.wrap))));
-  const count = Math.ceil((zone + given.leg) / given.board - 1e-9);
-  const base = flattenLoop(item(panel.faces, a.base).outline, STRAY);
+  const count = Math.ceil((zone + given.leg) / given.board - ROUNDING);
+  const base = flattenLoop(item(panel.faces, a.base).outline, CHORD_STRAY);
   let reach = Math.min(radius + given.past, a.finished.length, b.finished.length);
   for (let tried = 0; tried < TRIES; tried++, reach *= LESS) {
     const spot: Spot = { at: corner.at, sides, reach, inside: (panel.thickness / 2) * (a.turn === 'up' ? 1 : -1) };
     const foot = sectionAt(spot, 0);
     const holes = dowels(foot, spot);
-    const isOnBase = foot.every((place) => isInside(place, base) || toEdge(place, base) < ON_EDGE);
+    const isOnBase = foot.every((place) => isInside(place, base) || toEdge(place, base) < SAME_PLACE);
     if (!isOnBase || holes.some((hole) => toEdge(hole, foot) < given.wood + given.dowel / 2)) continue;
     const layers = Array.from({ length: count }, (_, index): CornerBlockLayer => {
       const to = (index + 1) * given.board;
@@ -173,7 +170,7 @@ function chords(curve: (at: number) => Point, from: number, to: number): Point[]
   const [start, end] = [curve(from), curve(to)];
   const middle = curve((from + to) / 2);
   const off = distanceTo(sideBetween(vertex(start), vertex(end)), vertex(middle));
-  if (off < STRAY) return [start, end];
+  if (off < CHORD_STRAY) return [start, end];
   return [...chords(curve, from, (from + to) / 2).slice(0, -1), ...chords(curve, (from + to) / 2, to)];
 }
 

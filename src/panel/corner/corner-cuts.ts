@@ -18,6 +18,7 @@ import {
   patchArea,
   type CornerEnds,
 } from './treat';
+import { ROUNDING } from '../../base/tolerance';
 
 /** How the two bends at a corner end, and the hole between them. */
 export interface CornerCuts {
@@ -61,7 +62,7 @@ function rootHole(at: Point, thickness: number, { rules, gap }: { rules: PanelRu
 
 function openCuts(given: CornerGiven, dart: number, rules: PanelRules): CornerCuts {
   const { ends, inside, at, headings, thickness } = given;
-  const roomForSquare = inside <= Math.PI + 1e-9;
+  const roomForSquare = inside <= Math.PI + ROUNDING;
   const away = outward(headings);
   const curve = (end: BendEnd): CutCurve => (roomForSquare ? squareCut(end.bend, end.x) : halvingCut(end, at, away));
   return {

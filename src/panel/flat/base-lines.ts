@@ -3,6 +3,7 @@ import type { Ends } from '../../base/ends';
 import type { Point } from '../../base/polygon';
 import type { Measured } from './built-up';
 import { add, cross, direction, distance, leftOf, meeting } from './plane';
+import { ROUNDING } from '../../base/tolerance';
 
 /** What sets a bend's base line back from the edge it was given on. */
 export interface EdgeBend {
@@ -64,8 +65,8 @@ function cornerAt(polygon: readonly Point[], index: number, backs: readonly Ends
   const [inDirection, outDirection] = [direction(before, here), direction(here, next)];
   const coming = backs[(index - 1 + backs.length) % backs.length]?.B ?? 0;
   const going = backs[index]?.A ?? 0;
-  if (Math.abs(cross(inDirection, outDirection)) < 1e-9)
-    return Math.abs(coming - going) < 1e-9 ? add(here, leftOf(outDirection), going) : null;
+  if (Math.abs(cross(inDirection, outDirection)) < ROUNDING)
+    return Math.abs(coming - going) < ROUNDING ? add(here, leftOf(outDirection), going) : null;
   return meeting(
     { at: add(here, leftOf(inDirection), coming), along: inDirection },
     { at: add(here, leftOf(outDirection), going), along: outDirection },

@@ -1,6 +1,7 @@
 import { at } from '../../base/at';
 import type { Vertex } from '../../base/drawing';
 import type { Point } from '../../base/polygon';
+import { ROUNDING } from '../../base/tolerance';
 
 /** Steps and directions on the flat, mm. */
 export function add([x, y]: Point, [dx, dy]: Point, share = 1): Point {
@@ -61,7 +62,7 @@ export function bulgeOver(from: Point, middle: Point, to: Point): number {
   const chord = distance(from, to);
   if (chord === 0) return 0;
   const bulge = (-2 * cross(direction(from, to), less(middle, from))) / chord;
-  return Math.abs(bulge) < 1e-9 ? 0 : bulge;
+  return Math.abs(bulge) < ROUNDING ? 0 : bulge;
 }
 
 /** The same run of sides, walked the other way: each bulge goes with the side it stood on. */
@@ -74,7 +75,7 @@ export function reversed(run: readonly Vertex[]): Vertex[] {
 }
 
 /** A loop without corners that stand on the one before, mm apart at least. */
-export function withoutRepeats(loop: readonly Vertex[], apart = 1e-9): Vertex[] {
+export function withoutRepeats(loop: readonly Vertex[], apart = ROUNDING): Vertex[] {
   const near = (a: Vertex, b: Vertex): boolean => Math.hypot(a.x - b.x, a.y - b.y) < apart;
   return loop.filter((vertex, index) => {
     const next = loop[(index + 1) % loop.length];

@@ -5,6 +5,7 @@ import { toBent } from '../../design/form/development';
 import { flatAt, toFrame, type Bend } from '../flat/bend';
 import type { Panel } from '../flat/panel';
 import { frameMotion, motionOf, zonePlace, type Wrapped } from './bend-motion';
+import { CHORD_STRAY } from '../../base/tolerance';
 
 /** A panel with each bend wrapped some way: one rigid motion a face, into the space of the base. */
 export interface Folded {
@@ -43,13 +44,10 @@ export function foldPanel(panel: Panel, wrapped: readonly Wrapped[] = finishedWr
   return { panel, wrapped, motions: panel.faces.map((_, face) => motionTo(face)) };
 }
 
-/** Flattening of the pieces to find places by, mm. */
-const STRAY = 0.01;
-
 /** A look-up of which piece a place of the flat lies on; null off the panel (or on a corner left to be dressed). */
 export function pieceFinder(panel: Panel): (place: Point) => Piece | null {
-  const faces = panel.faces.map(({ outline }) => flattenLoop(outline, STRAY));
-  const zones = panel.bends.map(({ zone }) => flattenLoop(zone, STRAY));
+  const faces = panel.faces.map(({ outline }) => flattenLoop(outline, CHORD_STRAY));
+  const zones = panel.bends.map(({ zone }) => flattenLoop(zone, CHORD_STRAY));
   return (place) => {
     const face = faces.findIndex((polygon) => isInside(place, polygon));
     if (face >= 0) return { kind: 'face', face };

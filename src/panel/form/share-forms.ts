@@ -1,6 +1,7 @@
 import { coneThrough, radiusAt, type Cone } from '../../base/cone';
 import type { Ends } from '../../base/ends';
 import type { PanelRules } from '../../tables/panel-rules';
+import { ROUNDING } from '../../base/tolerance';
 
 /** What a bend asks of a form: the form's inside surface along the bend's own base line, end A first. */
 export interface FormNeed {
@@ -50,7 +51,7 @@ export function fromSmallEnd(cone: Cone): { readonly cone: Cone; readonly starts
 export function nearestStretch(form: Cone, need: FormNeed, alike = 0): Stretch | null {
   const { cone, startsAtA } = fromSmallEnd(need.form);
   const spare = form.length - cone.length;
-  if (spare < -1e-9) return null;
+  if (spare < -ROUNDING) return null;
   // Both radii are straight lines: they differ least where their middles agree.
   const slope = Math.sin(form.halfAngle);
   const wanted = slope === 0 ? 0 : (radiusAt(cone, cone.length / 2) - form.radiusA) / slope - cone.length / 2;

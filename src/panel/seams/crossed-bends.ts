@@ -4,6 +4,7 @@ import { isInside, type Point } from '../../base/polygon';
 import { bentAt, type Bend } from '../flat/bend';
 import { lengthOf, movedInward, placeAlong, runSides } from './row';
 import type { SeamLayout } from './seam';
+import { CHORD_STRAY } from '../../base/tolerance';
 
 /** A bend that a seam runs over, mm and radians. */
 export interface CrossedBend {
@@ -24,8 +25,6 @@ export interface CrossedBend {
 /** The middle of the lap is looked at so often along it, mm; where it enters and leaves a zone is halved this often. */
 const STEP = 1;
 const HALVINGS = 20;
-/** Arcs of zones as chords that stray so far, mm. */
-const STRAY = 0.01;
 /** A seam that goes less far round a bend runs along it, not over it, radians. */
 const LEAST = 0.02;
 
@@ -41,7 +40,7 @@ export function crossedBends(bends: readonly Bend[], { lapLine, seam, length }: 
   };
   const all = Array.from({ length: steps + 1 }, (_, step) => step);
   const crossed = bends.flatMap((bend): CrossedBend[] => {
-    const zone = flattenLoop(bend.zone, STRAY);
+    const zone = flattenLoop(bend.zone, CHORD_STRAY);
     const isIn = (step: number): boolean => isInside(placed(step), zone);
     const inside = all.filter(isIn);
     const [first, last] = [inside[0], inside.at(-1)];

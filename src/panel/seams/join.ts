@@ -2,6 +2,7 @@ import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { SeamRules } from '../../tables/fasteners';
 import type { SeamLayout } from './seam';
+import { SAME_PLACE } from '../../base/tolerance';
 
 /** A seam of one panel that meets one of another, by their names in the assembly: `middle.left`. */
 export interface Join {
@@ -29,7 +30,7 @@ export function checkJoin({ outer, inner, drill, longer = 0 }: Join, rules: Seam
         : finding('join-length-over-bends', path, { ...lengths, wanted: b.length + longer, longer }),
     );
   }
-  if (Math.abs(a.seam.lap - b.seam.lap) > 1e-6) {
+  if (Math.abs(a.seam.lap - b.seam.lap) > SAME_PLACE) {
     findings.push(finding('join-lap', path, { ...names, first: a.seam.lap, second: b.seam.lap }));
   }
   if (a.seam.fastener.id !== b.seam.fastener.id) {
@@ -55,5 +56,5 @@ function checkHoles(
   const span = (layout: SeamLayout): number => layout.pitch * (layout.count - 1);
   const apart = Math.abs(a.seam.ends - b.seam.ends) + Math.abs(span(a) - span(b)) / 2;
   const play = hole - diameter;
-  return apart > play + 1e-6 ? [finding('join-holes', path, { ...names, apart, play })] : [];
+  return apart > play + SAME_PLACE ? [finding('join-holes', path, { ...names, apart, play })] : [];
 }

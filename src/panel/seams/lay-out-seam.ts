@@ -5,9 +5,7 @@ import { finding } from '../../findings/finding';
 import type { SeamRules } from '../../tables/fasteners';
 import { asRun, lengthOf, movedInward, placeAlong, runSides, sharpestTurn } from './row';
 import type { Seam, SeamEdge, SeamLayout } from './seam';
-
-/** Shortfalls below this are rounding, mm. */
-const SAME = 1e-6;
+import { ROUNDING, SAME_PLACE } from '../../base/tolerance';
 
 /**
  * A seam laid out along its edge: equal pitch, the ends as asked, one row on the middle of the lap, two with the lap shared out as the
@@ -41,7 +39,7 @@ function rowDistances({ lap, rows, countersunk }: Seam, rules: SeamRules): numbe
 
 function spaced({ spacing, ends }: Seam, length: number): { readonly count: number; readonly pitch: number } {
   const room = length - 2 * ends;
-  const count = 'count' in spacing ? spacing.count : Math.max(2, Math.ceil(room / spacing.pitch - 1e-9) + 1);
+  const count = 'count' in spacing ? spacing.count : Math.max(2, Math.ceil(room / spacing.pitch - ROUNDING) + 1);
   return { count, pitch: room / (count - 1) };
 }
 
@@ -53,7 +51,7 @@ function holesAlong(row: ReturnType<typeof runSides>, ends: number, count: numbe
 function checkDiameter({ fastener }: Seam, { thickness, mating }: SeamEdge, rules: SeamRules, path: string): Finding[] {
   const thickest = Math.max(thickness, mating);
   const { diameter, name } = fastener;
-  const fits = diameter >= thickest - SAME && diameter <= rules.thickest * thickest + SAME;
+  const fits = diameter >= thickest - SAME_PLACE && diameter <= rules.thickest * thickest + SAME_PLACE;
   const most = rules.thickest * thickest;
   return fits
     ? []
@@ -68,10 +66,10 @@ function checkLap(seam: Seam, fromEdge: readonly number[], rules: SeamRules, pat
   const [first = 0] = fromEdge;
   const asked = { fastener: name, times, least };
   return [
-    ...(first < least - SAME
+    ...(first < least - SAME_PLACE
       ? [finding('seam-lap', `${path}.lap`, { lap: seam.lap, edge: first, leastLap, ...asked })]
       : []),
-    ...(seam.ends < least - SAME ? [finding('seam-ends', `${path}.ends`, { ends: seam.ends, ...asked })] : []),
+    ...(seam.ends < least - SAME_PLACE ? [finding('seam-ends', `${path}.ends`, { ends: seam.ends, ...asked })] : []),
   ];
 }
 
@@ -86,7 +84,7 @@ function checkSpacing(
   const least = times * seam.fastener.diameter;
   if (!(count >= 2 && Number.isInteger(count))) return [finding('seam-count', at, { count })];
   if (!(pitch > 0)) return [finding('seam-short', `${path}.ends`, { edge: seam.on, length, ends: seam.ends })];
-  return pitch < least - SAME
+  return pitch < least - SAME_PLACE
     ? [finding('seam-pitch', at, { count, pitch, fastener: seam.fastener.name, times, least })]
     : [];
 }

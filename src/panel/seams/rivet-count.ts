@@ -1,5 +1,6 @@
 import { MM_PER_INCH } from '../../base/inch';
 import type { Fastener, RivetRule } from '../../tables/fasteners';
+import { ROUNDING } from '../../base/tolerance';
 
 /** A plain sheet joint to be riveted, mm. Information only: certified work follows its own rules. */
 export interface Joint {
@@ -27,7 +28,7 @@ export function rivetsPerInch({ thickness, rivet, rule }: Omit<Joint, 'width' | 
 /** How many rivets a joint takes, by the tables' own rounding: a tenth an inch, then up to whole rivets. */
 export function rivetCount(joint: Joint): number {
   const perInch = tenth(tenth(rivetsPerInch(joint)) * (joint.share ?? 1));
-  return Math.ceil((perInch * joint.width) / MM_PER_INCH - 1e-9);
+  return Math.ceil((perInch * joint.width) / MM_PER_INCH - ROUNDING);
 }
 
 /** The width of sheet (mm) that carries a load (N): the joint needs the rivets of that width. `tensile` MPa. */

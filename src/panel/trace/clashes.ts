@@ -12,9 +12,7 @@ import {
   type Side,
 } from '../../base/side';
 import { distance, middleOf, openSides, type Chain } from './chain';
-
-/** Nearer than this, sides touch, mm. */
-const TOUCH = 1e-6;
+import { ROUNDING, SAME_PLACE } from '../../base/tolerance';
 
 interface Run {
   readonly loop: number;
@@ -46,8 +44,8 @@ export function findClashes(loops: readonly (readonly Vertex[])[], most = 5): Cl
   for (const [place, a] of runs.entries()) {
     for (let other = place + 1; other < runs.length; other++) {
       const b = runs[other];
-      if (!b || b.bounds.minX > a.bounds.maxX + TOUCH) break;
-      if (b.bounds.minY > a.bounds.maxY + TOUCH || b.bounds.maxY < a.bounds.minY - TOUCH) continue;
+      if (!b || b.bounds.minX > a.bounds.maxX + SAME_PLACE) break;
+      if (b.bounds.minY > a.bounds.maxY + SAME_PLACE || b.bounds.maxY < a.bounds.minY - SAME_PLACE) continue;
       const at = meeting(a, b);
       if (at) clashes.push({ at, loops: [a.loop, b.loop] });
       if (clashes.length >= most) return clashes;
@@ -72,8 +70,8 @@ function meeting(a: Run, b: Run): Place | null {
   const shared = sharedCorners(a, b);
   const isShared = (place: Place): boolean => shared.some((corner) => distance(corner, place) < CORNER);
   const candidates = [
-    ...[a.from, a.to].filter((place) => distanceTo(b.side, place) < TOUCH),
-    ...[b.from, b.to].filter((place) => distanceTo(a.side, place) < TOUCH),
+    ...[a.from, a.to].filter((place) => distanceTo(b.side, place) < SAME_PLACE),
+    ...[b.from, b.to].filter((place) => distanceTo(a.side, place) < SAME_PLACE),
     ...crossings(a.side, b.side).filter((place) => isOn(a.side, place) && isOn(b.side, place)),
   ];
   return (
@@ -92,17 +90,17 @@ function sharedCorners(a: Run, b: Run): Place[] {
 
 function isOn(side: Side, place: Place): boolean {
   const share = shareAt(side, place);
-  const slack = TOUCH / side.length;
-  return share >= -slack && share <= 1 + slack && distanceTo(side, place) < TOUCH * 10;
+  const slack = SAME_PLACE / side.length;
+  return share >= -slack && share <= 1 + slack && distanceTo(side, place) < SAME_PLACE * 10;
 }
 
 /** Whether a side turns back along the one before it. */
 function runsBack(a: Run, b: Run): boolean {
   const [first, second] = (a.index + 1) % a.count === b.index ? [a, b] : [b, a];
-  if (first.count <= 2) return Math.abs(sweepOf(first.side) + sweepOf(second.side)) < 1e-9;
+  if (first.count <= 2) return Math.abs(sweepOf(first.side) + sweepOf(second.side)) < ROUNDING;
   const end = startingAt(first.side, 1);
   const against = end.headingX * second.side.headingX + end.headingY * second.side.headingY;
-  return against < -1 + 1e-12 && Math.abs(end.curvature + second.side.curvature) < 1e-9;
+  return against < -1 + 1e-12 && Math.abs(end.curvature + second.side.curvature) < ROUNDING;
 }
 
 /** Places where the same side is drawn twice: both ends and the middle within `reach` mm. Shorter sides than four times that are not looked at. */

@@ -2,6 +2,7 @@ import { at } from '../../base/at';
 import { arcBetween } from '../../base/arc';
 import type { Place } from '../../base/side';
 import { determinant, keepsCircles, mapDirection, mapPlace, type Affine } from './affine';
+import { ROUNDING } from '../../base/tolerance';
 
 /**
  * The curves a drawing is read as, before they become lines and arcs. Each kind stays of its kind under any straight-line map, so a
@@ -116,7 +117,7 @@ export function headingAt(curve: EllipseCurve | BezierCurve, end: 'start' | 'end
   if (curve.kind === 'ellipse') return ellipseHeading(curve, end === 'start' ? curve.start : curve.start + curve.sweep);
   const points = end === 'start' ? curve.points : [...curve.points].reverse();
   const first = at(points, 0);
-  const next = points.find(({ x, y }) => Math.hypot(x - first.x, y - first.y) > 1e-9) ?? first;
+  const next = points.find(({ x, y }) => Math.hypot(x - first.x, y - first.y) > ROUNDING) ?? first;
   return end === 'start'
     ? Math.atan2(next.y - first.y, next.x - first.x)
     : Math.atan2(first.y - next.y, first.x - next.x);

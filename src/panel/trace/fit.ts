@@ -3,6 +3,7 @@ import type { Vertex } from '../../base/drawing';
 import type { Place } from '../../base/side';
 import { endOf, headingAt, pointAt, startOf, type BezierCurve, type Curve, type EllipseCurve } from './curve';
 import { fitPoints } from './fit-points';
+import { ROUNDING } from '../../base/tolerance';
 
 /** Of the tolerance, what the points that stand for a curve may stray from it; the rest is for the arcs through them. */
 const SAMPLING_SHARE = 0.05;
@@ -64,7 +65,7 @@ function exactly(curve: Curve, tolerance: number): Vertex[] | null {
     Math.abs(a - b) <= ROUND_SHARE * tolerance &&
     Math.abs(u.x * v.x + u.y * v.y) <= ROUND_SHARE * tolerance * Math.max(a, b);
   if (!isRound) return null;
-  const pieces = Math.abs(sweep) > Math.PI + 1e-9 ? 2 : 1;
+  const pieces = Math.abs(sweep) > Math.PI + ROUNDING ? 2 : 1;
   const bulge = bulgeFromSweep(sweep / pieces) * Math.sign(u.x * v.y - u.y * v.x);
   return Array.from({ length: pieces }, (_, index) => ({ ...pointAt(curve, index / pieces), bulge }));
 }

@@ -19,8 +19,8 @@ export interface Joined {
   readonly gaps: number;
 }
 
-/** Gaps below this are rounding, mm. */
-const ROUNDING = 1e-4;
+/** Gaps below this are the drawing program’s own rounding, mm. */
+const AS_DRAWN = 1e-4;
 
 interface End {
   readonly chain: number;
@@ -52,7 +52,7 @@ export function joinChains(chains: readonly Chain[], reach: number): Joined {
   const loops = walk(chains, ends, mates);
   const gaps = mates.flatMap((mate, index) => (mate !== undefined && mate > index ? [gapOf(ends, index, mate)] : []));
   const loose = ends.flatMap((end, index) => (mates[index] === undefined ? [looseEnd(end, ends, chains)] : []));
-  const open = gaps.filter((gap) => gap > ROUNDING);
+  const open = gaps.filter((gap) => gap > AS_DRAWN);
   return { loops, loose, widest: Math.max(0, ...gaps), gaps: open.length };
 }
 
@@ -71,7 +71,7 @@ function lengthAcross(vertices: readonly Vertex[]): number {
 function pairEnds(ends: readonly End[], reach: number, sizeOf: (chain: number) => number): (number | undefined)[] {
   const pairs = nearPairs(ends, reach).filter(({ a, b, gap }) => {
     const [first, second] = [ends[a], ends[b]];
-    return first && second && (first.chain !== second.chain || gap < ROUNDING || sizeOf(first.chain) > 4 * reach);
+    return first && second && (first.chain !== second.chain || gap < AS_DRAWN || sizeOf(first.chain) > 4 * reach);
   });
   pairs.sort((p, q) => p.gap - q.gap || p.a - q.a || p.b - q.b);
   const mates: (number | undefined)[] = ends.map(() => undefined);

@@ -14,6 +14,7 @@ import { distance, pointOf, withoutRepeats } from '../flat/plane';
 import { bendOnLine, withEnds, type BendOnLine, type Carry } from './bend-on-line';
 import { splitLoop } from './split-loop';
 import type { TakenOff, Traced, TracedBend } from './traced';
+import { CHORD_STRAY } from '../../base/tolerance';
 
 /** A flat part while the outline is being cut up, and how what was traced on it is carried to the flat. */
 interface Part {
@@ -76,7 +77,7 @@ function outwardOrder({ outline, bends }: Traced): number[] {
     const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
     return bends.filter((other) => {
       const split = splitLoop(outline, other.line);
-      return split && isInside(middle, flattenLoop(other.free === 'left' ? split.left : split.right, 0.01));
+      return split && isInside(middle, flattenLoop(other.free === 'left' ? split.left : split.right, CHORD_STRAY));
     }).length;
   });
   return bends.map((_, index) => index).sort((a, b) => at(depth, a) - at(depth, b) || a - b);
@@ -286,7 +287,7 @@ interface HoleGiven {
 function carryHole({ mockup }: Traced, { hole, index, parts }: HoleGiven): Staged<readonly Vertex[] | null> {
   if (mockup === 'metal-allowed') return { value: hole, findings: [] };
   for (const { loop, carry } of parts) {
-    const polygon = flattenLoop(loop, 0.01);
+    const polygon = flattenLoop(loop, CHORD_STRAY);
     const there = hole.map((vertex) => moved(carry, vertex));
     if (flattenLoop(there, 0.05).every((place) => isInside(place, polygon))) return { value: there, findings: [] };
   }

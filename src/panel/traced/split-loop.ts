@@ -5,6 +5,7 @@ import { bulgeOf } from '../../base/outline';
 import { isInside, type Point } from '../../base/polygon';
 import { crossings, shareAt, sideBetween } from '../../base/side';
 import { add, cross, direction, distance, dot, less, pointOf } from '../flat/plane';
+import { CHORD_STRAY, ROUNDING } from '../../base/tolerance';
 
 /** A loop cut in two along a straight line. */
 export interface SplitLoop {
@@ -33,7 +34,7 @@ const ON = 1e-7;
  */
 export function splitLoop(loop: readonly Vertex[], [a, b]: readonly [Point, Point]): SplitLoop | null {
   const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-  if (!(distance(a, b) > 0) || !isInside(middle, flattenLoop(loop, 0.01))) return null;
+  if (!(distance(a, b) > 0) || !isInside(middle, flattenLoop(loop, CHORD_STRAY))) return null;
   const way = direction(a, b);
   const found = lineCrossings(loop, middle, way).sort((p, q) => p.along - q.along);
   const before = found.filter(({ along }) => along < 0).at(-1);
@@ -61,7 +62,7 @@ function lineCrossings(loop: readonly Vertex[], origin: Point, way: Point): Cros
     const line = sideBetween({ x: origin[0], y: origin[1], bulge: 0 }, place(add(origin, way)));
     const hits = crossings(own, line).map((hit) => shareAt(own, hit));
     return hits
-      .filter((share) => share > -1e-9 && share < 1 - 1e-9)
+      .filter((share) => share > -ROUNDING && share < 1 - ROUNDING)
       .map((share) => at(from, to, { side, share: Math.max(0, share), origin, way }));
   });
 }

@@ -2,16 +2,16 @@ import { Clipper, FillRule, type PathD, type PathsD } from 'clipper2-ts';
 import type { Vertex } from '../../base/drawing';
 import { flattenLoop } from '../../base/flatten';
 import type { Place } from '../../base/side';
+import { CHORD_STRAY } from '../../base/tolerance';
 
-/** Regions of the flat as polygons: arcs as chords within 0.01 mm, places to a millionth of a mm. */
-const STRAY = 0.01;
+/** Regions of the flat are polygons whose places are reckoned to a millionth of a mm. */
 const DECIMALS = 6;
 
 /** Overlaps smaller than this, mm², are rounding along a shared edge. */
 export const NOTHING = 0.5;
 
 export function regionOf(loops: readonly (readonly Vertex[])[]): PathsD {
-  const paths = loops.map((loop): PathD => flattenLoop(loop, STRAY).map(([x, y]) => ({ x, y })));
+  const paths = loops.map((loop): PathD => flattenLoop(loop, CHORD_STRAY).map(([x, y]) => ({ x, y })));
   return united(paths.map((path) => (Clipper.areaD(path) < 0 ? [...path].reverse() : path)));
 }
 

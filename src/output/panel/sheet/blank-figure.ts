@@ -6,6 +6,7 @@ import type { Measures } from '../../shop-sheet/measures';
 import { el, type Element } from '../../xml';
 import type { MarkedHole, MarkedLine, MarkingOut } from './marking-out';
 import type { MarkedPlace, Piece } from './places';
+import { SAME_PLACE } from '../../../base/tolerance';
 
 /** The blank's drawing is this wide or this high at the most, mm of paper. */
 const WIDE = 158;
@@ -165,7 +166,7 @@ function backed(text: string, [x, y]: PaperPoint): Element[] {
 /** Beside a place of the outline, where it is furthest from all of it. */
 function spotBeside([x, y]: PaperPoint, edge: readonly PaperPoint[]): PaperPoint {
   const around = DIRECTIONS.map(([dx, dy]): PaperPoint => [x + OFF * dx, y + OFF * dy]);
-  return around.reduce((a, b) => (clearance(b, edge) > clearance(a, edge) + 1e-6 ? b : a));
+  return around.reduce((a, b) => (clearance(b, edge) > clearance(a, edge) + SAME_PLACE ? b : a));
 }
 
 const DIRECTIONS: readonly PaperPoint[] = Array.from({ length: 16 }, (_, step): PaperPoint => [

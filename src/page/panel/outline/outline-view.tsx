@@ -6,6 +6,7 @@ import { nodeAt, textAt, type Draft, type OpenedDrawing } from '../../draft';
 import { Findings } from '../../know';
 import { rootOf } from '../panel-root';
 import { lineAt, withBend, withReference, type DrawnPlace, type Placing } from './placing';
+import { SAME_PLACE } from '../../../base/tolerance';
 
 interface OutlineProps {
   readonly draft: Draft;
@@ -31,7 +32,7 @@ export function OutlineView({ draft, drawing, replace }: OutlineProps): JSX.Elem
   const put = (at: DrawnPlace): void => {
     if (!first) return setFirst(at);
     setFirst(null);
-    if (Math.hypot(at[0] - first[0], at[1] - first[1]) < 1e-6) return;
+    if (Math.hypot(at[0] - first[0], at[1] - first[1]) < SAME_PLACE) return;
     if (placing === 'bend') replace(withBend(draft, [first, at], units), 'place a bend');
     else setAsked([first, at]);
   };
