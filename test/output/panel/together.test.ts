@@ -85,6 +85,15 @@ describe('the files of a panel', () => {
     // The clamps of the bend that needs most.
     const most = Math.max(...planned.bends.map(({ alone }) => alone.layout.clamps));
     expect(at(row('clamps'), 0)[2]).toBe(String(most));
+    // Both forms' spines are 18 mm thick and reach 60 mm past either end of their bends: the same two strips lie under the one, then under the other.
+    expect(row('packing').filter(([, , , remark]) => remark?.startsWith('under the form'))).toEqual([
+      [
+        'packing as thick as the sheet, offcuts of it',
+        '60 mm × 18 mm',
+        '2',
+        'under the form past the bend’s end (bend foot, arm)',
+      ],
+    ]);
     expect(row('bench')).toHaveLength(1);
     const foot = planned.bends.filter(({ step }) => step.bench.length > 0).map(({ bend }) => bend.name);
     if (foot.length > 0) expect(at(row('bench'), 0)[3]).toContain(`for bend ${foot.join(', ')}`);

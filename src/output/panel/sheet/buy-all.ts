@@ -9,6 +9,7 @@ import type { Shop } from '../../shop-sheet/shop';
 import type { PanelPieces } from '../boards';
 import type { BuildablePanel } from '../plan-panel';
 import { benchOf } from '../bench';
+import type { Step } from '../../../panel';
 import type { Piece } from './places';
 
 /** What the whole panel's buying list is made of. */
@@ -123,54 +124,61 @@ function dowelRows({ planned: { blocks, job }, say }: ToBuy): Row[] {
   ]);
 }
 
-/** What each bend is pulled with; what several of them use alike stands once, as many as the most of them need. */
+/** What each bend is pulled with, and the packing under its form. */
 function pullRows({ planned, shops }: ToBuy): Row[] {
-  const rows = shops.flatMap((shop, index) =>
-    pullingRows(shop).map((row) => ({ row, bend: at(planned.panel.bends, index).name })),
-  );
-  const alike = new Map<string, typeof rows>();
-  for (const one of rows) {
+  return onceForAll(planned, shops.map(pullingRows));
+}
+
+/** Rows for each bend, in the panel's numbering; what several bends use alike stands once, as many as the most of them need. */
+function onceForAll({ panel }: BuildablePanel, rows: readonly (readonly Row[])[]): Row[] {
+  const uses = rows.flatMap((ofBend, index) => ofBend.map((row) => ({ row, bend: at(panel.bends, index).name })));
+  const alike = new Map<string, typeof uses>();
+  for (const one of uses) {
     const [what, size, , remark] = one.row;
     const key = JSON.stringify([what, size, remark.split(':')[0]]);
     alike.set(key, [...(alike.get(key) ?? []), one]);
   }
-  const several = shops.length > 1;
   return [...alike.values()].map((same): Row => {
     const [what, size, , remark] = at(same, 0).row;
-    const number = Math.max(...same.map(({ row }) => Number(row[2])));
-    const bends = same.map(({ bend }) => bend).join(', ');
-    return [what, size, String(number), several ? `${remark} (bend ${bends})` : remark];
+    const needed = new Map<string, number>();
+    for (const { row, bend } of same) needed.set(bend, (needed.get(bend) ?? 0) + Number(row[2]));
+    const bends = [...needed.keys()].join(', ');
+    const number = Math.max(...needed.values());
+    return [what, size, String(number), panel.bends.length > 1 ? `${remark} (bend ${bends})` : remark];
   });
 }
 
 function packingRows({ planned, shops, say }: ToBuy): Row[] {
-  return shops.flatMap((shop, index): Row[] => {
-    const { bend, step } = at(planned.bends, index);
-    const { layout } = shop;
-    const past = footPast(shop.bend, layout);
-    const strip = Math.max(0, ...past.map((one) => one.past));
-    const over = [step.overhang.from, step.overhang.to].filter((mm) => mm > 1);
-    const ears = layout.spine.ears > 0 ? [layout.spine.ears, layout.spine.ears] : [];
-    const what = 'packing as thick as the sheet, offcuts of it';
-    return [
-      ...(strip > 0
-        ? [
-            [
-              what,
-              `${say.atLeast(layout.backings.reduce((most, one) => Math.max(most, one.thickness), 0))} × ${say.atLeast(strip)}`,
-              String(past.length),
-              `bend ${bend.name}: under ${past.map(({ name }) => name).join(', ')}, where the held side ends before the foot`,
-            ] as const,
-          ]
-        : []),
-      ...[...over, ...ears].map((mm): Row => [
-        what,
-        `${say.atLeast(mm)} × ${say.atLeast(layout.spine.thickness)}`,
-        '1',
-        `bend ${bend.name}: under the form past the bend’s end`,
-      ]),
-    ];
-  });
+  return onceForAll(
+    planned,
+    shops.map((shop, index) => packingOf(shop, at(planned.bends, index).step, say)),
+  );
+}
+
+function packingOf({ bend, layout }: Shop, { overhang }: Pick<Step, 'overhang'>, say: Measures): Row[] {
+  const past = footPast(bend, layout);
+  const strip = Math.max(0, ...past.map((one) => one.past));
+  const over = [overhang.from, overhang.to].filter((mm) => mm > 1);
+  const ears = layout.spine.ears > 0 ? [layout.spine.ears, layout.spine.ears] : [];
+  const what = 'packing as thick as the sheet, offcuts of it';
+  return [
+    ...(strip > 0
+      ? [
+          [
+            what,
+            `${say.atLeast(layout.backings.reduce((most, one) => Math.max(most, one.thickness), 0))} × ${say.atLeast(strip)}`,
+            String(past.length),
+            `under ${past.map(({ name }) => name).join(', ')}, where the held side ends before the foot`,
+          ] as const,
+        ]
+      : []),
+    ...[...over, ...ears].map((mm): Row => [
+      what,
+      `${say.atLeast(mm)} × ${say.atLeast(layout.spine.thickness)}`,
+      '1',
+      'under the form past the bend’s end',
+    ]),
+  ];
 }
 
 function clampRow({ shops, say }: ToBuy): Row {
