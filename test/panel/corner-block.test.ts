@@ -159,6 +159,22 @@ describe('the block of a corner', () => {
     });
   });
 
+  it('of a taper whose apex lies nearer past the corner than the other bend reaches follows the legs’ planes past it', () => {
+    const { layers } = blockOf(
+      box(300, 200, { bends: [bend('long'), bend('short', { radius: { long: 3, top: 38 } })] }),
+    );
+    // Over the zones, 30 mm: the cylinder's leg stands 30 out. There, along the cone's base line, R is 3 − 30·(35/200), and its leg's plane,
+    // square to the base, R·tan(ψ/2) out, where the planes' right angle asks for cos ψ = 1 − 1/cos² β.
+    const sine = 35 / 200;
+    const half = Math.acos(1 - 1 / (1 - sine ** 2)) / 2;
+    const corner = at(at(layers, 1).outline, 1);
+    expect(at(layers, 1).to).toBe(36);
+    expect(corner[0]).toBeCloseTo((30 * sine - 3) * Math.tan(half), 9);
+    expect(corner[1]).toBeCloseTo(-30, 9);
+    for (const { outline } of layers)
+      for (const [index] of outline.entries()) expect(crossAt(outline, index)).toBeGreaterThan(0);
+  });
+
   it('is made smaller where the base is: none where not even two dowels fit, none in an overhang, none where one bend goes down', () => {
     const refusal = (spec: BuiltUp): unknown => {
       const panel = built(spec);
@@ -170,5 +186,9 @@ describe('the block of a corner', () => {
     expect(refusal(box(300, 30, both()))).toBe('room');
     expect(refusal(box(300, 200, both({ angle: toRadians(100) })))).toBe('overhang');
     expect(refusal(box(300, 200, { bends: [bend('long'), bend('short', { turn: 'down' })] }))).toBe('turns');
+    // Four boards, 72 mm high, there the leg at 13° leans out some 72/tan 13°: on the other's line the two meet past all of the block.
+    const leaning = bend('short', { angle: toRadians(13), radius: { long: 20, top: 35 } });
+    const upright = bend('long', { angle: toRadians(77), radius: { short: 40, back: 100 } });
+    expect(refusal(box(114, 203, { bends: [upright, leaning] }))).toBe('shallow');
   });
 });

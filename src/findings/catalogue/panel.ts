@@ -135,7 +135,7 @@ export const panelFindings = {
     }),
   ),
   'corner-block': error(
-    { why: ['none', 'turns', 'overhang', 'room'] },
+    { why: ['none', 'turns', 'overhang', 'shallow', 'room'] },
     ({ why }) =>
       ({
         none: {
@@ -149,6 +149,10 @@ export const panelFindings = {
         overhang: {
           message: 'a leg bent to more than a right angle leans over the block',
           hint: 'leave `block` out, and dress over a block of your own',
+        },
+        shallow: {
+          message: 'a leg leans so far out that the other’s edge of the block is gone below its top',
+          hint: 'leave `block` out',
         },
         room: {
           message: 'the base has no room for a block with two dowels there',

@@ -49,8 +49,8 @@ export interface CornerBlockLayer {
   readonly outline: readonly Point[];
 }
 
-/** Why a corner can have none: its bends turn to different faces, one of them overhangs, or the base is too small there. */
-export type NoBlock = 'turns' | 'overhang' | 'room';
+/** Why a corner can have none: its bends turn to different faces, one of them overhangs, one leans so far out that the other's edge of the block is gone below its top, or the base is too small there. */
+export type NoBlock = 'turns' | 'overhang' | 'shallow' | 'room';
 
 /** More than a right angle by less than this does not overhang, radians. */
 const RIGHT = 1e-9;
@@ -77,14 +77,16 @@ export function cornerBlock(panel: Panel, corner: Corner, given: BlockGiven): Co
   let reach = Math.min(radius + given.past, a.finished.length, b.finished.length);
   for (let tried = 0; tried < TRIES; tried++, reach *= LESS) {
     const spot: Spot = { at: corner.at, sides, reach, inside: (panel.thickness / 2) * (a.turn === 'up' ? 1 : -1) };
-    const foot = sectionAt(spot, 0);
+    const foot = footOf(spot);
     const holes = dowels(foot, spot);
     const isOnBase = foot.every((place) => isInside(place, base) || toEdge(place, base) < SAME_PLACE);
     if (!isOnBase || holes.some((hole) => toEdge(hole, foot) < given.wood + given.dowel / 2)) continue;
-    const layers = Array.from({ length: count }, (_, index): CornerBlockLayer => {
+    const layers = Array.from({ length: count }, (_, index): CornerBlockLayer | null => {
       const to = (index + 1) * given.board;
-      return { from: index * given.board, to, outline: sectionAt(spot, to) };
-    });
+      const outline = sectionAt(spot, to);
+      return outline && { from: index * given.board, to, outline };
+    }).filter((layer) => layer !== null);
+    if (layers.length < count) return 'shallow';
     return { between: corner.between, reach, foot, layers, holes, height: count * given.board };
   }
   return 'room';
@@ -115,12 +117,21 @@ interface Spot {
   readonly inside: number;
 }
 
-/** The block's section, `height` mm over the base's inside face. */
-function sectionAt(spot: Spot, height: number): Point[] {
+/** The block's section at the base's inside face: the corner, and as far as it reaches along both base lines. */
+function footOf(spot: Spot): Point[] {
+  const [first, second] = spot.sides;
+  const end = ({ away }: Side): Point => add(spot.at, away, spot.reach);
+  return [end(first), spot.at, end(second), ...backOf(spot)];
+}
+
+/** The block's section, `height` mm over the base's inside face; null where the two sides meet no nearer than the block reaches. */
+function sectionAt(spot: Spot, height: number): Point[] | null {
   const { at, sides, reach } = spot;
   const [first, second] = sides;
   const meets = meetingAt(spot, height);
-  const [u, v] = [first, second].map(({ away }) => dot(less(meets, at), away)) as [number, number];
+  if (!meets) return null;
+  const [u, v] = [dot(less(meets, at), first.away), dot(less(meets, at), second.away)];
+  if (Math.max(u, v) >= reach) return null;
   const along = (side: Side): ((from: number) => Point) => {
     return (from) => placeOn(spot, side, { along: from, height });
   };
@@ -139,7 +150,6 @@ function placeOn(
   { along, height }: { readonly along: number; readonly height: number },
 ): Point {
   const foot = add(at, away, along);
-  if (height === 0) return foot;
   const z = inside + Math.sign(inside) * height;
   const depth = (out: number): number => {
     const [x, y] = add(foot, bend.frame.toLeg, out);
@@ -147,12 +157,14 @@ function placeOn(
   };
   let far = height;
   while (depth(far) > 0) far *= 2;
-  return add(foot, bend.frame.toLeg, rootBetween(depth, 0, far, 1e-13));
+  // Past the apex of a taper what lies inside all tangent planes draws back from the base line.
+  let near = 0;
+  while (depth(near) < 0) near = near === 0 ? -height : 2 * near;
+  return add(foot, bend.frame.toLeg, rootBetween(depth, near, far, 1e-13));
 }
 
-/** Where both sections meet. */
-function meetingAt(spot: Spot, height: number): Point {
-  if (height === 0) return spot.at;
+/** Where both sections meet; null where that is further along the first base line than the block reaches. */
+function meetingAt(spot: Spot, height: number): Point | null {
   const [first, second] = spot.sides;
   const z = spot.inside + Math.sign(spot.inside) * height;
   const place = (along: number): Point => placeOn(spot, first, { along, height });
@@ -160,6 +172,7 @@ function meetingAt(spot: Spot, height: number): Point {
     const [x, y] = place(along);
     return depthInside(second.bend, [x, y, z]);
   };
+  if (inner(spot.reach) <= 0) return null;
   let past = spot.reach;
   while (inner(-past) > 0 && past < FURTHEST * spot.reach) past *= 2;
   return place(rootBetween(inner, -past, spot.reach, 1e-13));
@@ -199,8 +212,8 @@ function dowels(foot: readonly Point[], { at, sides, reach }: Spot): [Point, Poi
     foot.reduce((sum, [x]) => sum + x, 0) / foot.length,
     foot.reduce((sum, [, y]) => sum + y, 0) / foot.length,
   ];
-  const [from, to] = sides.map(({ away }) => add(at, away, reach)) as [Point, Point];
-  const way = less(to, from);
+  const [first, second] = sides;
+  const way = less(add(at, second.away, reach), add(at, first.away, reach));
   return [add(middle, way, -DOWEL_OUT), add(middle, way, DOWEL_OUT)];
 }
 
