@@ -14,6 +14,8 @@ const KINDS: Readonly<Record<string, string>> = {
   boolean: 'yes or no',
   object: 'a block of keys',
   array: 'a list',
+  tuple: 'a list',
+  record: 'a block of keys',
   undefined: 'nothing',
   null: 'nothing',
 };

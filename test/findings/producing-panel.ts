@@ -4,6 +4,7 @@ import { whatStandsWhere } from '../../src/panel/flat/spec-findings';
 import { squareCut } from '../../src/panel/corner/end-cut';
 import { toRadians } from '../../src/base/angle';
 import type { Finding } from '../../src/base/findings';
+import type { Point } from '../../src/base/polygon';
 import { layOutTraced } from '../../src/panel/traced/lay-out';
 import { readOutline, type OutlineOptions } from '../../src/panel/trace/read-outline';
 import { scaleFrom, type Reference } from '../../src/panel/trace/scale';
@@ -87,6 +88,8 @@ export const producingPanel: Readonly<Record<string, () => Findings>> = {
   'edge-names': () => refused({ base: { ...box(300, 200).base, edges: ['long', 'long', 'top', 'short'] } }),
   'base-clockwise': () =>
     refused({ base: { ...box(300, 200).base, corners: [...box(300, 200).base.corners].reverse() } }),
+  'edge-without-length': () => refused(baseOf([0, 0], [300, 0], [300, 0], [0, 200])),
+  'base-crosses': () => refused(baseOf([0, 0], [300, 0], [300, -1], [0, 200])),
   'no-such-corner': () => refused({ corners: [corner(['long', 'top'])] }),
   'unknown-edge': () => refused({ bends: [bend('left')] }),
   'edge-bent-twice': () => refused({ bends: [bend('long'), bend('long')] }),
@@ -170,6 +173,11 @@ function reference(x: number, y: number, is: number): Reference {
 
 function refused(more: Partial<BuiltUp>): Findings {
   return refusal(box(300, 200, more));
+}
+
+/** The base of the usual box with corners of its own. */
+function baseOf(...corners: Point[]): Partial<BuiltUp> {
+  return { base: { ...box(300, 200).base, corners } };
 }
 
 /** Two legs round a corner left whole and rounded. */

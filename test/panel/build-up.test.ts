@@ -145,5 +145,20 @@ describe('what cannot be laid out', () => {
         base: { ...box(200, 100).base, corners: [...box(200, 100).base.corners].reverse() },
       }),
     ).toMatchObject([{ code: 'base-clockwise', path: 'base.corners', values: {} }]);
+    const astray = (...corners: [number, number][]): unknown =>
+      refusal({ ...box(200, 100), base: { ...box(200, 100).base, corners }, bends: [bend('long'), bend('top')] })[0];
+    // Enough of it counter-clockwise to count as that.
+    expect(astray([0, 0], [200, 0], [150, 0], [0, 100])).toMatchObject({
+      code: 'base-crosses',
+      values: { first: 'long', second: 'back' },
+    });
+    expect(astray([0, 60], [200, 0], [200, 150], [0, 50])).toMatchObject({
+      code: 'base-crosses',
+      values: { first: 'long', second: 'top' },
+    });
+    expect(astray([0, 0], [200, 0], [200, 100], [200, 100])).toMatchObject({
+      code: 'edge-without-length',
+      values: { edge: 'top' },
+    });
   });
 });

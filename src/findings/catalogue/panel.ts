@@ -62,6 +62,14 @@ export const panelFindings = {
     message: 'the corners run clockwise',
     hint: 'give them counter-clockwise',
   })),
+  'edge-without-length': error({ edge: 'text' }, ({ edge }) => ({
+    message: `edge ${edge} has no length: it begins and ends at one place`,
+    hint: 'give each corner once',
+  })),
+  'base-crosses': error({ first: 'text', second: 'text' }, ({ first, second }) => ({
+    message: `edges ${first} and ${second} of the base cross, or one runs back along the other`,
+    hint: 'look at each corner’s two numbers, and at their order round the base',
+  })),
   'corners-as-drawn': error({}, () => ({
     message: 'the corners of an outline of your own are cut as they are drawn',
     hint: 'draw the cut at the corner in the outline; `corners` goes with a base',

@@ -22,20 +22,20 @@ export function selfCrossing(outline: readonly Vertex[]): Point | null {
       if (!other || lowX(other) > reach) break;
       const apart = Math.abs(i - j);
       if (apart === 1 || apart === sides.length - 1) continue;
-      if (cross4(side, other)) return side[0];
+      if (areCrossing(side, other)) return side[0];
     }
   }
   return null;
 }
 
-type Side = readonly [Point, Point];
+export type Side = readonly [Point, Point];
 
 function lowX(side: Side | undefined): number {
   return side ? Math.min(side[0][0], side[1][0]) : Infinity;
 }
 
 /** Whether two sides cross, touching not counted. */
-function cross4([a, b]: Side, [c, d]: Side): boolean {
+export function areCrossing([a, b]: Side, [c, d]: Side): boolean {
   const of = (p: Point, q: Point, r: Point): number => cross(less(q, p), less(r, p));
   return of(a, b, c) * of(a, b, d) < 0 && of(c, d, a) * of(c, d, b) < 0;
 }
