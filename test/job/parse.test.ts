@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { parse as parseYaml } from 'yaml';
 import { describe, expect, it } from 'vitest';
-import { parseJob } from '../../src/job/parse';
+import { parseFile, parseJob } from '../../src/job/parse';
 import { loadTables } from '../../src/tables/bundled';
 import { sayFindings, type SaidFinding } from '../../src/findings/say';
 import { cases } from '../helpers/cases';
@@ -382,6 +382,18 @@ describe('hostile text', () => {
       }),
       { numRuns: cases(2000) },
     );
+  });
+
+  it('a panel’s places and corners of another kind are told in shop words', () => {
+    const text = readFileSync('templates/panels/tray.yaml', 'utf8');
+    const told = (from: string, to: string): string[] => {
+      expect(text).toContain(from);
+      return sayFindings(parseFile(text.replace(from, to), tables).findings, { units: 'mm' }).map(
+        ({ message }) => message,
+      );
+    };
+    expect(told('[0, 0]', 'here')).toEqual(['base.corners[0] should be a list, not “here”']);
+    expect(told('\nboard:', '\ncorners: none\nboard:')).toEqual(['corners should be a block of keys, not “none”']);
   });
 
   it('any text and any mutilated job gives a job or an error, never an exception', () => {

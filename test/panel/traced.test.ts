@@ -209,5 +209,10 @@ describe('a traced panel', () => {
       layOutTraced({ ...sharp, bends: [line([0, 100], [300, 100])], holes: [loop([100, 95, 1], [110, 95, 1])] })
         .findings,
     ).toMatchObject([{ code: 'hole-in-bend', path: 'outline.holes[0]' }]);
+    // 350 mm of radius over the outline's 300 mm.
+    const steep = line([0, 100], [300, 100], { radius: { A: 50, B: 400 } });
+    expect(layOutTraced({ ...sharp, bends: [steep] }).findings).toMatchObject([
+      { code: 'taper-too-steep', path: 'bends[0].radius', values: { growth: 350, length: 300 } },
+    ]);
   });
 });

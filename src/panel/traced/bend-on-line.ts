@@ -75,8 +75,10 @@ function baseLine(fold: readonly [Point, Point], toLeg: Point, { angle, radius }
     const back = setBacks({ angle, radius, inset: { A: 0, B: 0 } }, distance(...ends), 0);
     const next: readonly [Point, Point] = [add(fold[0], toLeg, -back.A), add(fold[1], toLeg, -back.B)];
     const moved = distance(next[0], ends[0]) + distance(next[1], ends[1]);
+    // A taper too steep for its line has no base line; what stands so far is refused as such.
+    if (!Number.isFinite(moved)) break;
     ends = next;
-    if (!(moved > 1e-12)) break;
+    if (moved <= 1e-12) break;
   }
   return ends;
 }
