@@ -79,6 +79,39 @@ describe('the yoke that is chosen', () => {
     expect(yoke.handles).toBe(Math.ceil(needed));
   });
 
+  it.each([
+    [40, 80],
+    [80, 40],
+  ])('from %i to %i mm: has handles for the harder end’s turning, one more than the other’s asks for', (from, to) => {
+    const form = coneThrough(from, to, 400);
+    const yokeStock = tables.yokeStock.map((one) => ({
+      ...one,
+      stress: one.kind === 'batten' ? 0.03 * one.stress : one.stress,
+    }));
+    const yoke = chooseYoke({ ...bend, form, length: 400 }, { ...tables, rules, yokeStock }, wanted)?.yoke;
+    if (!yoke) throw new Error('no yoke');
+    const asked = [40, 80].map((radius) => {
+      const curvature = 1 / (radius / Math.cos(form.halfAngle) + bend.section.thickness / 2);
+      const grip = gripLeg(bendingCurve(bend.section), curvature, yoke, { most: wanted.most });
+      return ((grip?.moment ?? NaN) * 400) / (yoke.handle.sectionModulus * yoke.handle.stress);
+    });
+    expect(asked.map(Math.ceil)).toEqual([4, 3]);
+    expect(yoke.handles).toBe(4);
+  });
+
+  it('has the thinnest bolts that hold half of what both of an end do', () => {
+    const { yoke } = chosenFor(40, 40);
+    const [bolt] = tables.yokeBolts.filter(({ system }) => system === 'mm');
+    if (!bolt) throw new Error('no bolts');
+    const form = coneThrough(40, 40, 400);
+    const chosen = (share: number): number | undefined => {
+      const yokeBolts = [share * yoke.bolts, 9 * yoke.bolts].map((force) => ({ ...bolt, force }));
+      return chooseYoke({ ...bend, form, length: 400 }, { ...tables, rules, yokeBolts }, wanted)?.yoke.bolt.force;
+    };
+    expect(chosen(0.501)).toBe(0.501 * yoke.bolts);
+    expect(chosen(0.499)).toBe(9 * yoke.bolts);
+  });
+
   it('leaves an arm longer than the nose is wide, or is none', () => {
     expect(
       chooseYoke(

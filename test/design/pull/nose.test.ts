@@ -101,6 +101,8 @@ describe('a nose beside the form', () => {
     expect(clears(-30, [0, 31], [0, 59], [-10, 59])).toBeCloseTo(12 - 19, 12);
     // (−30, 40), (10, 40), (10, 60), with 40 above the centre on the way.
     expect(clears(0, [-30, 59], [10, 59], [10, 79])).toBeCloseTo(40 - 19, 12);
+    // (20, 60), (60, 60), (60, 20): the last side, back to the first corner, has (40, 40) on it.
+    expect(clears(0, [20, 79], [60, 79], [60, 39])).toBeCloseTo(40 * Math.SQRT2 - 19, 12);
   });
 
   it('is where a leg laid out in small arcs has come to, and as far from the disc as the nearest of many places round it', () => {

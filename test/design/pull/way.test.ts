@@ -50,6 +50,24 @@ describe('a leg by bare hands', () => {
     expect(way.leverNeeded).toBeCloseTo(way.moment / 170, 9);
     expect(way.lever).toBeCloseTo(way.moment / 170, 9);
     expect(way.lever).toBeGreaterThan(101.6);
+    // So much metal is left on beyond the leg's 101.6 mm, and its edge is where the hands are.
+    expect(way.leverage).toBeCloseTo(way.moment / 170 - 101.6, 9);
+    expect(way.edge).toBeCloseTo(way.lever, 9);
+  });
+
+  it('is pulled so wherever it comes out flat, whatever else there is', () => {
+    expect(wayOf({ free: 40, effort: { people: 12 } })).toMatchObject({
+      ...{ with: 'bare', lever: 40, leverage: 0, edge: 40, bows: false, gives: false, yoke: null, bare: null },
+    });
+  });
+
+  it('bows beyond the shop’s share of its length, for itself', () => {
+    const asked = { pull: { with: 'bare' }, effort: { people: 9 } } as const;
+    const of = (maxLegBow: number): Way => wayOf({ ...asked, of: ruled({ maxDeparture: 99, maxLegBow }) });
+    const { bow } = legShape({ ...bend, legs: { ...bend.legs, free: 101.6 } }, 'A', of(99).legs.A, 0);
+    expect(bow).toBeGreaterThan(0.005);
+    // In mm per 100 mm of leg.
+    expect([of(bow / 1.016 + 1e-6).bows, of(bow / 1.016 - 1e-6).bows]).toEqual([false, true]);
   });
 
   it('is judged on the run that asks most, wherever it stands', () => {
@@ -154,6 +172,11 @@ describe('a leg by yoke', () => {
     const weak = { ...tables, yokeStock: tables.yokeStock.map((one) => ({ ...one, stress: 0.1 })) };
     expect(wayOf({ of: weak })).toMatchObject({ with: 'yoke', gives: true, bows: false });
     expect(wayOf({ of: ruled({ maxDeparture: 0 }) })).toMatchObject({ with: 'yoke', gives: false, bows: true });
+  });
+
+  it('reaches past both ends of the run that asks most: 25 mm to its bolts, as much again to its own ends', () => {
+    const runs = [{ name: '', from: 100, to: 300, moment: 42 * 200 }];
+    expect(wayOf({ on: { runs }, pull: { with: 'yoke' } }).yoke).toMatchObject({ span: 250, length: 300 });
   });
 
   it('needs a leg as long as nose and flange, unless it is asked for', () => {
