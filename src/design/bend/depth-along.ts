@@ -38,7 +38,7 @@ export function stretchesShort(
   const pieces = along.flatMap((piece): ShortStretch[] => {
     const [low, high] = [Math.max(from, piece.from), Math.min(to, piece.to)];
     if (high <= low) return [];
-    const [first, last] = [low, high].map((x) => depthAt([piece], 'under', x)) as [number, number];
+    const [first, last] = [depthAt([piece], 'under', low), depthAt([piece], 'under', high)];
     if (first >= reach && last >= reach) return [];
     // Straight between: it is short from an end to where it reaches `reach`.
     const crossing = low + ((reach - first) / (last - first)) * (high - low);

@@ -130,7 +130,7 @@ function worst(
   return pulls
     .map((pull): StationLoad => ({ station: pull.station.name, ...loadOf(pull) }))
     .reduce((most, one) => (one.load / one.bears > most.load / most.bears ? one : most), {
-      station: stations[0]?.name ?? '',
+      station: at(stations, 0).name,
       load: 0,
       bears: Infinity,
     });

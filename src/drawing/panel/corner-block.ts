@@ -64,12 +64,12 @@ function drawLayer({ panel, name, block, dowel, hand }: BlockToDraw, index: numb
     shape.kind === 'loop' ? shape.vertices.map(({ x, y }) => [x, y] as const) : [],
   );
   const holes = seen.flatMap((shape) => (shape.kind === 'circle' ? [shape] : []));
-  const lines = [
+  const [which, number, face] = [
     `CORNER ${name.toUpperCase()}${hand === null ? '' : ` ${hand.toUpperCase()}`}`,
     `LAYER ${index + 1} OF ${block.layers.length}`,
     'THIS FACE UP',
   ];
-  const wordings = [lines, [lines[1] ?? '', lines[2] ?? ''], [`${index + 1} UP`]];
+  const wordings = [[which, number, face], [number, face], [`${index + 1} UP`]];
   const over = Math.max(...holes.map(({ y, radius }) => y + radius)) + 2;
   const under = Math.min(...holes.map(({ y, radius }) => y - radius)) - 2;
   const above = stackFirst(edge, wordings, LETTERS, { low: over });

@@ -5,6 +5,7 @@ import type { PanelJob } from '../../job/panel/read';
 import { cornerBlock, type CornerBlock, type Panel } from '../../panel';
 import type { PanelRules } from '../../tables/panel-rules';
 import { tablesIn, type Tables } from '../../tables/tables';
+import { at } from '../../base/at';
 
 /** A corner's block and what the corner is called: `long/short`, as the job has it. */
 export interface NamedBlock {
@@ -35,7 +36,7 @@ export function cornerBlocksOf(
   const value = asked.flatMap(({ key }): NamedBlock[] => {
     const names = key.split('/').map((name) => name.trim());
     const corner = panel.corners.find(({ between }) =>
-      between.every((one) => names.includes(panel.bends[one]?.name ?? '')),
+      between.every((one) => names.includes(at(panel.bends, one).name)),
     );
     const block = corner ? cornerBlock(panel, corner, by) : 'none';
     if (typeof block !== 'string') return [{ name: names.join('/'), block, dowel }];

@@ -156,7 +156,7 @@ const MM3_PER_M3 = 1e9;
 /** The plan of a panel that can be made. */
 export function toPanelPlan(planned: BuildablePanel, findings: readonly SaidFinding[]): PanelPlan {
   const { job, panel, bends, order, forms, blocks } = planned;
-  const name = (index: number): string => panel.bends[index]?.name ?? '';
+  const name = (index: number): string => at(panel.bends, index).name;
   const [grain, benches] = [grainDegrees(planned), benchOf(planned)];
   return {
     title: job.title,

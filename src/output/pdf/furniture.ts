@@ -163,9 +163,13 @@ function drawSeamWords(pen: Pen, { side, neighbour, over, from, to }: Seam, over
   const words = over ? `trim here, glue ${neighbour} under this edge` : `${neighbour} is glued over this strip`;
   const strip = (overlap / 2 + SMALL) / 2;
   const along = [from[0] + (to[0] - from[0]) * 0.2, from[1] + (to[1] - from[1]) * 0.2] as const;
-  const baseline = { right: [strip, 0], left: [SMALL - strip, 0], top: [0, strip - SMALL], bottom: [0, -strip] }[
-    side
-  ] as [number, number];
+  const baselines = {
+    right: [strip, 0],
+    left: [SMALL - strip, 0],
+    top: [0, strip - SMALL],
+    bottom: [0, -strip],
+  } as const;
+  const baseline = baselines[side];
   pen.text(words, [along[0] + baseline[0], along[1] + baseline[1]], SMALL, {
     angle: side === 'left' || side === 'right' ? Math.PI / 2 : 0,
   });

@@ -136,7 +136,7 @@ export function tileName(row: number, column: number): string {
 function seamsOf({ page: { frame }, overlap, columns, rows }: Grid, row: number, column: number): Seam[] {
   const [left, right, bottom, top] = [frame.x, frame.x + frame.width, frame.y, frame.y + frame.height];
   const seam = (side: Seam['side'], from: Point, to: Point): Seam => {
-    const [down, across] = { left: [0, -1], right: [0, 1], top: [-1, 0], bottom: [1, 0] }[side] as [number, number];
+    const [down, across] = ({ left: [0, -1], right: [0, 1], top: [-1, 0], bottom: [1, 0] } as const)[side];
     const [name, neighbour] = [tileName(row, column), tileName(row + down, column + across)];
     const over = side === 'right' || side === 'top';
     const marks = MARKS_AT.map((share): Point => [

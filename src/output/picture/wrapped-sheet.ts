@@ -213,7 +213,7 @@ function freeLeg(bend: BendPlan, sheet: SheetAt): Body[] {
   const outlines = flats.map((flat, index) => flat.map((point) => sheet.carried(carry(index)(point))));
   const normals = outlines.map((points) => (points.length > 2 ? awayFromForm(points) : null));
   return flats.flatMap((flat, index) => {
-    const points = outlines[index] ?? [];
+    const points = at(outlines, index);
     if (points.length < 3) return [];
     const edges = flat.map((from, corner): Edge => {
       const to = flat[(corner + 1) % flat.length] ?? from;

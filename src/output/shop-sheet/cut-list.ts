@@ -81,9 +81,8 @@ export function pieceRow(shop: Shop, part: Part): PieceRow {
 
 function spineRow({ layout, bend, say, board }: Shop, { id }: Part): PieceRow {
   const { length, ears } = layout.spine;
-  const [atA, atB] = [radiusAtCentre(bend.form, -ears), radiusAtCentre(bend.form, length + ears)].map((half) =>
-    say.length(2 * half),
-  ) as [string, string];
+  const widthAt = (s: number): string => say.length(2 * radiusAtCentre(bend.form, s));
+  const [atA, atB] = [widthAt(-ears), widthAt(length + ears)];
   return {
     names: [id],
     what: layout.layers.spine > 1 ? 'layer of the spine' : 'board on edge',

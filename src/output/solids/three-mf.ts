@@ -2,6 +2,7 @@ import { strToU8, zipSync } from 'fflate';
 import { escape } from '../xml';
 import { fixed } from '../number';
 import type { Mesh } from './mesh';
+import { at } from '../../base/at';
 
 /** A fixed day, so that the same job gives the same bytes; without a zone it is the same everywhere. */
 const DAY = '2000-01-01T00:00:00';
@@ -42,11 +43,10 @@ export function writeThreeMf(meshes: readonly Mesh[], title: string): Uint8Array
 }
 
 function object({ name, positions, triangles }: Mesh, id: number, material: number): string {
-  const text = (value: number | undefined): string => fixed(value ?? NaN, DECIMALS);
+  const text = (index: number): string => fixed(at(positions, index), DECIMALS);
   const vertices = Array.from(
     { length: positions.length / 3 },
-    (_, index) =>
-      `<vertex x="${text(positions[3 * index])}" y="${text(positions[3 * index + 1])}" z="${text(positions[3 * index + 2])}"/>`,
+    (_, index) => `<vertex x="${text(3 * index)}" y="${text(3 * index + 1)}" z="${text(3 * index + 2)}"/>`,
   );
   const faces = Array.from(
     { length: triangles.length / 3 },

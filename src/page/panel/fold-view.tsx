@@ -9,6 +9,7 @@ import { toNode } from '../drawing/to-node';
 import { LookAt, useLook } from '../look-at';
 import { useDark } from '../view';
 import { LET_GO, panelScene } from './panel-scene';
+import { at } from '../../base/at';
 
 interface FoldProps {
   readonly planned: BuildablePanel;
@@ -80,7 +81,7 @@ export function FoldView({ planned, stale, progress, go }: FoldProps): JSX.Eleme
         </button>
         {order.map(({ bend }, index) => (
           <button key={bend} type="button" aria-pressed={progress === index + 1} onClick={() => go(index + 1)}>
-            {index + 1}. {panel.bends[bend]?.name ?? ''}
+            {index + 1}. {at(panel.bends, bend).name}
           </button>
         ))}
         <button type="button" onClick={toggle}>

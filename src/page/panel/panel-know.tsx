@@ -7,6 +7,7 @@ import type { BuildablePanel } from '../../output/panel/plan-panel';
 import { tracedWords } from '../../output/panel/traced-words';
 import { measuresIn } from '../../output/shop-sheet/measures';
 import { Findings, Mind, showLength } from '../know';
+import { at } from '../../base/at';
 
 interface KnowProps {
   readonly planned: BuildablePanel | null;
@@ -47,7 +48,7 @@ function Figures({ planned, stale }: { planned: BuildablePanel; stale: boolean }
   const figures: readonly (readonly [string, string])[] = [
     ['Flat', `${showLength(maxX - minX, job.units)} × ${showLength(maxY - minY, job.units)}`],
     ['Weight of one', say.mass(massOf(planned))],
-    ['Bends, in this order', order.map(({ bend }) => panel.bends[bend]?.name ?? '').join(', ')],
+    ['Bends, in this order', order.map(({ bend }) => at(panel.bends, bend).name).join(', ')],
     ['Forms', forms.map(({ name }) => name).join(', ')],
     ['Hardest pull', say.force(hardest)],
     ['To make', job.panel.pair ? 'two, left and right' : 'one'],

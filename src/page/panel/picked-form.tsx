@@ -7,6 +7,7 @@ import { Numbers } from '../know';
 import { Plots } from '../plots';
 import { View } from '../view';
 import { tables, type Form } from '../work';
+import { at } from '../../base/at';
 
 interface PickedProps {
   readonly planned: BuildablePanel;
@@ -18,7 +19,7 @@ interface PickedProps {
 /** The form of one bend, shown as a job of its own would be. */
 export function PickedForm({ planned, stale, picked, pick }: PickedProps): JSX.Element {
   const { order, panel, forms } = planned;
-  const names = order.map(({ bend }) => panel.bends[bend]?.name ?? '');
+  const names = order.map(({ bend }) => at(panel.bends, bend).name);
   const step = order[Math.max(0, names.indexOf(picked ?? ''))];
   const made = forms.find(({ name }) => name === step?.use.body.name);
   const form = useMemo((): Form | null => {

@@ -4,6 +4,7 @@ import type { Point } from '../../base/polygon';
 import type { Measured } from './built-up';
 import { add, cross, direction, distance, leftOf, meeting } from './plane';
 import { ROUNDING } from '../../base/tolerance';
+import { at as itemAt } from '../../base/at';
 
 /** What sets a bend's base line back from the edge it was given on. */
 export interface EdgeBend {
@@ -63,8 +64,8 @@ export function setBacks({ angle, radius, inset }: EdgeBend, length: number, out
 function cornerAt(polygon: readonly Point[], index: number, backs: readonly Ends[]): Point | null {
   const [before, here, next] = [at(polygon, index - 1), at(polygon, index), at(polygon, index + 1)];
   const [inDirection, outDirection] = [direction(before, here), direction(here, next)];
-  const coming = backs[(index - 1 + backs.length) % backs.length]?.B ?? 0;
-  const going = backs[index]?.A ?? 0;
+  const coming = itemAt(backs, index - 1).B;
+  const going = itemAt(backs, index).A;
   if (Math.abs(cross(inDirection, outDirection)) < ROUNDING)
     return Math.abs(coming - going) < ROUNDING ? add(here, leftOf(outDirection), going) : null;
   return meeting(

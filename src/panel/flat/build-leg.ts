@@ -14,6 +14,7 @@ import { bendSurface } from './make-bend';
 import type { Face } from './panel';
 import { add, direction, distance, leftOf, pointOf } from './plane';
 import { rimLine } from './rim';
+import { walkedBack } from '../../base/outline';
 
 /** Width of a lap's tab at each end of a leg, mm; null without. */
 export interface TabWidths {
@@ -59,10 +60,14 @@ export function buildLeg(spec: BuiltUp, given: LegGiven): BuiltLeg | Finding {
     finish: cutRun(finish, 0, Math.min(1, ends.finish)),
   });
   const sides = { start: cutRun(start, 1, ends.start), finish: cutRun(finish, 1, ends.finish) };
-  const face: Face = { name: placed.spec.on, bend: placed.number, outline: [...sides.start, ...walked(sides.finish)] };
+  const face: Face = {
+    name: placed.spec.on,
+    bend: placed.number,
+    outline: [...sides.start, ...walkedBack(sides.finish)],
+  };
   const corner = sides.start.at(-1);
   const rim = next
-    ? [...next.start.slice(0, -1), ...next.rim, ...walked(next.finish).slice(0, -1)]
+    ? [...next.start.slice(0, -1), ...next.rim, ...walkedBack(next.finish).slice(0, -1)]
     : corner
       ? [corner]
       : [];
@@ -78,11 +83,6 @@ function neverEnds({ number, spec }: EdgeBendPlaced): Finding {
   return finding('rim-misses-leg', `bends[${number}]`, { edge: spec.on });
 }
 
-/** A run walked from its far end to its near one. */
-function walked(run: readonly Vertex[]): Vertex[] {
-  return run.map(({ x, y }, index) => ({ x, y, bulge: -(run[index - 1]?.bulge ?? 0) })).reverse();
-}
-
 function finishBend(
   { placed, base }: LegGiven,
   runs: { readonly start: readonly Vertex[]; readonly finish: readonly Vertex[] },
@@ -95,7 +95,7 @@ function finishBend(
     angle: spec.angle,
     base,
     leg: number + 1,
-    zone: [...runs.start, ...walked(runs.finish)],
+    zone: [...runs.start, ...walkedBack(runs.finish)],
     run: { from: Math.min(0, ...xs), to: Math.max(surface.finished.length, ...xs) },
   };
 }

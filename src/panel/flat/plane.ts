@@ -1,4 +1,3 @@
-import { at } from '../../base/at';
 import type { Vertex } from '../../base/drawing';
 import type { Point } from '../../base/polygon';
 import { ROUNDING } from '../../base/tolerance';
@@ -63,15 +62,6 @@ export function bulgeOver(from: Point, middle: Point, to: Point): number {
   if (chord === 0) return 0;
   const bulge = (-2 * cross(direction(from, to), less(middle, from))) / chord;
   return Math.abs(bulge) < ROUNDING ? 0 : bulge;
-}
-
-/** The same run of sides, walked the other way: each bulge goes with the side it stood on. */
-export function reversed(run: readonly Vertex[]): Vertex[] {
-  return run.map((_, index) => {
-    const from = at(run, -1 - index);
-    const before = run[run.length - 2 - index];
-    return { x: from.x, y: from.y, bulge: before ? -before.bulge : 0 };
-  });
 }
 
 /** A loop without corners that stand on the one before, mm apart at least. */

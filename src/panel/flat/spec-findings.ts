@@ -1,6 +1,7 @@
 import type { Finding } from '../../base/findings';
 import { finding } from '../../findings/finding';
 import type { BendSpec, BuiltUp } from './built-up';
+import { at } from '../../base/at';
 
 /** Which bend stands on each edge of the base, and on each bend's rim; by number, null for none. */
 export interface Standing {
@@ -11,7 +12,7 @@ export interface Standing {
 /** The edges beside edge `index`: where it starts, where it ends. */
 export function neighbours({ base }: BuiltUp, index: number): readonly [string, string] {
   const count = base.edges.length;
-  return [base.edges[(index - 1 + count) % count] ?? '', base.edges[(index + 1) % count] ?? ''];
+  return [at(base.edges, index - 1), at(base.edges, (index + 1) % count)];
 }
 
 /** The edge of the base that a bend stands on, itself or through the legs between. */

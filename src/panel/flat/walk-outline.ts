@@ -1,5 +1,5 @@
 import type { Vertex } from '../../base/drawing';
-import { corner } from '../../base/outline';
+import { corner, walkedBack } from '../../base/outline';
 import type { Point } from '../../base/polygon';
 import { beyondHole, holeBulge } from '../corner/root';
 import type { PlacedCorner } from './build-corners';
@@ -25,7 +25,7 @@ export function walkOutline({ lines, legs, corners }: Walk): Vertex[] {
     const finish = next?.cuts.root ? beyondHole(leg.finish, next.cuts.root) : leg.finish;
     const out = here && !here.cuts.root ? leg.start.slice(-1) : (start ?? leg.start);
     const back = next && !next.cuts.root ? leg.finish.slice(-1) : (finish ?? leg.finish);
-    return [...(here ? [] : [corner(place)]), ...out.slice(0, -1), ...leg.rim, ...backward(back)];
+    return [...(here ? [] : [corner(place)]), ...out.slice(0, -1), ...leg.rim, ...walkedBack(back)];
   });
   return runs.flatMap((run, edge): Vertex[] => {
     const next = corners[(edge + 1) % count];
@@ -39,9 +39,4 @@ export function walkOutline({ lines, legs, corners }: Walk): Vertex[] {
 function joint({ cuts, headings: [into, out] }: PlacedCorner, from: Point, to: Point): number {
   if (cuts.root) return holeBulge(cuts.root, from, to);
   return Math.tan(Math.atan2(into[0] * out[1] - into[1] * out[0], into[0] * out[0] + into[1] * out[1]) / 4);
-}
-
-/** A run from the base line out, walked inward: its first corner, the rim's, is the rim's last. */
-function backward(run: readonly Vertex[]): Vertex[] {
-  return run.map(({ x, y }, index) => ({ x, y, bulge: -(run[index - 1]?.bulge ?? 0) })).reverse();
 }

@@ -16,11 +16,6 @@ export interface TracedLoop {
   readonly layer: string;
 }
 
-/** The same run from its end to its start. */
-export function turnedRound(vertices: readonly Vertex[]): Vertex[] {
-  return vertices.map(({ x, y }, index) => ({ x, y, bulge: -(vertices[index - 1]?.bulge ?? 0) })).reverse();
-}
-
 /** Each side of an open run with where it ends. */
 export function openSides(vertices: readonly Vertex[]): (readonly [Vertex, Vertex])[] {
   return vertices.slice(0, -1).flatMap((from, index) => {

@@ -1,7 +1,8 @@
 import { at } from '../../base/at';
 import type { Vertex } from '../../base/drawing';
 import type { Place } from '../../base/side';
-import { distance, turnedRound, type Chain, type TracedLoop } from './chain';
+import { distance, type Chain, type TracedLoop } from './chain';
+import { walkedBack } from '../../base/outline';
 
 /** An end that no other end meets. */
 export interface LooseEnd {
@@ -132,16 +133,16 @@ function loopOf(
 ): TracedLoop {
   const pieces = run.flatMap(({ chain, forward }) => {
     const vertices = at(chains, chain).vertices;
-    return [forward ? vertices : turnedRound(vertices)];
+    return [forward ? vertices : walkedBack(vertices)];
   });
   const vertices = pieces.flatMap((piece, index) => {
     const before = pieces.at(index - 1)?.at(-1);
     const [first, ...rest] = piece.slice(0, -1);
     return first && before ? [{ ...first, x: (first.x + before.x) / 2, y: (first.y + before.y) / 2 }, ...rest] : [];
   });
-  const leader = chains[run[0]?.chain ?? 0];
+  const leader = at(chains, at(run, 0).chain);
   const more = run.length > 1 ? ` and ${run.length - 1} more` : '';
-  return { vertices, where: `${leader?.where ?? ''}${more}`, layer: leader?.layer ?? '' };
+  return { vertices, where: `${leader.where}${more}`, layer: leader.layer };
 }
 
 function looseEnd(end: End, ends: readonly End[], chains: readonly Chain[]): LooseEnd {

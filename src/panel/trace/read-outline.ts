@@ -190,11 +190,11 @@ class Teller {
 
   clashes(clashes: ReturnType<typeof findClashes>, loops: readonly TracedLoop[]): void {
     for (const {
-      at,
+      at: place,
       loops: [a, b],
     } of clashes) {
-      const second = a === b ? null : (loops[b]?.where ?? '');
-      this.troubles.say('outline-crossing', { at: this.place(at), first: loops[a]?.where ?? '', second });
+      const second = a === b ? null : at(loops, b).where;
+      this.troubles.say('outline-crossing', { at: this.place(place), first: at(loops, a).where, second });
     }
   }
 

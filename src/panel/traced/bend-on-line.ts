@@ -42,9 +42,10 @@ export function bendOnLine(
   if ('code' in surface) return surface;
   // Along the meeting line the card and the metal agree: R·tan(ψ/2) beyond the base line on this side, as far before the leg line on the other.
   const meets = (x: number): number => radiusAt(surface.finished, x) * Math.tan(surface.wrap / 2);
-  const [p, q] = [0, surface.finished.length].map((x) => fromFrame(surface.frame, [x, meets(x)]));
-  const [u, v] = [0, surface.finished.length].map((x) => flatOnLeg(surface, [x, -meets(x)]));
-  if (!p || !q || !u || !v) return { surface, carry: (place) => place, takenOff: { A: 0, B: 0 } };
+  const onBase = (x: number): Point => fromFrame(surface.frame, [x, meets(x)]);
+  const onLeg = (x: number): Point => flatOnLeg(surface, [x, -meets(x)]);
+  const [p, q] = [onBase(0), onBase(surface.finished.length)];
+  const [u, v] = [onLeg(0), onLeg(surface.finished.length)];
   const [old, now] = [direction(p, q), direction(u, v)];
   const [cosine, sine] = [old[0] * now[0] + old[1] * now[1], old[0] * now[1] - old[1] * now[0]];
   const carry: Carry = ([x, y]) => {
@@ -90,8 +91,8 @@ export function withEnds(
   ends: readonly [Point, Point],
   path: string,
 ): BendSurface | Finding {
-  const [from, to] = ends.map((place) => toFrame(surface.frame, place)[0]);
-  const radius = { A: radiusAt(surface.finished, from ?? NaN), B: radiusAt(surface.finished, to ?? NaN) };
+  const radiusOver = (place: Point): number => radiusAt(surface.finished, toFrame(surface.frame, place)[0]);
+  const radius = { A: radiusOver(ends[0]), B: radiusOver(ends[1]) };
   return bendSurface(
     {
       from: ends[0],

@@ -15,6 +15,7 @@ import { bendOnLine, withEnds, type BendOnLine, type Carry } from './bend-on-lin
 import { splitLoop } from './split-loop';
 import type { TakenOff, Traced, TracedBend } from './traced';
 import { CHORD_STRAY } from '../../base/tolerance';
+import { walkedBack } from '../../base/outline';
 
 /** A flat part while the outline is being cut up, and how what was traced on it is carried to the flat. */
 interface Part {
@@ -223,10 +224,6 @@ function joinedZone(surface: BendSurface, { from, to, turn, isLeft }: ZoneEnds):
 function zoneEnd(bend: CutCurve['bend'], start: number, by: number): Vertex[] {
   const curve = { bend, xAt: (out: number) => start + by * out, kinks: [], straightFrom: 1, steps: by === 0 ? 1 : 8 };
   return cutRun(curve, 0, 1);
-}
-
-function walkedBack(run: readonly Vertex[]): Vertex[] {
-  return run.map(({ x, y }, index) => ({ x, y, bulge: -(run[index - 1]?.bulge ?? 0) })).reverse();
 }
 
 /** The outline of a part with everything that hangs from it. */

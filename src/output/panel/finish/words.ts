@@ -54,10 +54,10 @@ export function edgeWords({ caps, capLength, tightest, deburr }: EdgeWork, say: 
 /** What to buy and how it is cut from. */
 export function metalWords({ layout }: Metal, say: Measures): string {
   const { sheets, mass, used } = layout;
-  const [first] = sheets;
-  const size = first ? `${say.length(first.width)} × ${say.length(first.length)}` : '';
+  const first = at(sheets, 0);
+  const size = `${say.length(first.width)} × ${say.length(first.length)}`;
   const each = Object.entries(mass).map(([name, kilogram]) => `${name} ${say.mass(kilogram)}`);
-  return `Metal: ${sheets.length} sheet${sheets.length === 1 ? '' : 's'} of ${size}, of which ${(100 * used).toFixed(0)} % is used; as cut: ${each.join(', ')}. Laid out in blank/on-${first?.id ?? ''}.`;
+  return `Metal: ${sheets.length} sheet${sheets.length === 1 ? '' : 's'} of ${size}, of which ${(100 * used).toFixed(0)} % is used; as cut: ${each.join(', ')}. Laid out in blank/on-${first.id}.`;
 }
 
 /** Everything about metal, seams and edges, sentence by sentence. */

@@ -155,7 +155,7 @@ function formsTable({ forms, order, panel }: BuildablePanel, say: Measures): Htm
       name,
       order
         .filter(({ use }) => use.body.name === name)
-        .map((step) => panel.bends[step.bend]?.name ?? '')
+        .map((step) => at(panel.bends, step.bend).name)
         .join(', '),
       say.length(bend.length),
       `${say.length(bend.form.radiusA)} / ${say.length(bend.form.radiusB)}`,
@@ -200,7 +200,7 @@ function cornerSteps({ panel, blocks, job }: BuildablePanel, say: Measures): Htm
       'Where two bends meet',
       ['corner', 'treated', 'gap at the rim', 'root hole', 'what to do'],
       panel.corners.map(({ between: [a, b], treat, gap, root }) => [
-        `${panel.bends[a]?.name ?? ''} / ${panel.bends[b]?.name ?? ''}`,
+        `${at(panel.bends, a).name} / ${at(panel.bends, b).name}`,
         treat,
         treat === 'mitre' || treat === 'lap' ? say.length(gap) : '–',
         root ? say.tool(root.diameter) : '–',
