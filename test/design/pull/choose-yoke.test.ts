@@ -112,6 +112,17 @@ describe('the yoke that is chosen', () => {
     expect(chosen(0.499)).toBe(9 * yoke.bolts);
   });
 
+  it('has an outer member at least as wide as its nose', () => {
+    const form = coneThrough(40, 40, 400);
+    const outer = (width: number): number | undefined => {
+      const yokeStock = tables.yokeStock
+        .filter(({ kind, id }) => kind === 'batten' || id === 'angle-40x40x4')
+        .map((one) => (one.kind === 'batten' ? { ...one, width } : one));
+      return chooseYoke({ ...bend, form, length: 400 }, { ...tables, rules, yokeStock }, wanted)?.yoke.outer.width;
+    };
+    expect([outer(40), outer(39.9)]).toEqual([40, undefined]);
+  });
+
   it('leaves an arm longer than the nose is wide, or is none', () => {
     expect(
       chooseYoke(

@@ -59,6 +59,9 @@ describe('a leg by bare hands', () => {
     expect(wayOf({ free: 40, effort: { people: 12 } })).toMatchObject({
       ...{ with: 'bare', lever: 40, leverage: 0, edge: 40, bows: false, gives: false, yoke: null, bare: null },
     });
+    // A leg long enough for a yoke too.
+    expect(wayOf({ effort: { people: 12 } })).toMatchObject({ with: 'bare', lever: 101.6, yoke: null, bare: null });
+    expect(wayOf({ effort: { people: 12 }, pull: { with: 'yoke' } })).toMatchObject({ with: 'yoke' });
   });
 
   it('bows beyond the shop’s share of its length, for itself', () => {
