@@ -112,6 +112,11 @@ describe('the yoke that is chosen', () => {
     expect(chosen(0.499)).toBe(9 * yoke.bolts);
   });
 
+  it('is none where there are no bolts for it', () => {
+    const none = { ...tables, rules, yokeBolts: [] };
+    expect(chooseYoke({ ...bend, form: coneThrough(40, 40, 400), length: 400 }, none, wanted)).toBeNull();
+  });
+
   it('has an outer member at least as wide as its nose', () => {
     const form = coneThrough(40, 40, 400);
     const outer = (width: number): number | undefined => {
