@@ -50,6 +50,7 @@ export function loadTables(): Tables {
       maxWrapDegrees: rule('maxWrapDegrees'),
       swingExtraDegrees: rule('swingExtraDegrees'),
       partGap: rule('partGap'),
+      trimAllowance: rule('trimAllowance'),
       boardBorder: rule('boardBorder'),
       battenThick: rule('battenThick'),
       battenWide: rule('battenWide'),

@@ -26,6 +26,8 @@ export interface ShopRules {
   /** Wood left between parts laid out on a board, and uncut along its edges, mm. */
   readonly partGap: number;
   readonly boardBorder: number;
+  /** Left on a leg that is trimmed once its bend is made, mm. */
+  readonly trimAllowance: number;
   /** The same between blanks on a metal sheet. */
   readonly blankGap: number;
   readonly blankBorder: number;

@@ -3,8 +3,11 @@ import type { Reader } from '../reader';
 import { block, field, shortened, type Read } from './field';
 import { angle, choice, length } from './quantities';
 
-const LEG = length(1, 3000);
-const RADIUS = length(1, 3000);
+/** What every bend’s angle, inside radius and flat leg are bounded by, a panel’s too. */
+export const ANGLE = angle(1, 179);
+export const LEG = length(1, 3000);
+export const RADIUS_RANGE = { min: 1, max: 3000 };
+export const RADIUS = length(RADIUS_RANGE.min, RADIUS_RANGE.max);
 
 /** The bend as wanted. */
 export const bend = block(
@@ -15,7 +18,7 @@ export const bend = block(
       label: 'Angle turned from flat',
       help: 'Degrees turned from flat, between the legs’ planes',
       example: '90',
-      is: angle(1, 179),
+      is: ANGLE,
       required: true,
     }),
     /** mm. */

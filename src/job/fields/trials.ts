@@ -1,4 +1,5 @@
 import { block, either, field, type Read } from './field';
+import { ANGLE, RADIUS } from './bend';
 import { angle, length } from './quantities';
 
 /** A strip of the job's own sheet, bent round a disc and let go. */
@@ -11,7 +12,7 @@ export const strip = block(
       help: 'Radius of the disc the strip was bent round',
       example: '38',
       fresh: ['bend', 'radius', 'from'],
-      is: length(1, 3000),
+      is: RADIUS,
       required: true,
     }),
     /** Turn away from flat between the strip's legs while held on the disc, radians. Less cannot be measured well enough, more cannot be reached. */
@@ -59,7 +60,7 @@ const part = block(
       label: 'inside radius that came out',
       help: 'Inside radius that came out there, square to the centre line',
       example: '39.5',
-      is: length(1, 3000),
+      is: RADIUS,
       without: 'not measured',
     }),
     /** Between the legs' planes from flat, radians; null where it was not measured. */
@@ -67,7 +68,7 @@ const part = block(
       label: 'angle that came out',
       help: 'Angle that came out there between the legs, from flat; asks for the wrap',
       example: '87.5',
-      is: angle(1, 179),
+      is: ANGLE,
       without: 'not measured',
     }),
     /** Round the form to where the sheet left it at the end of the pull, radians. */
@@ -75,7 +76,7 @@ const part = block(
       label: 'wrap it was pulled to',
       help: 'How far round the form the sheet lay at the end of the pull, where it left the marks',
       example: '92',
-      is: angle(1, 179),
+      is: ANGLE,
       without: 'not said',
     }),
     /** Radius the form was cut to there, mm. */

@@ -1,5 +1,6 @@
 import { field } from '../fields/field';
-import { angle, choice } from '../fields/quantities';
+import { ANGLE } from '../fields/bend';
+import { choice } from '../fields/quantities';
 
 /** What a bend of a panel says whichever way the panel is given. */
 export const bendFields = {
@@ -13,7 +14,7 @@ export const bendFields = {
     label: 'angle',
     help: 'Degrees turned from flat, between the two faces',
     example: '90',
-    is: angle(1, 179),
+    is: ANGLE,
     required: true,
   }),
 };

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { LEG, RADIUS_RANGE } from '../fields/bend';
 import { choice, length, name, yesNo } from '../fields/quantities';
 import { block, field, list, orNull, type Read } from '../fields/field';
 import { sheetFields } from '../fields/sheet';
@@ -12,8 +13,6 @@ import { outline } from './outline';
 import { entriesAt, placesAt, placeShape } from './places';
 import { tracedBends } from './traced-bends';
 
-const RADIUS = { min: 1, max: 3000 };
-const LEG = length(1, 3000);
 const MOST_CORNERS = 40;
 const MOST_BENDS = 6;
 
@@ -90,7 +89,7 @@ const bends = list(
         writing: 'A length, or a block of lengths by the neighbouring edges’ names',
         required: true,
         without: '',
-        read: (reader, path) => lengthByName(reader, path, RADIUS),
+        read: (reader, path) => lengthByName(reader, path, RADIUS_RANGE),
       },
     ),
     leg: field({

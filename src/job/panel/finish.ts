@@ -101,7 +101,7 @@ export const trim = block(
       help: 'How much is left on at those rims at least',
       example: '12',
       is: length(1, 500),
-      unless: ({ units }) => (units === 'in' ? 12.7 : 12),
+      unless: ({ tables }) => tables.rules.trimAllowance,
     }),
   },
 );

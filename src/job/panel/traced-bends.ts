@@ -1,13 +1,13 @@
 import * as z from 'zod/mini';
 import type { Point } from '../../base/polygon';
 import { block, field, list, shortened } from '../fields/field';
-import { choice, length, name } from '../fields/quantities';
+import { RADIUS } from '../fields/bend';
+import { choice, name } from '../fields/quantities';
 import { bendFields } from './bend-fields';
 import { formChoice } from './form-choice';
 import { written } from './keyed';
 import { placeAt, placeShape } from './places';
 
-const RADIUS = length(1, 3000);
 const MOST_BENDS = 6;
 
 const line = written<readonly [Point, Point]>(
