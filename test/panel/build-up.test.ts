@@ -161,4 +161,19 @@ describe('what cannot be laid out', () => {
       values: { edge: 'top' },
     });
   });
+
+  it('a leg whose cut, halved at a corner that turns in, never meets its rim', () => {
+    const inward = [
+      [0, 0],
+      [420, 0],
+      [210, 26],
+      [0, 520],
+    ] as const;
+    const spec = {
+      ...box(420, 520, { thickness: 1.56 }),
+      base: { ...box(420, 520).base, corners: inward, measured: 'outside' as const },
+      bends: [bend('back'), bend('top', { angle: toRadians(94.5), radius: 60 })],
+    };
+    expect(refusal(spec)).toMatchObject([{ code: 'rim-misses-leg', path: 'bends[0]' }]);
+  });
 });

@@ -75,6 +75,9 @@ function reachOf({ surface, startsAtA, rim }: EdgeBendPlaced, { curves }: Corner
   const curve = curves[side];
   const past = (side === 1) === startsAtA ? -1 : 1;
   const from = past < 0 ? 0 : surface.finished.length;
-  const outs = cornersAlong(curve, 0, Math.min(1, outAtRim(curve, rim)));
+  const rimOut = outAtRim(curve, rim);
+  // A cut that never meets the rim is refused with its leg.
+  if (Number.isNaN(rimOut)) return 0;
+  const outs = cornersAlong(curve, 0, Math.min(1, rimOut));
   return Math.max(0, ...outs.map((out) => past * (curve.xAt(out) - from)));
 }
