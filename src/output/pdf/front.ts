@@ -7,6 +7,7 @@ import { wrap, type Lettering } from './lettering';
 import { layOutMeasureFirst } from './measure-first';
 import { cutRoll, isRoll, pagesOf, type Page, type Rect } from './paper';
 import type { Pen } from './pen';
+import { sentences } from '../sentences';
 
 /** The first page, or pages: the whole title, what to do, and which drawing is on which page. */
 
@@ -78,7 +79,10 @@ const SAMPLE_HEIGHT = 30;
 const STEPS = [
   'Print at 100 % (“actual size”), one side only.',
   'A page marked with a row and a column, such as B2, is part of a larger drawing. Its right and upper edges that have a neighbour are trimmed along the solid line.',
-  'Begin with the top right page and go left, then row by row down. Lay each trimmed edge on its neighbour’s dashed line, the halved crosses on the whole crosses of the same name, and glue or tape it down.',
+  sentences(
+    'Begin with the top right page and go left, then row by row down.',
+    'Lay each trimmed edge on its neighbour’s dashed line, the halved crosses on the whole crosses of the same name, and glue or tape it down.',
+  ),
   'Measure a joined drawing once across, against the sizes in the plan, before you cut.',
 ];
 

@@ -3,6 +3,7 @@ import { BAR_WIDTH, BARS, drawLevelBar, heavyBox } from './furniture';
 import { wrap, type Lettering } from './lettering';
 import type { Rect } from './paper';
 import type { Pen } from './pen';
+import { sentences } from '../sentences';
 
 /** The box that opens the first page: bars to lay a rule on, and what to do where they are short. Lengths mm. */
 export interface MeasureFirst {
@@ -52,7 +53,12 @@ function words(units: LengthUnit): string[] {
   const [bar, slack] = units === 'mm' ? ['100 mm', '0.5 mm'] : ['4 in', '1/64 in'];
   return [
     `Lay a steel rule on the bar above, on the one at the foot and on the upright one at the left. Every page has both: measure every page. All right to ${slack}: go on.`,
-    'A bar is short: the printer has shrunk the page, whatever this file asks of it. Throw the page away. In the print window choose “actual size” or 100 %, not “fit” and not “shrink”; then look for the same in the printer’s own settings. Print, and measure again.',
+    sentences(
+      'A bar is short: the printer has shrunk the page, whatever this file asks of it.',
+      'Throw the page away.',
+      'In the print window choose “actual size” or 100 %, not “fit” and not “shrink”; then look for the same in the printer’s own settings.',
+      'Print, and measure again.',
+    ),
     `Still short: print at your own scale, 100 × ${whole === 100 ? 100 : 4} ÷ what the ${bar} bar measures: ${scales.join(', ')}. Measure again.`,
     'Right one way and wrong the other: that printer will not do. Use another, or take the file to a print shop and ask for 100\u00a0%.',
   ];

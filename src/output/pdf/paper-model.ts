@@ -14,6 +14,7 @@ import { isRoll, pagesOf, type Page } from './paper';
 import type { SeenPage } from './pdf';
 import type { Pen } from './pen';
 import { makePicturePen } from './picture-pen';
+import { sentences } from '../sentences';
 
 /** A panel to be folded of paper. */
 export interface ModelledPanel {
@@ -109,7 +110,11 @@ function wordsFor({ panel: { bends }, seams }: ModelledPanel): string[] {
   const down = bends.some(({ turn }) => turn === 'down') ? ' Dash-dotted lines: down, away from you.' : '';
   const holes = seams.length > 0 ? ' Crosses: where the seams’ fasteners come.' : '';
   return [
-    `Fold it before you cut metal. Cut along the whole lines. Dashed lines: the bend goes up, toward you.${down} In the order of the numbers, roll the paper round between the two lines of a bend, or crease both.${holes}`,
+    sentences(
+      'Fold it before you cut metal.',
+      'Cut along the whole lines.',
+      `Dashed lines: the bend goes up, toward you.${down} In the order of the numbers, roll the paper round between the two lines of a bend, or crease both.${holes}`,
+    ),
     'Folded the other way everywhere it is the other hand. It is no template: do not measure or trace from it. The sheet’s thickness, what springs back and what a taper twists are not in it.',
   ];
 }

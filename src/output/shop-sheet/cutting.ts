@@ -2,6 +2,7 @@ import type { LaserJoints, RouterJoints } from '../../design/joints/joints';
 import type { LaserCut, RouterCut } from '../../job/job';
 import { count } from './pieces';
 import type { Shop } from './shop';
+import { sentences } from '../sentences';
 
 /** How the boards are cut, in short: what the drawings have taken into account and what not. Nothing for a jigsaw, which follows the line. */
 export function cuttingRows(shop: Shop): (readonly [string, string])[] {
@@ -20,11 +21,17 @@ function routerRows(
   return [
     [
       'Cut with',
-      `a router, straight bit ${say.exact(bit)}. The bit is not in the drawings: outlines and holes are drawn true, and the machine’s program moves the bit ${say.exact(bit / 2)} outside outlines and inside holes`,
+      sentences(
+        `a router, straight bit ${say.exact(bit)}.`,
+        `The bit is not in the drawings: outlines and holes are drawn true, and the machine’s program moves the bit ${say.exact(bit / 2)} outside outlines and inside holes`,
+      ),
     ],
     [
       'Joints',
-      `stations stand in grooves ${say.length(depth)} deep across the front of the spine, drawn ${say.exact(fit)} wider than the stations are thick; the ones at the spine’s ends in rebates. Every station has that depth more wood behind its diameter: it is in the drawings`,
+      sentences(
+        `stations stand in grooves ${say.length(depth)} deep across the front of the spine, drawn ${say.exact(fit)} wider than the stations are thick; the ones at the spine’s ends in rebates.`,
+        'Every station has that depth more wood behind its diameter: it is in the drawings',
+      ),
     ],
     [
       'Held down by',
@@ -45,7 +52,10 @@ function laserRows(
   return [
     [
       'Cut with',
-      `a laser, kerf ${say.exact(kerf)}. The kerf is in the drawings: outlines are drawn ${say.exact(kerf / 2)} outside, holes and slots ${say.exact(kerf / 2)} inside the edge wanted; cut on the line, and add nothing at the machine`,
+      sentences(
+        `a laser, kerf ${say.exact(kerf)}.`,
+        `The kerf is in the drawings: outlines are drawn ${say.exact(kerf / 2)} outside, holes and slots ${say.exact(kerf / 2)} inside the edge wanted; cut on the line, and add nothing at the machine`,
+      ),
     ],
     ...(tabbed
       ? [

@@ -4,13 +4,17 @@ import type { Point } from '../../base/polygon';
 import { html, type HtmlElement } from '../html';
 import { paragraph, table } from './pieces';
 import type { Shop } from './shop';
+import { sentences } from '../sentences';
 
 /** Corners of the flat sheet and the lines to mark on it, measured from the held leg's edge and its corner at A. */
 export function flatSheet({ bend, say, ofPanel }: Shop): HtmlElement[] {
   if (ofPanel)
     return [
       paragraph(
-        'This form bends one edge of a panel. What to cut, the lines to mark and the order of the bends stand in order-of-work.html; the blank is drawn in “blank”, and at 1:1 for paper in the panel’s templates.pdf.',
+        sentences(
+          'This form bends one edge of a panel.',
+          'What to cut, the lines to mark and the order of the bends stand in order-of-work.html; the blank is drawn in “blank”, and at 1:1 for paper in the panel’s templates.pdf.',
+        ),
       ),
     ];
   const { outline, tangents, trims } = developBlank(bend);
@@ -62,7 +66,10 @@ function earlyWords({ bend: { pull, legs }, say }: Pick<Shop, 'bend' | 'say'>): 
   const way = pull.early > 0 ? 'early, behind' : 'late, ahead of';
   return [
     paragraph(
-      `The legs bend a little beyond the form too, so the bend starts ${say.length(Math.abs(pull.early))} ${way} the tangent line it is reckoned from (${say.length(legs.held)} from the held edge): the held leg’s mark is moved by that much, and the form stands on it. The finished legs come out as asked.`,
+      sentences(
+        `The legs bend a little beyond the form too, so the bend starts ${say.length(Math.abs(pull.early))} ${way} the tangent line it is reckoned from (${say.length(legs.held)} from the held edge): the held leg’s mark is moved by that much, and the form stands on it.`,
+        'The finished legs come out as asked.',
+      ),
     ),
   ];
 }

@@ -4,6 +4,7 @@ import type { Element } from '../xml';
 import { measuresIn } from './measures';
 import type { Shop } from './shop';
 import { spineFigure } from './spine-figure';
+import { sentences } from '../sentences';
 
 /** The form's boards drawn to scale with the measures they are laid out by, in the words of the tables below them. */
 export function formFigures(whole: Shop): HtmlElement[] {
@@ -34,7 +35,11 @@ export function formFigures(whole: Shop): HtmlElement[] {
   return [
     figure(
       spineFigure(shop),
-      'Spine, seen on its front. Above: from line A to the A-side face of each board that stands on it (backing stations on the back, dashed). Below: from line A to the middle of each hole, then how far it lies off the centre line.',
+      sentences(
+        'Spine, seen on its front.',
+        'Above: from line A to the A-side face of each board that stands on it (backing stations on the back, dashed).',
+        'Below: from line A to the middle of each hole, then how far it lies off the centre line.',
+      ),
     ),
     html('div', { class: 'beside' }, ...small),
   ];

@@ -5,6 +5,7 @@ import { tackleOf } from '../picture/tackle';
 import { html, type HtmlElement } from '../html';
 import { drawFigure } from './figure';
 import type { Shop } from './shop';
+import { sentences } from '../sentences';
 
 /** Largest picture that fits the text of a letter or A4 page beside a caption, mm. */
 const PICTURE = { width: 180, height: 92 };
@@ -15,7 +16,10 @@ export function setUpPicture(shop: Shop): HtmlElement {
     shop,
     pulledBy(shop.bend, 0),
     { face: 'front', tags: ['end', 'station', 'backing'], arrow: { from: 0.02, to: 0.3 } },
-    `Set up: the form on the flat sheet, from the front${shop.bend.pull.yoke ? ', on its plank, the yoke bolted on' : ''}. The lines on the sheet are the free leg’s tangent line and, where there is leverage, the trim line.`,
+    sentences(
+      `Set up: the form on the flat sheet, from the front${shop.bend.pull.yoke ? ', on its plank, the yoke bolted on' : ''}.`,
+      'The lines on the sheet are the free leg’s tangent line and, where there is leverage, the trim line.',
+    ),
   );
 }
 

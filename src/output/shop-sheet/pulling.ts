@@ -12,6 +12,7 @@ import { degrees, printersIn } from './measures';
 import { caution, count, list, table, theirs } from './pieces';
 import type { Shop } from './shop';
 import { ROUNDING } from '../../base/tolerance';
+import { sentences } from '../sentences';
 
 /** Sheet, form, packing and clamps, ready to pull. */
 export function setUp(shop: Shop): HtmlNode[] {
@@ -40,11 +41,17 @@ export function setUp(shop: Shop): HtmlNode[] {
           ]
         : []),
       packing(shop, reach),
-      `Clamp ${layout.clampHoles.length > 0 ? 'through every hole' : ''}${layout.clampHoles.length > 0 && ears ? ' and ' : ''}${ears ? 'over both ears' : ''} to the bench: ${count(layout.clamps, 'clamp')}, each done up to about ${say.force(job.clamps.rating)} (at least ${say.force(layout.clampForce / layout.clamps)}). They need a throat of ${say.atLeast(clampThroat(shop))} and open ${say.atLeast(clampOpening(shop))} plus the bench top.`,
+      sentences(
+        `Clamp ${layout.clampHoles.length > 0 ? 'through every hole' : ''}${layout.clampHoles.length > 0 && ears ? ' and ' : ''}${ears ? 'over both ears' : ''} to the bench: ${count(layout.clamps, 'clamp')}, each done up to about ${say.force(job.clamps.rating)} (at least ${say.force(layout.clampForce / layout.clamps)}).`,
+        `They need a throat of ${say.atLeast(clampThroat(shop))} and open ${say.atLeast(clampOpening(shop))} plus the bench top.`,
+      ),
       'Try to rock the form backward by hand: it must not move.',
       ...(plan.hold
         ? [
-            `The held leg bends up a little behind the form, ${degrees(plan.hold.tail.from)} that stays; that is in the wrap below. It bears on the bench ${say.length(plan.hold.bearing)} back and pushes the spine’s front edge up by ${say.force(plan.hold.up)}. ${spreadWords(plan.hold.spread)}`,
+            sentences(
+              `The held leg bends up a little behind the form, ${degrees(plan.hold.tail.from)} that stays; that is in the wrap below.`,
+              `It bears on the bench ${say.length(plan.hold.bearing)} back and pushes the spine’s front edge up by ${say.force(plan.hold.up)}. ${spreadWords(plan.hold.spread)}`,
+            ),
           ]
         : []),
       ...(yoke ? [yokeOn(shop)] : []),
@@ -86,7 +93,11 @@ function yokeOn({ bend, say, tables }: Shop): string {
   const { A, B } = noseLines(bend);
   const where =
     Math.abs(A - B) < LEAST_SHIFT ? say.length(A) : `${say.length(A)} at end A and ${say.length(B)} at end B`;
-  return `Mark the yoke’s nose line on the inside face, ${where} from the held leg’s mark. Bolt the yoke on with its nose along that line: the ${yoke.nose.name} flat on the inside face, its other flange standing up at the edge away from the form; the ${yoke.outer.name} under the outside face, its front edge below the nose, the handles screwed to its underside; two ${yoke.bolt.name} bolts past each end of the sheet, ${say.length(tables.rules.yokeBoltBehind)} behind the nose, done up tight. Handles reach to ${say.length(bend.pull.lever)} from the bend. ${noseWords(yoke, say)}`;
+  return sentences(
+    `Mark the yoke’s nose line on the inside face, ${where} from the held leg’s mark.`,
+    `Bolt the yoke on with its nose along that line: the ${yoke.nose.name} flat on the inside face, its other flange standing up at the edge away from the form; the ${yoke.outer.name} under the outside face, its front edge below the nose, the handles screwed to its underside; two ${yoke.bolt.name} bolts past each end of the sheet, ${say.length(tables.rules.yokeBoltBehind)} behind the nose, done up tight.`,
+    `Handles reach to ${say.length(bend.pull.lever)} from the bend. ${noseWords(yoke, say)}`,
+  );
 }
 
 /** Pulling the leg round and when to stop. */
@@ -96,7 +107,10 @@ export function pullRound({ bend, say, plan }: Shop): HtmlNode[] {
   const near = (pull.nearAngle.A + pull.nearAngle.B) / 2;
   const people = plan.pull && plan.pull.people > 1 ? `, ${plan.pull.people} people together` : '';
   const grasp = {
-    bare: `Take hold of the free leg ${say.length(pull.lever)} from where it leaves the form, hands spread to the quarter points; a stiff batten clamped along the edge gives the fingers hold and spreads the pull. Expect ${say.force(pull.handForce)} in all${people}.`,
+    bare: sentences(
+      `Take hold of the free leg ${say.length(pull.lever)} from where it leaves the form, hands spread to the quarter points; a stiff batten clamped along the edge gives the fingers hold and spreads the pull.`,
+      `Expect ${say.force(pull.handForce)} in all${people}.`,
+    ),
     yoke: `Take hold of the yoke’s handles ${say.length(pull.lever)} from where the sheet leaves the form. Expect ${say.force(pull.handForce)} in all${people}.`,
     press: `Press a stiff batten down on the leg ${say.length(pull.lever)} from where it leaves the form, and follow the bend with it. Expect ${say.force(pull.handForce)} in all${people}.`,
   }[pull.with];
@@ -105,11 +119,18 @@ export function pullRound({ bend, say, plan }: Shop): HtmlNode[] {
       `Cut the angle gauge lettered WHILE PULLED from the templates, or set a bevel to ${degrees(180 - toDegrees(angle))} between the legs (${say.angle(angle)} from flat).`,
       grasp,
       `Pull up and over in one steady motion, always square to the leg ${pull.with === 'yoke' ? 'or the yoke' : 'at your hands'}, never in toward the bend and never straight up: at the end you pull ${toDegrees(angle) > 90 ? 'back over the form' : 'up and back'}.`,
-      `The leg bends beyond the form too, so it leads: stop when the gauge fits ${pull.with === 'yoke' ? 'the yoke' : 'the leg at your hands'}, ${say.angle(angle)} from flat. Close to the bend, past its round, the leg then stands at ${say.angle(near)}.`,
+      sentences(
+        `The leg bends beyond the form too, so it leads: stop when the gauge fits ${pull.with === 'yoke' ? 'the yoke' : 'the leg at your hands'}, ${say.angle(angle)} from flat.`,
+        `Close to the bend, past its round, the leg then stands at ${say.angle(near)}.`,
+      ),
       `The marks on the stations show where the sheet should now leave the round edges, at ${say.angle(bend.wrap.chosen)} of wrap: look at them before you let go.`,
     ),
     caution(
-      'A sheet pulled tight stores energy. Stand to the side of its swing, keep faces and fingers out of it, nobody opposite you; let it back under control, never by dropping it. Stop at any crack, slip or creak.',
+      sentences(
+        'A sheet pulled tight stores energy.',
+        'Stand to the side of its swing, keep faces and fingers out of it, nobody opposite you; let it back under control, never by dropping it.',
+        'Stop at any crack, slip or creak.',
+      ),
     ),
   ];
 }
@@ -130,7 +151,10 @@ export function letGo({ bend, say }: Shop): HtmlNode[] {
       `Ease the leg back by ${say.angle(Math.max(0, angle - bend.angle))}, until it pushes no more; only then loosen the clamps, a little each in turn.`,
       `Check the angle with the gauge lettered FINISHED or a bevel: ${say.angle(bend.angle)} from flat (${degrees(180 - toDegrees(bend.angle))} between the legs). Check the radius: ${radii}.`,
       `Short of the angle: clamp up again and pull further than before, ${degrees(opens)} at the gauge for every degree that lacks. Too far: open it by hand over the edge of the bench.`,
-      `Write down what the gauge showed while pulled, where the sheet left the form, and the angle and radius that came out: the best trial strip there is. Entered among the job’s trials as a finished part, they say whether to recut or shim the form and how far to pull the next.`,
+      sentences(
+        'Write down what the gauge showed while pulled, where the sheet left the form, and the angle and radius that came out: the best trial strip there is.',
+        'Entered among the job’s trials as a finished part, they say whether to recut or shim the form and how far to pull the next.',
+      ),
       `The bend’s round runs out ${say.length(pull.reach)} past the form and departs by up to ${say.length(Math.max(pull.departure.A, pull.departure.B))} from one round arc; measure the leg for trimming now, after bending.`,
     ),
     caution(
@@ -141,7 +165,10 @@ export function letGo({ bend, say }: Shop): HtmlNode[] {
 
 /** How the nose is ground so that it stays out of the wood, and by how much it does. */
 function noseWords({ clears, nose, wedge }: Yoke, say: Shop['say']): string {
-  return `Before that, grind the ${nose.name} to a wedge at its front edge, from the side away from the sheet: ${say.thickness(wedge.edge)} thick at the edge, whole ${say.length(wedge.back)} back, its corner on the sheet broken with a file. So it clears the stations by ${say.length(clears)} at the end of the pull, and nothing is taken off them: the other hand is bent on the same edges.`;
+  return sentences(
+    `Before that, grind the ${nose.name} to a wedge at its front edge, from the side away from the sheet: ${say.thickness(wedge.edge)} thick at the edge, whole ${say.length(wedge.back)} back, its corner on the sheet broken with a file.`,
+    `So it clears the stations by ${say.length(clears)} at the end of the pull, and nothing is taken off them: the other hand is bent on the same edges.`,
+  );
 }
 
 /** Numbers of pull and hold as rows of a table. */
@@ -198,7 +225,10 @@ export function yokeTable(shop: Shop): HtmlElement[] {
       'p',
       {},
       bare
-        ? `With bare hands the leg would come out flat only if held within ${say.length(bare.lever)} of the bend, at ${say.force(bare.handForce)}: ${count(people, 'person', 'people')}. With the yoke the blank needs no extra metal for leverage.`
+        ? sentences(
+            `With bare hands the leg would come out flat only if held within ${say.length(bare.lever)} of the bend, at ${say.force(bare.handForce)}: ${count(people, 'person', 'people')}.`,
+            'With the yoke the blank needs no extra metal for leverage.',
+          )
         : 'With bare hands the leg would not come out flat at any lever. With the yoke the blank needs no extra metal for leverage.',
     ),
   ];

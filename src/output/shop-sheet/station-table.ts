@@ -7,6 +7,7 @@ import { degrees } from './measures';
 import { count, paragraph, table, theirs, type Cell } from './pieces';
 import type { Shop } from './shop';
 import { builtOf } from './stack';
+import { sentences } from '../sentences';
 
 /** Where each station stands, what it is cut to and which face touches the sheet.  */
 export function stationTable(shop: Shop): HtmlElement[] {
@@ -70,7 +71,10 @@ function stationNote({ bend, layout, job }: Shop): string {
     return 'Every layer is cut square to the radius at its own contact face, in the table below: a station steps along the cone, and each layer touches the sheet with its contact face.';
   if (job.cut.with !== 'jigsaw')
     return 'Each station is cut square to the contact-face radius: the other face then stands inside the cone and only the contact face touches the sheet.';
-  return 'Cut each station square to the contact-face radius: the other face then stands inside the cone and only the contact face touches the sheet. If you bevel the round edge instead, the contact face keeps its radius and the other face opens to the radius given.';
+  return sentences(
+    'Cut each station square to the contact-face radius: the other face then stands inside the cone and only the contact face touches the sheet.',
+    'If you bevel the round edge instead, the contact face keeps its radius and the other face opens to the radius given.',
+  );
 }
 
 function endsOf(station: Station): HtmlElement[] {

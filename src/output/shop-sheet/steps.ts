@@ -7,6 +7,7 @@ import type { Step, StepId } from './making/step';
 import { caution, count, findingText, list, paragraph } from './pieces';
 import { letGo, pullRound, setUp } from './pulling';
 import type { Shop } from './shop';
+import { sentences } from '../sentences';
 
 /** A step with what was found about it. */
 export interface FoundStep extends Step {
@@ -72,7 +73,12 @@ function stepOf({ code, path }: SaidFinding, present: ReadonlySet<StepId>): Step
 function turnOver({ bend }: Shop): HtmlNode[] {
   return [
     paragraph(
-      'The form is symmetric about its centre line. For the mirror-image part stand it on its other long edge, stations toward the free leg as before: ends A and B change places. Mark the second sheet as the mirror image of the first. All numbers stay the same',
+      sentences(
+        'The form is symmetric about its centre line.',
+        'For the mirror-image part stand it on its other long edge, stations toward the free leg as before: ends A and B change places.',
+        'Mark the second sheet as the mirror image of the first.',
+        'All numbers stay the same',
+      ),
       bend.form.halfAngle === 0
         ? '.'
         : '; mind that the end with the smaller radius is still end A or B as marked on the spine.',
@@ -87,7 +93,10 @@ function dress({ job: { cut }, say }: Shop, block: PlanBlock): HtmlNode[] {
     list(
       `Cut the ${count(block.layers.length, 'layer')} ${at(block.layers, 0).name} to ${at(block.layers, -1).name} to their drawings, each to its own radius, ${drilled ? 'and drill both holes in each' : 'both holes with them'}${hole ? `, ${say.tool(hole.diameter)}` : ''}.`,
       'Stack them in the order of their numbers, contact faces to the end lettered on them, on two dowels through all of them; glue, or bolt through the same holes.',
-      `The block fits the inside of the bend from ${say.length(block.from)} to ${say.length(block.to)} along the tangent line from end A, legs included. Hold it there and dress the metal down over it with a mallet or slapper, from the middle outward.`,
+      sentences(
+        `The block fits the inside of the bend from ${say.length(block.from)} to ${say.length(block.to)} along the tangent line from end A, legs included.`,
+        'Hold it there and dress the metal down over it with a mallet or slapper, from the middle outward.',
+      ),
     ),
     caution('Clamp block and part before you strike; eye and ear protection on.'),
   ];

@@ -6,6 +6,7 @@ import { figureIn, keyFigures, nameOf, sayFigure, type FigureId } from '../plan/
 import { degrees, printersIn } from './measures';
 import { count, findingText, list, table, theirs } from './pieces';
 import type { Shop } from './shop';
+import { sentences } from '../sentences';
 
 type Row = readonly [string, ...HtmlNode[]];
 
@@ -147,6 +148,10 @@ function trialNote({ bend, say }: Shop): HtmlElement {
   return html(
     'p',
     {},
-    `No trial strip was bent: springback is from tables, good to some 25 %. The bend may come out up to ${say.angle(Math.max(spread, toRadians(0.1)))} either side. Bend a trial strip of your own sheet first, or stop short, let go, check and pull again.`,
+    sentences(
+      'No trial strip was bent: springback is from tables, good to some 25 %.',
+      `The bend may come out up to ${say.angle(Math.max(spread, toRadians(0.1)))} either side.`,
+      'Bend a trial strip of your own sheet first, or stop short, let go, check and pull again.',
+    ),
   );
 }

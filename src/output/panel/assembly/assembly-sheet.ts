@@ -8,6 +8,7 @@ import { massOf } from '../panel-plan';
 import { drawPanel } from '../picture';
 import type { BuildableMember, PlannedAssembly } from './plan-assembly';
 import { fastenerWords, joinWords } from './words';
+import { sentences } from '../../sentences';
 
 const PICTURE = { width: 150, height: 70 };
 
@@ -54,7 +55,10 @@ export function writeAssemblySheet(planned: PlannedAssembly & { readonly buildab
         'mind',
         'What you must know',
         caution(
-          'Edges and drilled holes cut: deburr them, wear gloves while you handle the sheet, never at a turning drill, and eye protection while you drill and rivet. Certified work follows its own rules for fasteners.',
+          sentences(
+            'Edges and drilled holes cut: deburr them, wear gloves while you handle the sheet, never at a turning drill, and eye protection while you drill and rivet.',
+            'Certified work follows its own rules for fasteners.',
+          ),
         ),
         html(
           'ul',

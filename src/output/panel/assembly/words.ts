@@ -1,5 +1,6 @@
 import type { Measures } from '../../shop-sheet/measures';
 import { fastenersOf, type PlannedJoin } from './plan-assembly';
+import { sentences } from '../../sentences';
 
 /** What is done where two panels lap, in the order it is done. */
 export function joinWords({ outer, inner, drill, bends }: PlannedJoin, say: Measures): string {
@@ -16,7 +17,11 @@ export function joinWords({ outer, inner, drill, bends }: PlannedJoin, say: Meas
     ({ outer: own, inner: under, wanted, longer }) =>
       ` Over its bend ${under.bend} lies ${own.bend} of ${outer.panel}: inside radius ${say.exact(wanted)} where the seam crosses, its flat ${say.exact(longer)} longer.`,
   );
-  return `Lay ${outer.name} over ${inner.name}, each edge on the other’s lap line, ${say.length(seam.lap)} in. Clamp them together; ${how}, from the middle outward, pinning each third hole as you go. Take them apart, deburr the holes and clean out the chips; then put in the ${holes} ${fastener.name}s.${over.join('')}`;
+  return sentences(
+    `Lay ${outer.name} over ${inner.name}, each edge on the other’s lap line, ${say.length(seam.lap)} in.`,
+    `Clamp them together; ${how}, from the middle outward, pinning each third hole as you go.`,
+    `Take them apart, deburr the holes and clean out the chips; then put in the ${holes} ${fastener.name}s.${over.join('')}`,
+  );
 }
 
 /** What the joins take. */

@@ -10,6 +10,7 @@ import { paragraph } from '../../shop-sheet/pieces';
 import type { Shop } from '../../shop-sheet/shop';
 import type { Buildable } from '../../pipeline';
 import { idAmongForms, type PanelPieces } from '../boards';
+import { sentences } from '../../sentences';
 
 /** What a form's own sheet speaks of, for a form of a panel or a bend on one; `tables`: in the job's units. */
 export function shopOf(
@@ -49,7 +50,11 @@ export function boardsTogether(
     ...(several
       ? [
           paragraph(
-            'The pieces of all forms together. Each is called by its form and its own name, and has its form’s name written on it; the forms’ own sheets call it by the latter. Write the name on whatever has none.',
+            sentences(
+              'The pieces of all forms together.',
+              'Each is called by its form and its own name, and has its form’s name written on it; the forms’ own sheets call it by the latter.',
+              'Write the name on whatever has none.',
+            ),
           ),
         ]
       : []),

@@ -10,6 +10,7 @@ import { paragraph, table } from '../../shop-sheet/pieces';
 import { blankFigure, cornerFigure } from './blank-figure';
 import { markingOut, type MarkedLine, type MarkingOut } from './marking-out';
 import type { MarkedPlace } from './places';
+import { sentences } from '../../sentences';
 
 /** What to cut and to mark on the sheet, by numbers from one corner of a piece; `paths`: the drawings of the same. */
 export function cutAndMark(
@@ -25,7 +26,12 @@ export function cutAndMark(
   const { piece } = marks;
   return [
     paragraph(
-      `Cut a piece ${say.atLeast(piece.width)} × ${say.atLeast(piece.height)} at least, square at one corner; the blank weighs ${say.mass(mass)}. Lay it with the face up that will be marked, the square corner at your left near you. Every place below is two distances: along the edge near you from that corner, then up from that edge. The same is drawn in ${paths.join(', ')}, at 1:1.`,
+      sentences(
+        `Cut a piece ${say.atLeast(piece.width)} × ${say.atLeast(piece.height)} at least, square at one corner; the blank weighs ${say.mass(mass)}.`,
+        'Lay it with the face up that will be marked, the square corner at your left near you.',
+        'Every place below is two distances: along the edge near you from that corner, then up from that edge.',
+        `The same is drawn in ${paths.join(', ')}, at 1:1.`,
+      ),
       ...(pair ? [' For the right panel measure from the square corner at your right: it is the mirror image.'] : []),
     ),
     html(

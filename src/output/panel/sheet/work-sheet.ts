@@ -24,6 +24,7 @@ import { cutAndMark } from './cut-and-mark';
 import { drawStep } from '../step-picture';
 import { stepWords } from '../step-words';
 import { tracedWords } from '../traced-words';
+import { sentences } from '../../sentences';
 
 const PICTURE = { width: 150, height: 68 };
 
@@ -55,7 +56,11 @@ export function writeWorkSheet(planned: BuildablePanel, { blanks, pieces, tables
       html(
         'p',
         { class: 'lead' },
-        `The whole panel, in the order of work, of ${at(planned.bends, 0).alone.bend.metal.name}, ${say.thickness(planned.panel.thickness)}${job.panel.pair ? ': twice, the right side as the mirror image of the left' : ''}. Each form has a shop sheet of its own in forms/. Read all of them through before you cut.`,
+        sentences(
+          `The whole panel, in the order of work, of ${at(planned.bends, 0).alone.bend.metal.name}, ${say.thickness(planned.panel.thickness)}${job.panel.pair ? ': twice, the right side as the mirror image of the left' : ''}.`,
+          'Each form has a shop sheet of its own in forms/.',
+          'Read all of them through before you cut.',
+        ),
       ),
       ...inchNote(say),
     ),

@@ -5,6 +5,7 @@ import { extentOf } from '../cut-list';
 import { list } from '../pieces';
 import type { Shop } from '../shop';
 import type { Step } from './step';
+import { sentences } from '../../sentences';
 
 /** The pieces that try the joints' fit, before anything else is cut; none where there are none. */
 export function fitStep(shop: Shop): Step[] {
@@ -35,7 +36,10 @@ export function fitStep(shop: Shop): Step[] {
                 'Cut fit-test from an offcut of the spine’s board, by its own drawing in “parts”, with the bit you will cut all of it with.',
               ]),
           size(shop, tongues[0] ?? strip.id),
-          `The strip’s ${openings} are lettered with how much wider each is than the stations are thick: ${fits.join(', ')}. Try ${enters} in each, from the narrowest: the right ${opening} takes it by the push of a hand${laser ? ', up to the shoulders,' : ' to the floor'} and holds it upright without shake.`,
+          sentences(
+            `The strip’s ${openings} are lettered with how much wider each is than the stations are thick: ${fits.join(', ')}.`,
+            `Try ${enters} in each, from the narrowest: the right ${opening} takes it by the push of a hand${laser ? ', up to the shoulders,' : ' to the floor'} and holds it upright without shake.`,
+          ),
           ...(laser
             ? []
             : [
@@ -63,5 +67,8 @@ function size(shop: Shop, id: string): HtmlNode {
   if (job.cut.with === 'laser') {
     return `Measure ${id} across: it should come out ${say.exact(wide)} wide. If it is wider, the kerf in the job is too large by as much; if it is narrower, too small by as much. Correct it and cut again.`;
   }
-  return `Measure the strip: ${say.exact(Math.max(wide, high))} × ${say.exact(Math.min(wide, high))}. If both sizes are off by the same amount, the bit is not of the diameter the program reckons with: correct that at the machine.`;
+  return sentences(
+    `Measure the strip: ${say.exact(Math.max(wide, high))} × ${say.exact(Math.min(wide, high))}.`,
+    'If both sizes are off by the same amount, the bit is not of the diameter the program reckons with: correct that at the machine.',
+  );
 }

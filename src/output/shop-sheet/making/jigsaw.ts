@@ -6,6 +6,7 @@ import { isHatched, withReliefCuts } from '../jigsaw-marks';
 import { caution, count, list } from '../pieces';
 import type { Shop } from '../shop';
 import type { Step } from './step';
+import { sentences } from '../../sentences';
 
 /** By hand, along drawn lines. */
 export function jigsawSteps(shop: Shop): Step[] {
@@ -25,8 +26,14 @@ function cut(shop: Shop): HtmlNode[] {
     list(
       [
         html('strong', {}, 'Spine. '),
-        `Draw the centre line. Square across it draw line A and, ${say.length(length)} further, line B${ears > 0 ? `; the board’s ends are ${say.length(ears)} outside these lines` : '; these are the board’s ends'}. `,
-        `Mark half the width each side of the centre line: ${say.length(half(0))} at A and ${say.length(half(length))} at B (${say.length(2 * half(0))} and ${say.length(2 * half(length))} across). Join them with a straight-edge`,
+        sentences(
+          'Draw the centre line.',
+          `Square across it draw line A and, ${say.length(length)} further, line B${ears > 0 ? `; the board’s ends are ${say.length(ears)} outside these lines` : '; these are the board’s ends'}. `,
+        ),
+        sentences(
+          `Mark half the width each side of the centre line: ${say.length(half(0))} at A and ${say.length(half(length))} at B (${say.length(2 * half(0))} and ${say.length(2 * half(length))} across).`,
+          'Join them with a straight-edge',
+        ),
         ears > 0
           ? `, on to the ends of the board (${say.length(2 * half(-ears))} across at the A end, ${say.length(2 * half(length + ears))} at the B end). `
           : '. ',
@@ -34,7 +41,12 @@ function cut(shop: Shop): HtmlNode[] {
       ],
       [
         html('strong', {}, 'Stations. '),
-        'Draw a straight line, set the compass point on it and strike a half circle of the radius in the station table: the straight edge is the whole diameter. Cut outside the line and dress to it; the round edge is what the sheet takes its shape from. Break its corners only enough not to mark the sheet. Write the name and the contact face on each.',
+        sentences(
+          'Draw a straight line, set the compass point on it and strike a half circle of the radius in the station table: the straight edge is the whole diameter.',
+          'Cut outside the line and dress to it; the round edge is what the sheet takes its shape from.',
+          'Break its corners only enough not to mark the sheet.',
+          'Write the name and the contact face on each.',
+        ),
       ],
       [
         html('strong', {}, 'Backing stations. '),
@@ -43,7 +55,11 @@ function cut(shop: Shop): HtmlNode[] {
       ...sawing(shop),
     ),
     caution(
-      'MDF and plywood dust harms the lungs: extraction, a dust mask rated for fine dust, eye protection. If a laser does the cutting, it needs working extraction: the fumes of glued board carry formaldehyde. Never laser PVC.',
+      sentences(
+        'MDF and plywood dust harms the lungs: extraction, a dust mask rated for fine dust, eye protection.',
+        'If a laser does the cutting, it needs working extraction: the fumes of glued board carry formaldehyde.',
+        'Never laser PVC.',
+      ),
     ),
   ];
 }
@@ -77,13 +93,20 @@ function drill(shop: Shop): HtmlNode[] {
   const [hole] = layout.clampHoles;
   return [
     list(
-      `Spine: lay out the hole table along the centre line from A. Drill the ${shop.plan.spine.screwHoles.length} clearance holes with ${screw.clearanceDrill}, square to the face, and countersink each on the face given (back for stations, front for backing stations) until the head lies flush.`,
+      sentences(
+        'Spine: lay out the hole table along the centre line from A.',
+        `Drill the ${shop.plan.spine.screwHoles.length} clearance holes with ${screw.clearanceDrill}, square to the face, and countersink each on the face given (back for stations, front for backing stations) until the head lies flush.`,
+      ),
       ...(hole
         ? [
             `Drill the ${count(layout.clampHoles.length, 'clamp hole')}, ${say.tool(hole.diameter)}: from one face until the pilot shows, then from the other, so that the board does not tear out.`,
           ]
         : []),
-      `Stations and backing stations: pilot holes with ${screw.pilotDrill} into the straight edge, in the middle of its thickness, at the places and depths of the pilot table. Edges of MDF and plywood split without pilots. Clamp the piece between two scraps while you drill.`,
+      sentences(
+        `Stations and backing stations: pilot holes with ${screw.pilotDrill} into the straight edge, in the middle of its thickness, at the places and depths of the pilot table.`,
+        'Edges of MDF and plywood split without pilots.',
+        'Clamp the piece between two scraps while you drill.',
+      ),
     ),
     caution('Clamp what you drill. No gloves near a turning spindle. Eye protection on.'),
   ];
@@ -98,7 +121,10 @@ function assemble(shop: Shop): HtmlNode[] {
       : `its contact face toward end ${at(layout.stations, 0).contact}`;
   return [
     list(
-      `Stations on the front of the spine: straight edge flat on the spine, square to the centre line, ${facing}, its middle on the centre line. Drive the screws from the back, by hand at the end; too tight strips the edge.`,
+      sentences(
+        `Stations on the front of the spine: straight edge flat on the spine, square to the centre line, ${facing}, its middle on the centre line.`,
+        'Drive the screws from the back, by hand at the end; too tight strips the edge.',
+      ),
       `The outer faces of the stations at the ends of a run are flush with the run’s end.`,
       'Backing stations on the back, their middle on the centre line; screws from the front.',
       glued.length > 0

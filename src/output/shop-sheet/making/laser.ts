@@ -9,6 +9,7 @@ import { isStacked, stacksOf } from '../stack';
 import { fitStep } from './fit-test';
 import { countersinks, endLines, pilots } from './pilots';
 import type { Step } from './step';
+import { sentences } from '../../sentences';
 
 /** Layers glued to stacks, tabs in slots. */
 export function laserSteps(shop: Shop, cut: LaserCut, joints: LaserJoints): Step[] {
@@ -40,7 +41,11 @@ function cutStep(shop: Shop, { kerf }: LaserCut): HtmlNode[] {
         : []),
     ),
     caution(
-      'Laser: working extraction, for the smoke of glued board carries formaldehyde; never leave it while it cuts; a fire extinguisher at hand; lid shut and interlocks on. Never cut PVC or board of unknown coating. The machine’s own manual and the rules of your workplace come first.',
+      sentences(
+        'Laser: working extraction, for the smoke of glued board carries formaldehyde; never leave it while it cuts; a fire extinguisher at hand; lid shut and interlocks on.',
+        'Never cut PVC or board of unknown coating.',
+        'The machine’s own manual and the rules of your workplace come first.',
+      ),
     ),
     caution('MDF dust harms the lungs: a dust mask rated for fine dust when you sand, file or drill.'),
   ];
@@ -60,7 +65,14 @@ function stackStep(shop: Shop, joints: LaserJoints): HtmlNode[] {
         ? [
             [
               html('strong', {}, 'Spine. '),
-              `spine-1 is the front, its lettering outside; spine-${layers.spine} the back. All ends A together. Turn spine-${layers.spine} over about its length, so that its lettering and countersink marks lie outside, on the back: its shape is the same both ways. Glue thin and even, none in the slots. Line the layers up by two bolts or drill shanks, ${screw.clearanceDrill}, through two screw holes far apart, one near each end${hasTabs(shop) ? ', and by the slots, with a dry station’s tab in one' : ''}; long edges flush. Clamp flat between two boards, wax or paper against the glue; draw the shanks before it sets, wipe the slots clean.`,
+              sentences(
+                `spine-1 is the front, its lettering outside; spine-${layers.spine} the back.`,
+                'All ends A together.',
+                `Turn spine-${layers.spine} over about its length, so that its lettering and countersink marks lie outside, on the back: its shape is the same both ways.`,
+                'Glue thin and even, none in the slots.',
+                `Line the layers up by two bolts or drill shanks, ${screw.clearanceDrill}, through two screw holes far apart, one near each end${hasTabs(shop) ? ', and by the slots, with a dry station’s tab in one' : ''}; long edges flush.`,
+                'Clamp flat between two boards, wax or paper against the glue; draw the shanks before it sets, wipe the slots clean.',
+              ),
             ],
           ]
         : []),
@@ -144,7 +156,10 @@ function assembleStep(shop: Shop, { boards }: LaserJoints): HtmlNode[] {
   return [
     list(
       hasTabs(shop)
-        ? `Stations into the front of the spine, ${facing}: glue on tabs and shoulders, tabs through the slots until the shoulders are tight against the front face. Screws from the back, by hand at the end; too tight strips the edge.`
+        ? sentences(
+            `Stations into the front of the spine, ${facing}: glue on tabs and shoulders, tabs through the slots until the shoulders are tight against the front face.`,
+            'Screws from the back, by hand at the end; too tight strips the edge.',
+          )
         : `Stations on the front of the spine, ${facing}, their middle on the screw holes. Screws from the back, by hand at the end; too tight strips the edge.`,
       ...(notched.length > 0
         ? [

@@ -9,6 +9,7 @@ import type { Shop } from '../shop';
 import { fitStep } from './fit-test';
 import { countersinks, endLines, pilots } from './pilots';
 import type { Step } from './step';
+import { sentences } from '../../sentences';
 
 /** Stations in grooves. */
 export function routerSteps(shop: Shop, cut: RouterCut, joints: RouterJoints): Step[] {
@@ -37,15 +38,32 @@ function cutStep(
     list(
       [
         html('strong', {}, 'Program. '),
-        `Open the drawings of the folder “boards”, or single parts from “parts”: the face drawn lies up (the spine’s front, each station’s contact face). operations.csv gives tool and depth of every part’s every operation, in the order they are done: lettering, countersinks, grooves, holes, outlines – inside before outside. The bit runs ${say.exact(bit / 2)} outside outlines and inside holes.`,
+        sentences(
+          'Open the drawings of the folder “boards”, or single parts from “parts”: the face drawn lies up (the spine’s front, each station’s contact face). operations.csv gives tool and depth of every part’s every operation, in the order they are done: lettering, countersinks, grooves, holes, outlines – inside before outside.',
+          `The bit runs ${say.exact(bit / 2)} outside outlines and inside holes.`,
+        ),
       ],
       [
         html('strong', {}, 'Hold down. '),
-        `Spoil board under all of it; clamps, screws or vacuum in the waste, clear of the bit’s path and of its holder. ${bridges ? `Bridges ${say.length(bridgeLength)} long hold each part: the program leaves ${say.length(bridgeHeight)} of wood there, at the boxes drawn under “mark”, which are not cut.` : 'No bridges are drawn: hold every part itself down before its outline is cut through, with double-sided tape, vacuum, or screws through its holes into the spoil board. Or set bridges in the job’s cut block and make the files again.'}`,
+        sentences(
+          'Spoil board under all of it; clamps, screws or vacuum in the waste, clear of the bit’s path and of its holder.',
+          ...(bridges
+            ? [
+                `Bridges ${say.length(bridgeLength)} long hold each part: the program leaves ${say.length(bridgeHeight)} of wood there, at the boxes drawn under “mark”, which are not cut.`,
+              ]
+            : [
+                'No bridges are drawn: hold every part itself down before its outline is cut through, with double-sided tape, vacuum, or screws through its holes into the spoil board.',
+                'Or set bridges in the job’s cut block and make the files again.',
+              ]),
+        ),
       ],
       [
         html('strong', {}, 'Two depths. '),
-        `Grooves ${say.length(depth)} deep from the spine’s front, floor flat: clear the whole area drawn, which runs out past the spine’s edges so that no round corner is left. Holes and outlines through (${through}), a little into the spoil board, in as many passes as the bit’s maker says. Lettering just deep enough to read.`,
+        sentences(
+          `Grooves ${say.length(depth)} deep from the spine’s front, floor flat: clear the whole area drawn, which runs out past the spine’s edges so that no round corner is left.`,
+          `Holes and outlines through (${through}), a little into the spoil board, in as many passes as the bit’s maker says.`,
+          'Lettering just deep enough to read.',
+        ),
       ],
       [
         html('strong', {}, 'Countersinks. '),
@@ -61,11 +79,18 @@ function cutStep(
         : []),
       [
         html('strong', {}, 'Check. '),
-        `${count(grooves.length, 'groove')}${openings > 0 ? `, ${openings} of them open at an end of the spine` : ''}, all ${say.length(depth)} deep; stations ${say.length(at(layout.stations, 0).thickness)} thick. Break the round edges’ corners only enough not to mark the sheet. Clearance holes ${screw.clearanceDrill}.`,
+        sentences(
+          `${count(grooves.length, 'groove')}${openings > 0 ? `, ${openings} of them open at an end of the spine` : ''}, all ${say.length(depth)} deep; stations ${say.length(at(layout.stations, 0).thickness)} thick.`,
+          'Break the round edges’ corners only enough not to mark the sheet.',
+          `Clearance holes ${screw.clearanceDrill}.`,
+        ),
       ],
     ),
     caution(
-      'The machine’s own manual and the rules of your workplace come first. Goggles and hearing protection; the work clamped; the bit sound, tight, and at the speed its maker gives; hands, sleeves and hair away; no gloves near a turning bit; stop the spindle and unplug it before you touch the bit.',
+      sentences(
+        'The machine’s own manual and the rules of your workplace come first.',
+        'Goggles and hearing protection; the work clamped; the bit sound, tight, and at the speed its maker gives; hands, sleeves and hair away; no gloves near a turning bit; stop the spindle and unplug it before you touch the bit.',
+      ),
     ),
     caution('MDF and plywood dust harms the lungs: extraction, a dust mask rated for fine dust, eye protection.'),
   ];
@@ -90,7 +115,10 @@ function drillStep(shop: Shop, { bit }: RouterCut): HtmlNode[] {
         : []),
       countersinks(shop),
       'Stations: stand each dry in its groove, on the floor of it, its two ends flush with the spine’s long edges at its contact face, and clamp it there.',
-      'Backing stations: no groove shows their place. Draw their A-side faces square across the back of the spine by their table, hold each there with both ends flush with the spine’s edges at its narrower face, and clamp it: the screw holes then lie on the middle of its edge.',
+      sentences(
+        'Backing stations: no groove shows their place.',
+        'Draw their A-side faces square across the back of the spine by their table, hold each there with both ends flush with the spine’s edges at its narrower face, and clamp it: the screw holes then lie on the middle of its edge.',
+      ),
       pilots(shop),
     ),
     caution('Clamp what you drill. No gloves near a turning spindle. Eye protection on.'),
@@ -105,7 +133,10 @@ function assembleStep(shop: Shop, { depth, grooves }: RouterJoints): HtmlNode[] 
   const rebated = grooves.filter(({ open }) => open !== null).map(({ holds }) => holds);
   return [
     list(
-      `Stations into the front of the spine: straight edge down on the floor of the groove, ${say.length(depth)} below the front, ${facing}, both ends flush with the spine’s long edges. Drive the screws from the back, by hand at the end; too tight strips the edge.`,
+      sentences(
+        `Stations into the front of the spine: straight edge down on the floor of the groove, ${say.length(depth)} below the front, ${facing}, both ends flush with the spine’s long edges.`,
+        'Drive the screws from the back, by hand at the end; too tight strips the edge.',
+      ),
       ...(rebated.length > 0
         ? [
             `${rebated.join(' and ')} stand${rebated.length === 1 ? 's' : ''} in a rebate: push hard against its closed side before you drive the screws; the outer face is then flush with the spine’s end.`,
