@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useContext } from 'preact/hooks';
 import { sayParts } from '../output/plan/came-out';
+import { names } from '../output/plan/figures';
 import { printersFor } from './know';
 import { ShownForm } from './shown-form';
 
@@ -22,7 +23,7 @@ export function TrialEffect(): JSX.Element | null {
         {trials.spread.high > trials.spread.low
           ? `, the trials between ${print.ratio(trials.spread.low)} and ${print.ratio(trials.spread.high)}`
           : ''}
-        . {side === 'form' ? 'Form radius' : 'After release'}, A / B: <strong>{both(bend[side])}</strong>
+        . {names[side]}, A / B: <strong>{both(bend[side])}</strong>
         {tables ? ` (by the tables ${both(tables[side])})` : ''}; wrap <strong>{print.angle(bend.wrap.chosen)}</strong>
         {tables ? ` (${print.angle(tables.wrap)})` : ''}.
       </p>

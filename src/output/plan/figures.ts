@@ -110,6 +110,7 @@ export const names = {
   wrap: 'Leaves the form at a wrap of',
   form: 'Form radius',
   finished: 'After release',
+  pull: 'Pull at the hands',
 } as const;
 
 function one(said: Said, of: AmountOf, value: number, words: Figure['words'] = joined): Figure {
@@ -278,7 +279,7 @@ function pullFigures(effort: PlanEffort): Figure[] {
     {
       id: 'pull',
       part,
-      name: 'Pull at the hands',
+      name: names.pull,
       perEnd: false,
       amounts: [
         { of: 'force', value: effort.handForce },

@@ -71,19 +71,21 @@ function legDetails({ tail, bow, early }: PlanPull): Detail[] {
   ];
 }
 
+const WITH = 'Pulled with';
+
 /** With what the leg is pulled; of a yoke, where its nose lies and what it carries. */
 function wayDetails({ with: way, yoke, bare, lever }: PlanPull): Detail[] {
   const of = 'yoke';
   if (!yoke)
     return [
-      detail({ id: 'with', of: 'leg', name: 'Pulled with' }, [], () =>
+      detail({ id: 'with', of: 'leg', name: WITH }, [], () =>
         way === 'press' ? 'a batten pressed down' : 'bare hands',
       ),
     ];
   const { nose, outer, bolts } = yoke;
   return [
     detail(
-      { id: 'with', of, name: 'Pulled with' },
+      { id: 'with', of, name: WITH },
       [length(yoke.length)],
       (long = '') => `a yoke, ${nose} and ${outer}, ${long} long`,
     ),

@@ -2,7 +2,7 @@ import { toDegrees, toRadians } from '../../base/angle';
 import { html, type HtmlElement, type HtmlNode } from '../html';
 import { sayParts } from '../plan/came-out';
 import { boardsRow, cuttingRows } from './cutting';
-import { figureIn, keyFigures, nameOf, sayFigure, type FigureId } from '../plan/figures';
+import { figureIn, keyFigures, nameOf, names, sayFigure, type FigureId } from '../plan/figures';
 import { degrees, printersIn } from './measures';
 import { count, findingText, list, table, theirs } from './pieces';
 import type { Shop } from './shop';
@@ -49,7 +49,7 @@ export function summary(shop: Shop): HtmlElement[] {
       ? [
           table(
             'Which stretch of the form each bend is made on, along the tangent line from A',
-            ['Bend', 'From', 'To', 'Length', 'Pull at the hands'],
+            ['Bend', 'From', 'To', 'Length', names.pull],
             bend.runs.map((run) => [
               theirs(run.name),
               say.length(run.from),
