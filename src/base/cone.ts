@@ -49,7 +49,12 @@ export function radiusAtCentre(cone: Cone, s: number): number {
 
 /** Radius of curvature of the inside surface square to the ruling at `x`, mm: R/cos β. */
 export function curvatureRadiusAt(cone: Cone, x: number): number {
-  return radiusAt(cone, x) / Math.cos(cone.halfAngle);
+  return curvatureRadius(radiusAt(cone, x), cone.halfAngle);
+}
+
+/** Radius of curvature square to the ruling, mm: R/cos β, of a radius square to the centre line on a cone of that half-angle. */
+export function curvatureRadius(radius: number, halfAngle: number): number {
+  return radius / Math.cos(halfAngle);
 }
 
 /** Mid-surface radius of curvature ρ = R/cos β + t/2, mm, at `x` along the tangent line, of a sheet `thickness` thick on the cone. */

@@ -1,4 +1,4 @@
-import { insideRadius, midRadius, radiusAt } from '../../base/cone';
+import { curvatureRadius, insideRadius, midRadius, radiusAt } from '../../base/cone';
 import { toRadians } from '../../base/angle';
 import type { ShopRules } from '../../tables/tables';
 import type { BendPlan, Hold } from '../bend/bend-plan';
@@ -31,7 +31,7 @@ export interface Bent {
 
 /** Mid-surface radius of curvature, mm, of sheet on an inside radius `radius` square to the centre line. */
 export function midOn(radius: number, halfAngle: number, thickness: number): number {
-  return midRadius(radius / Math.cos(halfAngle), thickness);
+  return midRadius(curvatureRadius(radius, halfAngle), thickness);
 }
 
 /** The section of the bend's sheet with another factor on its flow curve. */

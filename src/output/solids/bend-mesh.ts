@@ -4,7 +4,7 @@ import { toSpace } from '../../design/form/development';
 import { onBench } from '../picture/frame';
 import { addScaled, subtract, type Point3 } from '../picture/vector';
 import { idealLegPoint } from '../picture/wrapped-sheet';
-import { MESH_CHORD_ERROR } from './form-meshes';
+import { chordsRound } from './chords';
 import { MeshBuilder, type Mesh } from './mesh';
 
 const SHEET_COLOUR = '#9fb2c2';
@@ -44,8 +44,7 @@ export function bendMesh(bend: BendPlan): Mesh {
 /** Across the sheet at `x` along the tangent line, from the held leg's edge round the bend to the free leg's. */
 function sectionAt(bend: BendPlan, x: number): Pair[] {
   const { finished: cone, finishedWrap, section, legs } = bend;
-  const outer = Math.max(cone.radiusA, cone.radiusB) / Math.cos(cone.halfAngle) + section.thickness;
-  const count = Math.max(1, Math.ceil(finishedWrap / (2 * Math.acos(Math.max(0, 1 - MESH_CHORD_ERROR / outer)))));
+  const count = chordsRound(cone, section.thickness, finishedWrap);
   const at = (wrap: number): Pair => {
     const face = (offset: number): Point3 => {
       const [along, ahead, up] = toSpace({ cone, offset }, { x, wrap });

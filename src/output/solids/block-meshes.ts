@@ -3,7 +3,8 @@ import { flattenLoop } from '../../base/flatten';
 import type { Point } from '../../base/polygon';
 import type { CornerBlock, Panel } from '../../panel';
 import { Extruder } from './extrude';
-import { BOARD_COLOURS, MESH_CHORD_ERROR } from './form-meshes';
+import { MESH_CHORD_ERROR } from './chords';
+import { BOARD_COLOURS } from './form-meshes';
 import type { Mesh } from './mesh';
 
 /**

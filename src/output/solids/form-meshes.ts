@@ -8,11 +8,9 @@ import type { Backing, FixtureLayout, Station } from '../../design/fixture/fixtu
 import type { Joints, Layer } from '../../design/joints/joints';
 import type { Part } from '../../drawing/parts/part';
 import { onBench } from '../picture/frame';
+import { MESH_CHORD_ERROR } from './chords';
 import { Extruder, type Board } from './extrude';
 import type { Mesh } from './mesh';
-
-/** What a flat side of a mesh strays from the arc it stands for at most, mm. */
-export const MESH_CHORD_ERROR = 0.002;
 
 /** Colours of the boards: ours. */
 export const BOARD_COLOURS = { spine: '#c8a26a', station: '#dcc394', backing: '#a67c48' } as const;

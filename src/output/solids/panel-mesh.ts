@@ -5,7 +5,7 @@ import { flattenLoop } from '../../base/flatten';
 import type { Point } from '../../base/polygon';
 import { flatAt, foldPanel, toSpace, type Bend, type Folded, type Panel, type Piece } from '../../panel';
 import { loopLength } from '../../base/way';
-import { MESH_CHORD_ERROR } from './form-meshes';
+import { chordsRound, MESH_CHORD_ERROR } from './chords';
 import { MeshBuilder, type Mesh } from './mesh';
 import { CornerIndex } from './corner-index';
 import { partedBy, regionsOf, ringsOf, triangulate, withCorners, type Region } from './region';
@@ -175,8 +175,7 @@ function roundHole({ at: [x, y], diameter }: { readonly at: Point; readonly diam
 /** A zone parted along rulings so near that the chords between them stray by no more than other curves' do. */
 function strips(bend: Bend): Region[][] {
   const { finished: cone, wrap, thickness, run } = bend;
-  const outer = Math.max(cone.radiusA, cone.radiusB) / Math.cos(cone.halfAngle) + thickness;
-  const count = Math.max(1, Math.ceil(wrap / (2 * Math.acos(Math.max(0, 1 - MESH_CHORD_ERROR / outer)))));
+  const count = chordsRound(cone, thickness, wrap);
   const zone = regionsOf([flattened(bend.zone)]);
   const [from, to] = [run.from - PAST, run.to + PAST];
   return Array.from({ length: count }, (_, index) => {
