@@ -33,6 +33,9 @@ describe('the README’s table of every key', () => {
     expect(assembly).toContain('`joins[].outer`');
     expect(table).toContain('`base.corners`');
     expect(table).not.toContain('`sheet.material`');
+    // What is made of several is said there as the schema has it.
+    expect(table).toContain('| a list of names | none |');
+    expect(table).toContain('each with `treat` (mitre, open, lap, dress), `gap`, `rounded`, `block`');
   });
 
   it('has a row for every field, and none breaks it', () => {

@@ -83,10 +83,15 @@ function rowsOf(block?: Block): Row[] {
   return [...fields, ...inLists];
 }
 
+/** How a value is written that is made of several: `a list of names`; null for any other. */
+function writtenText({ kind: { name, writing } }: Field): string | null {
+  return name === 'structure' ? writing.charAt(0).toLowerCase() + writing.slice(1) : null;
+}
+
 function tableOf(rows: readonly Row[], tables: Tables): string {
   const lines = rows.map(
     ({ path, field }) =>
-      `| \`${path}\` | ${field.help} | ${allowedText(field, tables)} | ${unlessSaidText(field, tables)} |`,
+      `| \`${path}\` | ${field.help} | ${writtenText(field) ?? allowedText(field, tables)} | ${unlessSaidText(field, tables)} |`,
   );
   return ['| key | what | may be | unless said |', '|---|---|---|---|', ...lines].join('\n');
 }
