@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../base/units';
-import { formatDiameter, MM_PER_INCH } from '../base/units';
+import { formatDiameter, MM_PER_INCH, NEWTONS_PER_POUND } from '../base/units';
 import { loadTables } from '../tables/bundled';
 import type { Board, Metal, Screw } from '../tables/schema';
 import type { Tables } from '../tables/tables';
@@ -119,8 +119,8 @@ function stress(mpa: number, units: LengthUnit): string {
   return units === 'mm' ? `${mpa.toFixed(0)} MPa` : `${((mpa * MM_PER_INCH ** 2) / N_PER_KIP).toFixed(0)} ksi`;
 }
 
-/** N in 1000 pounds-force: 0.45359237 kg × 9.80665 m/s² × 1000. */
-const N_PER_KIP = 0.45359237 * 9.80665 * 1000;
+/** N in 1000 pounds-force. */
+const N_PER_KIP = 1000 * NEWTONS_PER_POUND;
 
 function leastRadius({ minBendRatio }: Metal): string {
   const ratios = [...new Set(minBendRatio.map(({ ratio }) => ratio))];

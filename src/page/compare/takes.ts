@@ -1,10 +1,11 @@
 import font from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf';
 import { loopArea } from '../../base/area';
-import type { LengthUnit } from '../../base/units';
+import { MM_PER_INCH, type LengthUnit } from '../../base/units';
 import { wayAlong } from '../../base/way';
 import { drawAids, drawTrial } from '../../drawing/aids';
 import { templatesOf } from '../../output/files';
 import { countPages } from '../../output/pdf/pdf';
+import { measuresIn } from '../../output/shop-sheet/measures';
 import { layOutPieces } from '../../output/pieces';
 import { tablesIn } from '../../tables/tables';
 import { tables, type Form } from '../work';
@@ -39,8 +40,7 @@ export async function takesOf({ job, planned, bend, parts }: Form): Promise<Take
   };
 }
 
-const MM_PER_FOOT = 304.8;
-const KG_PER_POUND = 0.45359237;
+const MM_PER_FOOT = 12 * MM_PER_INCH;
 
 /** What a form takes, in words of the job's unit: name and amount. */
 export function sayTakes(takes: Takes, units: LengthUnit): readonly (readonly [string, string])[] {
@@ -51,12 +51,11 @@ export function sayTakes(takes: Takes, units: LengthUnit): readonly (readonly [s
   const length = inches
     ? `${(takes.cutLength / MM_PER_FOOT).toFixed(1)} ft`
     : `${(takes.cutLength / 1000).toFixed(1)} m`;
-  const mass = inches ? `${(takes.metal / KG_PER_POUND).toFixed(2)} lb` : `${takes.metal.toFixed(2)} kg`;
   return [
     ['Boards cut into', String(takes.boards)],
     ['Board in the parts', area],
     ['Length to cut', length],
-    ['Metal, one blank', mass],
+    ['Metal, one blank', measuresIn(units).mass(takes.metal)],
     ['Pages to print', String(takes.pages)],
   ];
 }
