@@ -1,16 +1,24 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { at } from '../../src/base/at';
 import { toRadians } from '../../src/base/angle';
 import { developBlank } from '../../src/design/form/blank';
 import { bendAllowance } from '../../src/design/bend/allowance';
+import { cornerBlock } from '../../src/panel/corner/corner-block';
 import { flatAt } from '../../src/panel/flat/bend';
+import { buildUp } from '../../src/panel/flat/build-up';
 import { distance } from '../../src/panel/flat/plane';
 import { onRandomBends } from '../drawing/aids/bends';
-import { bend, box, built, refusal } from './panels';
+import { cases } from '../helpers/cases';
+import { bend, box, built, corner, refusal, rules } from './panels';
 
 /** k that the empirical aviation rule (0.01743·R + 0.0078·T)·N implies. */
 const aviationK = 0.0078 / (Math.PI / 180);
 
 const inches = (value: number): number => value * 25.4;
+
+/** Boards, dowels and wood as a shop has them. */
+const BLOCK = { board: 18, dowel: 8, wood: 12, past: rules.cornerBlockPast, leg: rules.cornerBlockLeg };
 
 describe('one bend', () => {
   it('lies flat as the blank of the same single bend does, to the last digit', () => {
@@ -175,5 +183,48 @@ describe('what cannot be laid out', () => {
       bends: [bend('back'), bend('top', { angle: toRadians(94.5), radius: 60 })],
     };
     expect(refusal(spec)).toMatchObject([{ code: 'rim-misses-leg', path: 'bends[0]' }]);
+  });
+
+  it('of any base and any bends gives a flat of numbers or a refusal, and of any corner a block or why not', () => {
+    const names = ['a', 'b', 'c', 'd', 'e'];
+    // Corners on a grid now and then, so that edges run back along others and places coincide.
+    const place = fc.oneof(fc.integer({ min: 0, max: 400 }), fc.constantFrom(0, 100, 200, 300));
+    const given = fc.record({
+      corners: fc.array(fc.tuple(place, place), { minLength: 3, maxLength: 5 }),
+      measured: fc.constantFrom('flat', 'inside', 'outside'),
+      legs: fc.array(
+        fc.record({
+          radius: fc.double({ min: 2, max: 60, noNaN: true }),
+          degrees: fc.integer({ min: 5, max: 175 }),
+          turn: fc.constantFrom('up', 'down'),
+          leg: fc.integer({ min: 5, max: 100 }),
+          treat: fc.constantFrom(null, 'mitre', 'open', 'lap', 'dress'),
+        }),
+        { minLength: 1, maxLength: 5 },
+      ),
+    });
+    fc.assert(
+      fc.property(given, ({ corners, measured, legs }) => {
+        const edges = names.slice(0, corners.length);
+        const on = legs.slice(0, edges.length).map((each, index) => ({ ...each, edge: at(edges, index) }));
+        const { value, findings } = buildUp(
+          {
+            thickness: 1.2,
+            base: { corners, edges, measured },
+            bends: on.map(({ edge, radius, degrees, turn, leg }) =>
+              bend(edge, { radius, angle: toRadians(degrees), turn, reach: { leg } }),
+            ),
+            corners: on.map(({ edge, treat }, index) =>
+              corner([edge, at(edges, (index + 1) % edges.length)], { treat, rounded: 20 }),
+            ),
+          },
+          rules,
+        );
+        expect(value === null).toBe(findings.some(({ level }) => level === 'error'));
+        for (const { x, y, bulge } of value?.outline ?? []) expect(Number.isFinite(x + y + bulge)).toBe(true);
+        for (const each of value?.corners ?? []) if (value) cornerBlock(value, each, BLOCK);
+      }),
+      { numRuns: cases(4000) },
+    );
   });
 });
