@@ -77,7 +77,7 @@ function isQuantity(kind: string): kind is Quantity {
 }
 
 /** `41.3 mm`; an inch fraction where the length is one, else thousandths. */
-export function sayLength(mm: number, units: LengthUnit): string {
+function sayLength(mm: number, units: LengthUnit): string {
   return units === 'mm' ? `${rounded(mm, 1)} mm` : inches(mm, 3);
 }
 
@@ -87,7 +87,7 @@ export function sayFine(mm: number, units: LengthUnit): string {
 }
 
 /** As written, to eight digits. */
-export function sayGiven(mm: number, units: LengthUnit): string {
+function sayGiven(mm: number, units: LengthUnit): string {
   return units === 'mm' ? `${Number(mm.toPrecision(8))} mm` : `${Number((mm / MM_PER_INCH).toPrecision(8))} in`;
 }
 
@@ -106,7 +106,7 @@ function sayNumber(value: number): string {
 }
 
 /** `600 × 400 mm`, `24 × 15.75 in`. */
-export function saySize([a, b]: readonly [number, number], units: LengthUnit): string {
+function saySize([a, b]: readonly [number, number], units: LengthUnit): string {
   return units === 'mm'
     ? `${rounded(a, 0)} × ${rounded(b, 0)} mm`
     : `${rounded(a / MM_PER_INCH, 2)} × ${rounded(b / MM_PER_INCH, 2)} in`;

@@ -159,17 +159,3 @@ export const toolRuleSchema = z.strictObject({
   what: z.string(),
   source,
 });
-
-export const tablesSchema = z.strictObject({
-  metals: z.array(metalSchema),
-  metalNames: z.array(metalNameSchema),
-  gauges: z.array(gaugeTableSchema),
-  boards: z.array(boardSchema),
-  screws: z.array(screwSchema),
-  clamps: z.array(clampKindSchema),
-  handForces: z.array(handForceSchema),
-  yokeStock: z.array(yokeStockSchema),
-  yokeBolts: z.array(yokeBoltSchema),
-  rules: z.array(shopRuleSchema),
-  tools: z.array(toolRuleSchema),
-});

@@ -11,10 +11,12 @@ import {
   metalSchema,
   screwSchema,
   shopRuleSchema,
+  toolRuleSchema,
   yokeBoltSchema,
   yokeStockSchema,
 } from '../../src/tables/schema';
 import rules from '../../shared/shop-rules.json';
+import tools from '../../shared/tools.json';
 
 const tables = loadTables();
 
@@ -48,6 +50,13 @@ describe('reference tables', () => {
   it('shop rules: every row has unit and source, and is read', () => {
     for (const row of rules.rows) shopRuleSchema.parse(row);
     expect(rules.rows.map(({ id }) => id).sort()).toEqual(Object.keys(tables.rules).sort());
+  });
+
+  it('tool rules: every row has unit and source, and is read', () => {
+    for (const row of tools.rows) toolRuleSchema.parse(row);
+    // A row of the dowels sold in mm, and one of those in inches.
+    const read = Object.keys(tables.tools).flatMap((id) => (id === 'dowelSizes' ? [`${id}Mm`, `${id}Inch`] : [id]));
+    expect(tools.rows.map(({ id }) => id).sort()).toEqual(read.sort());
   });
 
   it('holds at least twenty metals and tempers, each plausible', () => {

@@ -15,7 +15,7 @@ const postures = [
   'knuckle-to-shoulder-men',
 ] as const;
 /** Ways of pulling the free leg round. */
-export const pullingWays = ['bare', 'yoke', 'press'] as const;
+const pullingWays = ['bare', 'yoke', 'press'] as const;
 
 /** How the free leg is pulled. */
 export const pull = block(

@@ -13,10 +13,7 @@ export interface GrainAngle {
 const ALONG = Math.PI / 6;
 
 /** How the grain of the sheet, which runs along its length, crosses each bend as the first blank is laid out on it; null where the job names no sheet. */
-export function grainAngles({
-  finish: { metal },
-  panel,
-}: Pick<BuildablePanel, 'finish' | 'panel'>): GrainAngle[] | null {
+function grainAngles({ finish: { metal }, panel }: Pick<BuildablePanel, 'finish' | 'panel'>): GrainAngle[] | null {
   const placement = metal?.layout.sheets.flatMap(({ placements }) => placements)[0];
   if (!placement) return null;
   return panel.bends.map(({ name, frame: { along } }) => {

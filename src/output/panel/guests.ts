@@ -85,7 +85,7 @@ export function madeOnForm(
 }
 
 /** What of a form stands under one of its guests, from the bend's own end A: as a form cut off at the ends of its stretch. */
-export function cutOff(
+function cutOff(
   layout: FixtureLayout,
   form: Cone,
   { name, from, to, sameWay }: Run & { readonly sameWay: boolean },

@@ -28,7 +28,7 @@ const SHEETS: Readonly<Record<Exclude<PaperChoice['size'], 'roll'>, Size>> = {
 };
 
 /** Room left of the frame for the upright check bars, mm. */
-export const SIDE_BAND = 11;
+const SIDE_BAND = 11;
 /** Room below the frame for the level check bars, the names and the page map, mm. */
 export const FOOT_BAND = 27;
 /** A PDF page may be 14400 points of 1/72 in long (ISO 32000-1, annex C.2): 5080 mm. A page is cut before. */

@@ -52,7 +52,7 @@ type Point = readonly [number, number];
 const MARKS_AT = [1 / 6, 1 / 2, 5 / 6];
 
 /** How many frames of a length cover another length, each sharing the overlap with the next. */
-export function framesOver(length: number, frame: number, overlap: number): number {
+function framesOver(length: number, frame: number, overlap: number): number {
   return length <= frame + SAME_PLACE ? 1 : Math.ceil((length - overlap - SAME_PLACE) / (frame - overlap));
 }
 

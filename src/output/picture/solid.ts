@@ -91,7 +91,7 @@ export function moveBody(body: Body, motion: Motion): Body {
 }
 
 /** Square to the polygon, pointing away from `middle`. */
-export function outwardNormal(outline: readonly Point3[], middle: Point3): Point3 {
+function outwardNormal(outline: readonly Point3[], middle: Point3): Point3 {
   const normal = normalOf(outline);
   const [corner] = outline;
   if (!corner || dot(normal, subtract(corner, middle)) >= 0) return normal;

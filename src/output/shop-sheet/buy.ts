@@ -136,7 +136,7 @@ export function pullingRows(shop: Shop): Row[] {
 }
 
 /** Where the held leg ends before the foot does. */
-export function packingRow({ bend, layout, say }: Shop): Row[] {
+function packingRow({ bend, layout, say }: Shop): Row[] {
   const reach = layout.spine.thickness + layout.foot;
   const short = bend.heldAlong
     ? Math.max(0, ...footPast(bend, layout).map(({ past }) => past))

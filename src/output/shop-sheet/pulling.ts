@@ -172,7 +172,7 @@ function noseWords({ clears, nose, wedge }: Yoke, say: Shop['say']): string {
 }
 
 /** Numbers of pull and hold as rows of a table. */
-export function detailRows({ plan, say }: Shop, which: (detail: Detail) => boolean): string[][] {
+function detailRows({ plan, say }: Shop, which: (detail: Detail) => boolean): string[][] {
   return pullDetails(plan)
     .filter(which)
     .map((detail) => [nameOf(detail), sayFigure(detail, printersIn(say))]);

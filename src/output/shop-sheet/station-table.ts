@@ -131,9 +131,7 @@ export function pilotTable({ layout, job, joints, say }: Shop): HtmlElement {
 }
 
 /** Screws of one board that are alike but for where they go. */
-export function groupScrews(
-  board: Station | Backing,
-): { readonly offsets: readonly number[]; readonly screw: DrivenScrew }[] {
+function groupScrews(board: Station | Backing): { readonly offsets: readonly number[]; readonly screw: DrivenScrew }[] {
   const groups = new Map<string, DrivenScrew[]>();
   for (const screw of board.screws) {
     const key = `${screw.kind.id} ${screw.length} ${screw.pilotDepth}`;

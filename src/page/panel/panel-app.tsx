@@ -173,7 +173,7 @@ function baseOf(file: string): string {
 }
 
 /** Ctrl or ⌘ with Z goes back a step, with Y or shift and Z on again; the text's own undoing is the page's too. */
-export function useUndoKeys(back: () => void, forth: () => void): void {
+function useUndoKeys(back: () => void, forth: () => void): void {
   useEffect(() => {
     const keys = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;

@@ -79,7 +79,7 @@ export function stationAt(bend: CornerBend, out: number): Station {
 }
 
 /** Inverse of {@link stationAt}. */
-export function outOf(bend: CornerBend, { wrap, beyond }: Station): number {
+function outOf(bend: CornerBend, { wrap, beyond }: Station): number {
   return beyond > 0 ? 1 + beyond : wrap / bend.wrap;
 }
 

@@ -1,7 +1,7 @@
 import type { Cone } from '../../base/cone';
 import type { Vertex } from '../../base/drawing';
 import type { Point } from '../../base/polygon';
-import { startRadius, toBent, toFlat, type BentPlace, type ParallelSurface } from '../../design/form/development';
+import { toBent, toFlat, type BentPlace, type ParallelSurface } from '../../design/form/development';
 import { add, dot, less, turned } from './plane';
 
 /** Where a bend stands on the flat: end A of its base line, the way to end B, and the way to its leg, square to it. */
@@ -39,7 +39,7 @@ export interface Bend {
 export type BendSurface = Pick<Bend, 'finished' | 'thickness' | 'neutral' | 'wrap' | 'frame'>;
 
 /** The neutral surface of a bend. */
-export function neutralOf({ finished, thickness, neutral }: BendSurface): ParallelSurface {
+function neutralOf({ finished, thickness, neutral }: BendSurface): ParallelSurface {
   return { cone: finished, offset: neutral * thickness };
 }
 
@@ -85,9 +85,4 @@ function legStart(bend: BendSurface): Point {
 /** +1 where walking the base line from A to B has the leg on the left, −1 on the right. */
 export function sideOfLeg({ along, toLeg }: BendFrame): 1 | -1 {
   return along[0] * toLeg[1] - along[1] * toLeg[0] > 0 ? 1 : -1;
-}
-
-/** Slant distance from the cone's apex to end A on the neutral surface, mm, signed; Infinity on a cylinder. */
-export function apexDistance(bend: BendSurface): number {
-  return startRadius(neutralOf(bend)) / Math.sin(bend.finished.halfAngle);
 }

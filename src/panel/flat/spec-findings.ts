@@ -16,7 +16,7 @@ export function neighbours({ base }: BuiltUp, index: number): readonly [string, 
 }
 
 /** The edge of the base that a bend stands on, itself or through the legs between. */
-export function rootEdge(spec: BuiltUp, { on }: BendSpec): number {
+function rootEdge(spec: BuiltUp, { on }: BendSpec): number {
   return spec.base.edges.indexOf(on.split('.')[0] ?? '');
 }
 

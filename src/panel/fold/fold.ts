@@ -89,7 +89,7 @@ export function toSheet(folded: Folded, piece: Piece, place: Place3): SheetPlace
 }
 
 /** A place of the bend's frame by ruling, wrap and distance inside the inside surface (below 0 in the metal), mm and radians. */
-export function aboutCentre(
+function aboutCentre(
   cone: Wrapped['cone'],
   thickness: number,
   place: Place3,

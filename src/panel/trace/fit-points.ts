@@ -59,7 +59,7 @@ function arcOver(points: readonly Place[], from: number, to: number, tolerance: 
 }
 
 /** Bulge of the arc from a through m to b: the chords turn by half its sweep on the way (inscribed angle). */
-export function bulgeThrough(a: Place, m: Place, b: Place): number {
+function bulgeThrough(a: Place, m: Place, b: Place): number {
   const [ux, uy, vx, vy] = [m.x - a.x, m.y - a.y, b.x - m.x, b.y - m.y];
   return Math.tan(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy) / 2);
 }

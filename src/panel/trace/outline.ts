@@ -81,7 +81,7 @@ export function nameEdges(outline: Outline, names: Readonly<Record<string, Place
 }
 
 /** The number of the side that passes nearest to a place. */
-export function nearestSide(vertices: readonly Vertex[], place: Place): number {
+function nearestSide(vertices: readonly Vertex[], place: Place): number {
   const away = sidesOf(vertices).map(([from, to]) => distanceTo(sideBetween(from, to), place));
   return away.indexOf(Math.min(...away));
 }

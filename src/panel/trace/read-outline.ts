@@ -15,7 +15,7 @@ import { readSvg } from './svg/read-svg';
 import { Troubles, type ReadOptions, type Trace, type Tracing } from './trace';
 
 /** How far lines and arcs may stray from the curves they stand for, mm at true size. */
-export const FIT = 0.05;
+const FIT = 0.05;
 /** The widest gap between ends that is closed, mm at true size. */
 export const REACH = 0.1;
 

@@ -3,7 +3,7 @@ import type { Ends } from '../../base/ends';
 import type { Finding } from '../../base/findings';
 import type { Point } from '../../base/polygon';
 import { setBacks } from '../flat/base-lines';
-import { flatAt, flatOnLeg, fromFrame, onLeg, toFrame, type BendSurface } from '../flat/bend';
+import { flatAt, flatOnLeg, fromFrame, toFrame, type BendSurface } from '../flat/bend';
 import { bendSurface } from '../flat/make-bend';
 import { add, direction, distance, leftOf } from '../flat/plane';
 import type { Mockup, Traced, TracedBend } from './traced';
@@ -105,9 +105,4 @@ export function withEnds(
     },
     path,
   );
-}
-
-/** The leg line's ends along it, mm, from where it is found on an outline. */
-export function alongLegLine(surface: BendSurface, place: Point): number {
-  return onLeg(surface, place)[0];
 }

@@ -23,7 +23,7 @@ function faceName(panel: Panel, face: number): string {
 }
 
 /** A seam in one sentence or two. */
-export function seamWords({ seam, count, pitch, fromEdge, length }: SeamLayout, say: Measures): string {
+function seamWords({ seam, count, pitch, fromEdge, length }: SeamLayout, say: Measures): string {
   const { on, lap, fastener, rows, drill, ends, countersunk } = seam;
   const each = `${count} ${fastener.name}s${countersunk ? ', countersunk,' : ''} ${say.length(pitch)} apart`;
   const where = fromEdge.map((mm) => say.length(mm)).join(' and ');
@@ -39,7 +39,7 @@ function drillOf({ fastener }: SeamLayout['seam'], say: Measures): string {
 }
 
 /** Cap strip to buy and edges to deburr. */
-export function edgeWords({ caps, capLength, tightest, deburr }: EdgeWork, say: Measures): string[] {
+function edgeWords({ caps, capLength, tightest, deburr }: EdgeWork, say: Measures): string[] {
   const strip = caps.map(({ edge, length }) => `${edge} ${say.length(length)}`).join(', ');
   return [
     ...(caps.length > 0
@@ -52,7 +52,7 @@ export function edgeWords({ caps, capLength, tightest, deburr }: EdgeWork, say: 
 }
 
 /** What to buy and how it is cut from. */
-export function metalWords({ layout }: Metal, say: Measures): string {
+function metalWords({ layout }: Metal, say: Measures): string {
   const { sheets, mass, used } = layout;
   const first = at(sheets, 0);
   const size = `${say.length(first.width)} × ${say.length(first.length)}`;

@@ -1,6 +1,6 @@
 import type { HtmlNode } from '../../html';
 
-export const stepIds = [
+const stepIds = [
   'fit',
   'cut',
   'stack',

@@ -8,7 +8,7 @@ export type DrawnPlace = readonly [x: number, y: number];
 export type Placing = 'bend' | 'reference';
 
 /** A place as a job file in `units` has it: to 0.01 mm, or 0.0005 in. */
-export function placeText([x, y]: DrawnPlace, units: LengthUnit): readonly [string, string] {
+function placeText([x, y]: DrawnPlace, units: LengthUnit): readonly [string, string] {
   const say = (mm: number): string => String(Number(units === 'mm' ? mm.toFixed(2) : (mm / MM_PER_INCH).toFixed(4)));
   return [say(x), say(y)];
 }
