@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import { ChangedOnDisk, Fault, RefusedFile } from './notices';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { ChangedOnDisk, Fault } from './notices';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { BenchButton } from './bench/bench-button';
 import { Beside } from './compare/beside';
 import { Cut } from './cut';
@@ -23,13 +23,13 @@ import {
 import { DropFile } from './drop-file';
 import { Fields } from './fields';
 import { Glance } from './glance';
-import { begin, edit, redo, settle, undo } from './history';
+import { Head } from './head';
+import { begin, edit, settle } from './history';
 import { Know } from './know';
 import { keptText } from './files/kept-text';
 import { useWatchedJob } from './files/watch-job';
-import { OpenFile, type Source } from './open-file';
+import type { Source } from './open-file';
 import { Plots } from './plots';
-import { StarterChoice } from './starter-choice';
 import { useTabTitle } from './tab-title';
 import { Take, type Made } from './take';
 import { Tour } from './tour/tour';
@@ -87,18 +87,6 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
     () => toAddress(draft),
     (opened) => take(opened, 'The job in the address', 'address'),
   );
-  useEffect(() => {
-    const keys = (event: KeyboardEvent): void => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      const back = event.key.toLowerCase() === 'z' && !event.shiftKey;
-      const forth = event.key.toLowerCase() === 'y' || (event.key.toLowerCase() === 'z' && event.shiftKey);
-      if (!back && !forth) return;
-      event.preventDefault();
-      setHistory(back ? undo : redo);
-    };
-    addEventListener('keydown', keys);
-    return () => removeEventListener('keydown', keys);
-  }, []);
 
   const change = (path: DraftPath, value: Draft | string | undefined): void =>
     setHistory((held) => edit(held, changed(held.present, path, value), pathText(path)));
@@ -141,24 +129,18 @@ export function App({ given, leave, back }: AppProps): JSX.Element {
   };
   return (
     <>
-      <header>
-        <h1>bendbuck</h1>
-        <p>The form to bend it on, springback included.</p>
-        <nav aria-label="Job">
-          <StarterChoice open={open} />
-          <OpenFile open={open} />
-          <button type="button" disabled={history.past.length === 0} onClick={() => setHistory(undo)}>
-            Undo
-          </button>
-          <button type="button" disabled={history.future.length === 0} onClick={() => setHistory(redo)}>
-            Redo
-          </button>
-          <BenchButton make={form && !stale ? () => benchSteps(form) : null} of={form} text={worked.text} />
-          {back}
-          <Tour form={form} />
-        </nav>
-        <RefusedFile why={refused} close={() => setRefused('')} />
-      </header>
+      <Head
+        says="The form to bend it on, springback included."
+        open={open}
+        history={history}
+        step={setHistory}
+        refused={refused}
+        close={() => setRefused('')}
+      >
+        <BenchButton make={form && !stale ? () => benchSteps(form) : null} of={form} text={worked.text} />
+        {back}
+        <Tour form={form} />
+      </Head>
       {onDisk === null ? null : (
         <ChangedOnDisk take={() => take(readDraft(onDisk), 'The job on disk', 'disk')} keep={() => setOnDisk(null)} />
       )}

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { ChangedOnDisk, Fault, RefusedFile } from '../notices';
+import { ChangedOnDisk, Fault } from '../notices';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { pathText } from '../../job/path';
 import { useAddress } from '../address';
@@ -9,11 +9,11 @@ import { readDraft, textAt, textToAddress, type Opened, type OpenedDrawing } fro
 import { DropFile } from '../drop-file';
 import { Fields } from '../fields';
 import { useWatchedJob } from '../files/watch-job';
-import { begin, edit, redo, settle, undo } from '../history';
-import { OpenFile, type Source } from '../open-file';
+import { Head } from '../head';
+import { begin, edit, settle } from '../history';
+import type { Source } from '../open-file';
 import type { AppProps } from '../app-props';
 import { PrintSheet } from '../print-sheet';
-import { StarterChoice } from '../starter-choice';
 import { useTabTitle } from '../tab-title';
 import { Take } from '../take';
 import { Words } from '../words';
@@ -83,10 +83,6 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
     (opened) => take(opened, 'The job in the address', null),
   );
   useWatchedJob((there) => (text === saved ? take(readDraft(there), 'The job on disk', source) : setOnDisk(there)));
-  useUndoKeys(
-    () => setHistory(undo),
-    () => setHistory(redo),
-  );
   const ready = planned !== null && !stale;
   const shows = useMemo(
     () => <PanelShows planned={planned} findings={findings} stale={greyed} busy={busy} root={root} />,
@@ -94,23 +90,17 @@ export function PanelApp({ given, leave, back }: AppProps): JSX.Element {
   );
   return (
     <>
-      <header>
-        <h1>bendbuck</h1>
-        <p>The whole panel, and the forms to bend it on.</p>
-        <nav aria-label="Job">
-          <StarterChoice open={open} />
-          <OpenFile open={open} />
-          <button type="button" disabled={history.past.length === 0} onClick={() => setHistory(undo)}>
-            Undo
-          </button>
-          <button type="button" disabled={history.future.length === 0} onClick={() => setHistory(redo)}>
-            Redo
-          </button>
-          <BenchButton make={ready ? () => panelBench(planned) : null} of={planned} text={counted} />
-          {back}
-        </nav>
-        <RefusedFile why={refused} close={() => setRefused('')} />
-      </header>
+      <Head
+        says="The whole panel, and the forms to bend it on."
+        open={open}
+        history={history}
+        step={setHistory}
+        refused={refused}
+        close={() => setRefused('')}
+      >
+        <BenchButton make={ready ? () => panelBench(planned) : null} of={planned} text={counted} />
+        {back}
+      </Head>
       {onDisk === null ? null : (
         <ChangedOnDisk take={() => take(readDraft(onDisk), 'The job on disk', source)} keep={() => setOnDisk(null)} />
       )}
@@ -170,21 +160,4 @@ function named(file: string, drawings: readonly OpenedDrawing[]): OpenedDrawing 
 
 function baseOf(file: string): string {
   return file.split(/[/\\]/u).at(-1) ?? '';
-}
-
-/** Ctrl or ⌘ with Z goes back a step, with Y or shift and Z on again; the text's own undoing is the page's too. */
-function useUndoKeys(back: () => void, forth: () => void): void {
-  useEffect(() => {
-    const keys = (event: KeyboardEvent): void => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      const key = event.key.toLowerCase();
-      const isBack = key === 'z' && !event.shiftKey;
-      if (!isBack && key !== 'y' && key !== 'z') return;
-      event.preventDefault();
-      if (isBack) back();
-      else forth();
-    };
-    addEventListener('keydown', keys);
-    return () => removeEventListener('keydown', keys);
-  }, []);
 }
