@@ -17,7 +17,7 @@ import { readDrawing } from './drawing-file';
 import { pairs } from './columns';
 import { EXIT, type ExitCode, type Io } from './io';
 import { printFindings } from './report';
-import { printersFor } from './table';
+import { printersFor } from './printing';
 
 /** A panel's job file worked out as far as its mistakes allow. */
 export interface WorkedPanel {

@@ -21,7 +21,8 @@ import { readJobFile } from './job-file';
 import { paint, printFindings } from './report';
 import { trialsOf, type Given } from './trial-given';
 import { pairs, table } from './columns';
-import { degrees, indented, printersFor, printLength } from './table';
+import { degrees, printersFor, printLength } from './printing';
+import { indented } from './table';
 
 /**
  * `trial`: fits the job's strips and finished parts and those given to the sheet's flow curve and says what they change; without any, how to

@@ -1,6 +1,7 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { describe, expect, it } from 'vitest';
-import { printersFor as tablePrinters, printPlan } from '../../src/cli/table';
+import { printersFor as tablePrinters } from '../../src/cli/printing';
+import { printPlan } from '../../src/cli/table';
 import { planText } from '../../src/output/plan/plan-text';
 import type { Printers } from '../../src/output/plan/figures';
 import type { PanelPlan } from '../../src/output/panel/panel-plan';
