@@ -161,12 +161,11 @@ function describe(
   { job, rules }: Shop,
 ): Hold {
   const mean = ({ A, B }: Ends): number => (A + B) / 2;
-  const tailAt = (force: number): number | null => {
-    const arm = bearingWith(form, force);
-    return arm === null ? null : mean(heldTail(bend, arm));
-  };
+  const tailAt = (arm: number): number => mean(heldTail(bend, arm));
   const tightest = 1 / Math.min(...form.slices.map(({ mid }) => mid));
   const share = rules.clampForceSpread;
+  const weakest = bearingWith(form, (1 - share) * fitted);
+  const strongest = bearingWith(form, (1 + share) * fitted);
   return {
     foot: form.foot,
     clamps,
@@ -176,7 +175,8 @@ function describe(
     worst: clampNeed(form).wrap,
     bearing,
     tail: heldTail(bend, bearing),
-    spread: { weak: tailAt((1 - share) * fitted), strong: tailAt((1 + share) * fitted) ?? 0 },
+    // Done up harder, the sheet bears no further back than it does as reckoned.
+    spread: { weak: weakest === null ? null : tailAt(weakest), strong: tailAt(strongest ?? bearing) },
     up: upPush(form, bearing),
     lift: liftPerSquare(bendingCurve(bend.section), tightest) * bearing ** 2,
   };
