@@ -8,7 +8,7 @@ export default defineConfig({
     globalSetup: ['test/helpers/build.ts'],
     passWithNoTests: false,
     maxWorkers: 2,
-    execArgv: ['--max-semi-space-size=64'],
+    execArgv: ['--max-semi-space-size=64'], // MB: less tidying up of memory
     reporters: ['default', './test/helpers/groups-reporter.ts'],
     projects: [
       { extends: true, test: { name: 'shared', include: ['test/**/*.test.ts'], exclude: standIns, isolate: false } },
