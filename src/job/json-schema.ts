@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { InternalError } from '../base/errors';
 import type { Tables } from '../tables/tables';
-import type { Block, Field, Node } from './fields/field';
+import { exampleIn, type Block, type Field, type Node } from './fields/field';
 import { jobFields } from './fields/index';
 import { assemblyFields } from './panel/assembly';
 import { panelFields, tracedFields } from './panel/fields';
@@ -80,7 +80,8 @@ function annotateField(field: Field, shape: Shape, tables: Tables): void {
 }
 
 /** The example as it would stand in the file: bare numbers as numbers. */
-function exampleOf({ example, kind }: Field): readonly (string | number)[] {
-  if (example === undefined) return [];
-  return [kind.name !== 'text' && Number.isFinite(Number(example)) ? Number(example) : example];
+function exampleOf(field: Field): readonly (string | number)[] {
+  const example = exampleIn(field, 'mm');
+  if (example === '') return [];
+  return [field.kind.name !== 'text' && Number.isFinite(Number(example)) ? Number(example) : example];
 }

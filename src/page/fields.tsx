@@ -10,7 +10,7 @@ import { isStructured, StructuredInput } from './structured';
 import { TrialEffect } from './trial-effect';
 import { homeOf } from '../job/fields/label';
 import type { PlacedList } from '../job/fields/look';
-import type { Block, EntryKind, Field } from '../job/fields/field';
+import { exampleIn, type Block, type EntryKind, type Field } from '../job/fields/field';
 import { jobFields } from '../job/fields/index';
 import {
   choicesOf,
@@ -164,7 +164,7 @@ function fieldRow({ row, draft, findings, change, replace, settle, root }: RowPr
             node={nodeAt(draft, path)}
             set={(value) => change(path, value)}
             settle={settle}
-            placeholder={unless === '' ? (field.example ?? '') : unless}
+            placeholder={unless === '' ? exampleIn(field, setting.units) : unless}
             wrong={wrong}
             described={described}
           />

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse as parseYaml } from 'yaml';
+import { exampleIn } from '../../src/job/fields/field';
 import { jobFields } from '../../src/job/fields/index';
 import { allowedText, panelReferenceTable, referenceTable, unlessSaidText } from '../../src/job/fields/reference';
 import { assemblyFields } from '../../src/job/panel/assembly';
@@ -67,9 +68,10 @@ describe('what is said of a field holds', () => {
   const base = draftFrom(readFileSync('templates/tapered-curve.yaml', 'utf8'));
 
   it.each(
-    fieldsOf().flatMap(({ path, field: { example, tools } }) =>
-      example === undefined ? [] : [{ key: path.join('.'), path, example, tool: tools?.[0] }],
-    ),
+    fieldsOf().flatMap(({ path, field }) => {
+      const example = exampleIn(field, 'mm');
+      return example === '' ? [] : [{ key: path.join('.'), path, example, tool: field.tools?.[0] }];
+    }),
   )('the example of $key, $example, is read without a mistake', ({ path, example, tool }) => {
     const cut = tool === undefined || tool === 'jigsaw' ? base : changed(base, ['cut', 'with'], tool);
     const roomy = path[0] === 'paper' && path[1] === 'width' ? changed(cut, ['paper', 'size'], 'roll') : cut;
@@ -78,6 +80,20 @@ describe('what is said of a field holds', () => {
     const written = String(parseYaml(example));
     const { findings } = parseJob(jobFileFrom(changed(whole, path, written)), tables);
     expect(findings).toEqual([]);
+  });
+
+  it('an example of lengths with their unit is in the job’s', () => {
+    const examples = (units: 'mm' | 'in'): string[] =>
+      [['bends', 0, 'radius'], ['corners']].map((path) => {
+        const found = fieldAt(path, panelFields);
+        if (!found) throw new Error(path.join('.'));
+        return exampleIn(found, units);
+      });
+    expect(examples('mm')).toEqual(['{ short: 30 mm, back: 45 mm }', '{ long/short: { treat: mitre, gap: 3 mm } }']);
+    expect(examples('in')).toEqual([
+      '{ short: 1-1/4 in, back: 1-3/4 in }',
+      '{ long/short: { treat: mitre, gap: 1/8 in } }',
+    ]);
   });
 
   it('every typed field has an example', () => {

@@ -281,6 +281,61 @@ await check('a wrong entry keeps the last good form, greyed, and a finding leads
   await close();
 });
 
+/** All that a page says to those who look, point or listen: its text, with every fold opened, and what stands in attributes. Choices are left out: boards, screws and starters of either unit are offered. */
+function wordsOn(tab) {
+  return tab.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+    const said = [];
+    const walk = (node) => {
+      if (node.nodeType === Node.TEXT_NODE) said.push(node.data);
+      if (node.nodeType === Node.TEXT_NODE || ['SCRIPT', 'STYLE', 'TEXTAREA', 'OPTION'].includes(node.tagName)) return;
+      for (const name of ['title', 'aria-label', 'aria-description', 'placeholder', 'alt'])
+        if (node.hasAttribute?.(name)) said.push(node.getAttribute(name));
+      if (node.shadowRoot) walk(node.shadowRoot);
+      for (const one of node.childNodes) walk(one);
+    };
+    walk(document.body);
+    return said;
+  });
+}
+
+const inch = readFileSync('templates/plain-curve-inch.yaml', 'utf8');
+const metric = readFileSync('templates/tapered-curve.yaml', 'utf8');
+const hood = readFileSync('templates/panels/hood-side.yaml', 'utf8');
+const tray = readFileSync('templates/panels/tray.yaml', 'utf8');
+/** Names of jobs, their texts, and what none of their words may be. */
+const OTHER_UNIT = [
+  ...[inch, `${inch}\ncut: { with: router }\n`, `${inch.replace('mdf-3/4', 'mdf-1/4')}\ncut: { with: laser }\n`],
+  ...[inch.replace(/radius: .*/u, 'radius: 999'), inch.replace(/thickness: .*/u, 'thickness: 0.6')],
+  ...[hood, `${hood}\ncut: { with: router }\n`],
+]
+  .map((text) => ({ text, other: /\bmm\b|\d\s?N\b|\bkg\b/u }))
+  .concat(
+    [metric, `${metric}\ncut: { with: laser }\n`, metric.replace(/radius: .*/u, 'radius: 9999'), tray].map((text) => ({
+      text,
+      other: /\d\s?(?:in|lbf|lb)\b/u,
+    })),
+  );
+
+await checkEach(
+  OTHER_UNIT,
+  ({ text }) => `says nothing in the other unit: ${/title: (.*)/u.exec(text)[1]}, ${text.length} letters`,
+  async ({ text, other }) => {
+    const { tab, close } = await fresh(`#job=${encodeURIComponent(text)}`);
+    const said = async () => (await wordsOn(tab)).filter((words) => words.trim() !== '');
+    must(
+      await soon(async () => (await said()).some((words) => /\d\s(?:mm|in)\b/u.test(words)), 30),
+      'no measure is said',
+    );
+    // The panel's answer comes a moment after its fields.
+    await tab.waitForSelector('.know dl, .findings', { timeout: 60_000 });
+    must((await said()).length > 250, 'hardly a word is said');
+    const wrong = (await said()).filter((words) => other.test(words));
+    must(wrong.length === 0, wrong.join(' | '));
+    await close();
+  },
+);
+
 await check('a link reproduces the job', async () => {
   const first = await fresh(addressOf('plain-curve-inch'));
   await first.tab.fill(byId('bend.radius.to'), '2-1/4');

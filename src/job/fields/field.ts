@@ -1,5 +1,6 @@
 import { at } from '../../base/at';
 import { once } from '../../base/once';
+import type { LengthUnit } from '../../base/units';
 import * as z from 'zod/mini';
 import type { CuttingTool } from '../cutting-tool';
 import type { Path } from '../path';
@@ -14,14 +15,19 @@ export interface Words {
   readonly label: string;
   /** What it is, in one sentence without a full stop: for the schema, the README and the page. */
   readonly help: string;
-  /** One value as a maker would write it. */
-  readonly example?: string;
+  /** One value as a maker would write it; by the job's unit where it says one itself. */
+  readonly example?: string | Readonly<Record<LengthUnit, string>>;
   /** Where the page shows it, where that is not with its block. */
   readonly group?: GroupName;
   /** The tools it is for; every one unless said. Where the job cuts with another, it is refused. */
   readonly tools?: readonly CuttingTool[];
   /** What the page puts into it when a new entry of a list is begun: text, or the path of a field to copy. `#` counts entries. */
   readonly fresh?: string | readonly string[];
+}
+
+/** A field's example in a job of these units; empty where it has none. */
+export function exampleIn({ example = '' }: Pick<Words, 'example'>, units: LengthUnit): string {
+  return typeof example === 'string' ? example : example[units];
 }
 
 /** A field described: one key of the job file with one value. `Value` is what the job has of it. */

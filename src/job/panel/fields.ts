@@ -82,7 +82,7 @@ const bends = list(
       {
         label: 'inside radius',
         help: 'Inside radius after release: one length, or one toward each neighbouring edge',
-        example: '{ short: 30 mm, back: 45 mm }',
+        example: { mm: '{ short: 30 mm, back: 45 mm }', in: '{ short: 1-1/4 in, back: 1-3/4 in }' },
       },
       {
         shape: z.union([z.number(), z.string(), z.record(z.string(), lengthShape)]),
@@ -126,7 +126,10 @@ const cornerChoices = written<readonly CornerChoice[]>(
   {
     label: 'Corners',
     help: 'What becomes of the metal where two bends meet, by the two edges’ names',
-    example: '{ long/short: { treat: mitre, gap: 3 mm } }',
+    example: {
+      mm: '{ long/short: { treat: mitre, gap: 3 mm } }',
+      in: '{ long/short: { treat: mitre, gap: 1/8 in } }',
+    },
   },
   {
     shape: z.record(
