@@ -2,6 +2,7 @@ import type { Plan, PlanScrew, PlanScrewHole, PlanStation } from '../output/plan
 import { table } from './columns';
 import { degrees, type Printing } from './printing';
 
+/** Where each station stands, what it is cut to, and its screws; nothing without stations. */
 export function stationTable(plan: Plan, { length, width }: Printing): string {
   const { cut, stations } = plan;
   if (stations.length === 0) return '';
@@ -34,6 +35,7 @@ export function stationTable(plan: Plan, { length, width }: Printing): string {
   );
 }
 
+/** The same of the backing stations. */
 export function backingTable({ backings }: Plan, { length, width }: Printing): string {
   if (backings.length === 0) return '';
   return table(
@@ -50,6 +52,7 @@ export function backingTable({ backings }: Plan, { length, width }: Printing): s
   );
 }
 
+/** The screw holes in the spine, those alike but for how far aside they are in one row. */
 export function holeTable({ spine }: Plan, { length, drill, width }: Printing): string {
   if (!spine || spine.screwHoles.length === 0) return '';
   return table(

@@ -1,6 +1,6 @@
 import { formatForce, type LengthUnit } from '../base/units';
 import { sayParts } from '../output/plan/came-out';
-import { keyFigures, nameOf, sayFigure, type Figure } from '../output/plan/figures';
+import { keyFigures, sayRows, type Figure } from '../output/plan/figures';
 import type { Plan, PlanWood } from '../output/plan/plan';
 import { pullDetails, type Detail } from '../output/plan/pull-details';
 import { measuresIn } from '../output/shop-sheet/measures';
@@ -48,10 +48,9 @@ function sheetLine({ sheet, bend }: Plan, { units, length }: Printing): string {
   return `${sheet.material}, ${thickness} thick; bent ${degrees(bend.angle)} over ${length(bend.length)}\n`;
 }
 
-function figureRows(plan: Plan, { units }: Printing, part: Figure['part']): (readonly [string, string])[] {
-  return keyFigures(plan)
-    .filter((figure) => figure.part === part)
-    .map((figure) => [nameOf(figure), sayFigure(figure, printersFor(units))] as const);
+function figureRows(plan: Plan, { units }: Printing, of: Figure['part']): (readonly [string, string])[] {
+  const figures = keyFigures(plan).filter(({ part }) => part === of);
+  return sayRows(figures, printersFor(units));
 }
 
 function detailRows(
@@ -59,9 +58,7 @@ function detailRows(
   { units }: Printing,
   which: (detail: Detail) => boolean,
 ): (readonly [string, string])[] {
-  return pullDetails(plan)
-    .filter(which)
-    .map((detail) => [nameOf(detail), sayFigure(detail, printersFor(units))] as const);
+  return sayRows(pullDetails(plan).filter(which), printersFor(units));
 }
 
 function bendRows(plan: Plan, as: Printing): string {

@@ -10,7 +10,7 @@ import { parseJob } from '../job/parse';
 import type { Field } from '../job/fields/field';
 import { strip as stripFields } from '../job/fields/trials';
 import { readTrials } from '../job/read';
-import { names, nameOf, sayFigure, trialFigures } from '../output/plan/figures';
+import { names, sayRows, trialFigures } from '../output/plan/figures';
 import { newPull, sayPart } from '../output/plan/came-out';
 import type { PlanAtFactor, PlanTrials } from '../output/plan/plan';
 import { loadTables } from '../tables/bundled';
@@ -77,7 +77,7 @@ function printFit(plan: PlanTrials, bend: BendPlan, job: Job, colour: boolean): 
     ...(plan.strips.length > 0 ? [heading('Trial strips'), stripTable(plan, job.units)] : []),
     ...(plan.parts.length > 0 ? [heading('What came out'), partLines(plan, bend, job.units)] : []),
     heading('Fit'),
-    pairs(trialFigures(plan).map((figure) => [nameOf(figure), sayFigure(figure, printersFor(job.units))] as const)),
+    pairs(sayRows(trialFigures(plan), printersFor(job.units))),
     heading('What it does'),
     effectTable(plan, bend, job),
     heading('For the job file, in place of any trials there'),

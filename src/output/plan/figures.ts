@@ -61,6 +61,14 @@ export function nameOf({ name, perEnd }: Pick<Figure, 'name' | 'perEnd'>): strin
   return perEnd ? `${name}, A / B` : name;
 }
 
+/** Figures as rows of a table: what each is called and what it says. */
+export function sayRows(
+  figures: readonly Pick<Figure, 'name' | 'perEnd' | 'amounts' | 'words'>[],
+  print: Printers,
+): (readonly [string, string])[] {
+  return figures.map((figure) => [nameOf(figure), sayFigure(figure, print)] as const);
+}
+
 /** The key figures in the order of the work. Those of a part that errors left without meaning are not there. */
 export function keyFigures(plan: Plan): readonly Figure[] {
   return [

@@ -1,4 +1,4 @@
-import { keyFigures, nameOf, sayFigure, type Amount, type Figure, type Printers } from './figures';
+import { keyFigures, sayRows, type Amount, type Figure, type Printers } from './figures';
 import type { Plan, PlanEnds, PlanHold, PlanPull } from './plan';
 
 /** A number of the pull or the hold that is no key figure: said once for the table, the page and the shop sheet. */
@@ -37,7 +37,7 @@ export function pullDetails({ pull, hold }: Pick<Plan, 'pull' | 'hold'>): readon
 /** All numbers of a bend's pull and hold, key figures first: what each is called and what it says. */
 export function pullAndHold(plan: Plan, print: Printers): readonly (readonly [string, string])[] {
   const figures = keyFigures(plan).filter(({ part, id }) => part === 'pull' || id === 'wrap-needed');
-  return [...figures, ...pullDetails(plan)].map((one) => [nameOf(one), sayFigure(one, print)] as const);
+  return sayRows([...figures, ...pullDetails(plan)], print);
 }
 
 const length = (value: number): Amount => ({ of: 'length', value });

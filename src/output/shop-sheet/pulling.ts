@@ -6,7 +6,7 @@ import { handlePlaces, yokeDepth, yokeHoles } from '../../design/pull/yoke-parts
 import { html, type HtmlElement, type HtmlNode } from '../html';
 import { footPast } from './foot-short';
 import { clampOpening, clampThroat } from './hardware';
-import { keyFigures, nameOf, sayFigure, type FigureId } from '../plan/figures';
+import { keyFigures, sayRows, type FigureId } from '../plan/figures';
 import { pullDetails, type Detail } from '../plan/pull-details';
 import { degrees, printersIn } from './measures';
 import { caution, count, list, table, theirs } from './pieces';
@@ -172,21 +172,18 @@ function noseWords({ clears, nose, wedge }: Yoke, say: Shop['say']): string {
 }
 
 /** Numbers of pull and hold as rows of a table. */
-function detailRows({ plan, say }: Shop, which: (detail: Detail) => boolean): string[][] {
-  return pullDetails(plan)
-    .filter(which)
-    .map((detail) => [nameOf(detail), sayFigure(detail, printersIn(say))]);
+function detailRows({ plan, say }: Shop, which: (detail: Detail) => boolean): (readonly [string, string])[] {
+  return sayRows(pullDetails(plan).filter(which), printersIn(say));
 }
 
 /** How the leg beyond the form bends and how the form is held, in numbers. */
 export function legAndHoldTable(shop: Shop): HtmlElement {
   const figures = keyFigures(shop.plan).filter(({ id }) => LEG_AND_HOLD.includes(id));
-  const print = printersIn(shop.say);
   return table(
     'Pull and hold in numbers',
     ['What', 'Measure'],
     [
-      ...figures.map((figure) => [nameOf(figure), sayFigure(figure, print)]),
+      ...sayRows(figures, printersIn(shop.say)),
       ...detailRows(shop, ({ of, id }) => (of === 'leg' || of === 'hold') && id !== 'with' && id !== 'stands'),
     ],
   );
