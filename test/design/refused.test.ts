@@ -6,33 +6,11 @@ import { layOutFixture } from '../../src/design/fixture';
 import { planBend } from '../../src/design/pull';
 import { planHeld } from '../../src/design/came-out';
 import { holdBend } from '../../src/design/pull/plan-hold';
-import { parseJob } from '../../src/job/parse';
-import type { Job } from '../../src/job/job';
+import { jobOf, type Changes } from '../helpers/job-of';
 import { tables } from '../helpers/starters';
 
 /** Whole jobs that cannot be, or are another than usual, each with the numbers it is refused by, worked out by hand. */
 
-interface Changes {
-  readonly sheet?: object;
-  readonly bend?: object;
-  readonly more?: object;
-}
-
-function jobOf({ sheet = {}, bend = {}, more = {} }: Changes): Job {
-  const { job, findings } = parseJob(
-    JSON.stringify({
-      title: 'x',
-      units: 'mm',
-      sheet: { material: 'steel-cold-rolled-cs', thickness: 1, ...sheet },
-      bend: { angle: 90, length: 400, radius: 60, legs: { held: 60, free: 200 }, ...bend },
-      board: { stock: 'mdf-18' },
-      ...more,
-    }),
-    tables,
-  );
-  if (!job) throw new Error(findings.map(({ code }) => code).join());
-  return job;
-}
 const steel = tables.metals.find(({ id }) => id === 'steel-cold-rolled-cs');
 if (!steel?.hardening) throw new Error('no steel');
 const { modulus, poisson, hardening } = steel;
