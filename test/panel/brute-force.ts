@@ -123,7 +123,8 @@ export function sampledStep(
     if (!flat && !isPartner && inside * at[2] > panel.thickness / 2 + 0.1) wood = Math.min(wood, woodAt(at));
   const pulled = marked.filter(({ isHeld }) => !isHeld);
   const cells = new Cells(still, 3);
-  const end = work.pulling[step.held]?.pulled ?? NaN;
+  const end = work.pulling[step.held]?.pulled;
+  if (end === undefined) throw new Error('a side that is not pulled');
   for (let turn = 0; turn <= end; turn += every) {
     const roll = motionOf(seen, { cone, wrap: turn });
     const swung = pulled.map(({ at, beside, isPartner, flat }) => ({ at: movedBy(roll, at), beside, isPartner, flat }));
