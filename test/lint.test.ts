@@ -3,7 +3,7 @@ import { writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { promisify } from 'node:util';
 import { expect, it } from 'vitest';
-import { freshFolder } from './helpers/fresh-folder.js';
+import { freshFolder } from './helpers/fresh-folder';
 
 /** A rule of the linter, and code that it refuses. */
 const refused = {

@@ -303,19 +303,21 @@ const inch = readFileSync('templates/plain-curve-inch.yaml', 'utf8');
 const metric = readFileSync('templates/tapered-curve.yaml', 'utf8');
 const hood = readFileSync('templates/panels/hood-side.yaml', 'utf8');
 const tray = readFileSync('templates/panels/tray.yaml', 'utf8');
-/** Names of jobs, their texts, and what none of their words may be. */
+const inchJobs = [
+  inch,
+  `${inch}\ncut: { with: router }\n`,
+  `${inch.replace('mdf-3/4', 'mdf-1/4')}\ncut: { with: laser }\n`,
+  inch.replace(/radius: .*/u, 'radius: 999'),
+  inch.replace(/thickness: .*/u, 'thickness: 0.6'),
+  hood,
+  `${hood}\ncut: { with: router }\n`,
+];
+const metricJobs = [metric, `${metric}\ncut: { with: laser }\n`, metric.replace(/radius: .*/u, 'radius: 9999'), tray];
+/** Texts of jobs, and what none of their pages' words may be. */
 const OTHER_UNIT = [
-  ...[inch, `${inch}\ncut: { with: router }\n`, `${inch.replace('mdf-3/4', 'mdf-1/4')}\ncut: { with: laser }\n`],
-  ...[inch.replace(/radius: .*/u, 'radius: 999'), inch.replace(/thickness: .*/u, 'thickness: 0.6')],
-  ...[hood, `${hood}\ncut: { with: router }\n`],
-]
-  .map((text) => ({ text, other: /\bmm\b|\d\s?N\b|\bkg\b/u }))
-  .concat(
-    [metric, `${metric}\ncut: { with: laser }\n`, metric.replace(/radius: .*/u, 'radius: 9999'), tray].map((text) => ({
-      text,
-      other: /\d\s?(?:in|lbf|lb)\b/u,
-    })),
-  );
+  ...inchJobs.map((text) => ({ text, other: /\bmm\b|\d\s?N\b|\bkg\b/u })),
+  ...metricJobs.map((text) => ({ text, other: /\d\s?(?:in|lbf|lb)\b/u })),
+];
 
 await checkEach(
   OTHER_UNIT,

@@ -28,6 +28,7 @@ export function selfCrossing(outline: readonly Vertex[]): Point | null {
   return null;
 }
 
+/** A straight side, from its start to its end. */
 export type Side = readonly [Point, Point];
 
 function lowX(side: Side | undefined): number {

@@ -30,8 +30,8 @@ function stepsOf(planned: PlannedPanel): string[] {
 }
 
 /**
- * With its base held, `front` is clamped past the base, the flat of `back` and the lever that its 230 mm (a step of 10 mm) leave beyond its leg of 47 mm: 190 + (20 + 2.2/2) · 110° + 230 = 460.5 mm from the tangent line.
- * The clamps stand in the middle of the spine's 18 mm: they reach 451.5 mm. Its own leg with its lever is 220 mm.
+ * How far out the hands are, 220 and 230 mm, is the pull's own sum (test/design/pull). With its base held, `front` is clamped past the base, the flat of `back` and
+ * the leg of that with its lever: 190 + (20 + 2.2/2) · 110° + 230 = 460.5 mm from the tangent line. The clamps stand in the middle of the spine's 18 mm: they reach 451.5 mm.
  */
 describe('levers that the pulls leave on', () => {
   it('are as long as the hands are far out', () => {
